@@ -1,0 +1,129 @@
+using UnitsNet;
+
+namespace Recipe.Model;
+
+/// <summary>A fibre: what cloths are made of.</summary>
+public sealed record Fibre : Material
+{
+    /// <summary>Modulus along the fibre.</summary>
+    public Figure<Pressure>? Modulus { get; init; }
+
+    /// <summary>Modulus across the fibre.</summary>
+    public Figure<Pressure>? TransverseModulus { get; init; }
+
+    /// <summary>Shear modulus.</summary>
+    public Figure<Pressure>? ShearModulus { get; init; }
+
+    /// <summary>Poisson's ratio along the fibre.</summary>
+    public Figure<double>? Poisson { get; init; }
+
+    /// <summary>Thermal expansion along the fibre.</summary>
+    public Figure<CoefficientOfThermalExpansion>? Expansion { get; init; }
+}
+
+/// <summary>How the fibres of a reinforcement are held.</summary>
+public enum ReinforcementForm
+{
+    /// <summary>Woven or stitched cloth.</summary>
+    Fabric,
+
+    /// <summary>All fibres one way.</summary>
+    Unidirectional,
+
+    /// <summary>Chopped strands, no direction.</summary>
+    Mat,
+
+    /// <summary>A light tissue, no direction, mostly resin when wet.</summary>
+    Veil,
+}
+
+/// <summary>A cloth, tape, mat or veil: what a ply is cut from.</summary>
+public sealed record Reinforcement : Material
+{
+    /// <summary>How its fibres are held.</summary>
+    public required ReinforcementForm Form { get; init; }
+
+    /// <summary>Its fibre, or null when not given.</summary>
+    public Fibre? Fibre { get; init; }
+
+    /// <summary>Plain, twill, satin, stitched: a word of the trade, or null.</summary>
+    public string? Weave { get; init; }
+
+    /// <summary>Dry mass per area.</summary>
+    public Figure<AreaDensity>? ArealWeight { get; init; }
+
+    /// <summary>Share of the dry mass that runs along the roll, 0 to 1.</summary>
+    public Figure<double>? WarpShare { get; init; }
+
+    /// <summary>Directions of a stitched cloth relative to the roll.</summary>
+    public Figure<Orientation>? FibreAngles { get; init; }
+
+    /// <summary>Usable width of the roll.</summary>
+    public Figure<Length>? Width { get; init; }
+
+    /// <summary>Length of a whole roll.</summary>
+    public Figure<Length>? RollLength { get; init; }
+
+    /// <summary>Resin content when laid by hand without a bag.</summary>
+    public Figure<Content>? HandContent { get; init; }
+
+    /// <summary>Resin content left under a bag.</summary>
+    public Figure<Content>? BaggedContent { get; init; }
+
+    /// <summary>Resin content after infusion.</summary>
+    public Figure<Content>? InfusedContent { get; init; }
+
+    /// <summary>Resin content of a prepreg as delivered.</summary>
+    public Figure<Content>? PrepregContent { get; init; }
+
+    /// <summary>Binder of a mat: powder, emulsion, stitched; or null.</summary>
+    public string? Binder { get; init; }
+
+    /// <summary>Time to wet out one square metre of one ply by one pair of hands.</summary>
+    public Figure<Pace>? WetOutPace { get; init; }
+
+    /// <summary>Cured ply thickness as its maker states it, to compare with the computed one.</summary>
+    public Figure<Length>? Thickness { get; init; }
+}
+
+/// <summary>Time that one pair of hands needs for one square metre of one ply.</summary>
+/// <param name="PerSquareMetre">Time per square metre.</param>
+public readonly record struct Pace(Duration PerSquareMetre);
+
+/// <summary>A sheet between two skins.</summary>
+public sealed record Core : Material
+{
+    /// <summary>Family: pvc-foam, balsa, honeycomb; or null.</summary>
+    public string? Family { get; init; }
+
+    /// <summary>Thickness of the sheet.</summary>
+    public Figure<Length>? Thickness { get; init; }
+
+    /// <summary>Length of a sheet.</summary>
+    public Figure<Length>? SheetLength { get; init; }
+
+    /// <summary>Width of a sheet.</summary>
+    public Figure<Length>? SheetWidth { get; init; }
+
+    /// <summary>Compressive strength at room temperature.</summary>
+    public Figure<Pressure>? CompressiveStrength { get; init; }
+
+    /// <summary>Resin that each face drinks.</summary>
+    public Figure<AreaDensity>? ResinUptake { get; init; }
+
+    /// <summary>Compressive or flexural modulus.</summary>
+    public Figure<Pressure>? Modulus { get; init; }
+
+    /// <summary>Shear modulus.</summary>
+    public Figure<Pressure>? ShearModulus { get; init; }
+}
+
+/// <summary>Something laid in: a nut, a hard point.</summary>
+public sealed record Insert : Material
+{
+    /// <summary>Mass of one.</summary>
+    public Figure<Mass>? Mass { get; init; }
+
+    /// <summary>What it is made of: aluminium, stainless; or null.</summary>
+    public string? Stuff { get; init; }
+}

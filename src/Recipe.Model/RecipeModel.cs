@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+
+namespace Recipe.Model;
+
+/// <summary>
+/// What a file and everything it uses mean together: names resolved, variants worked out, units read. Things that could not be
+/// understood are absent here and present among the findings.
+/// </summary>
+public sealed record RecipeModel
+{
+    /// <summary>Every material in scope by name, the book's included.</summary>
+    public required ImmutableSortedDictionary<string, Material> Materials { get; init; }
+
+    /// <summary>Every mould and pattern in scope by name.</summary>
+    public ImmutableSortedDictionary<string, Mould> Moulds { get; init; } = ImmutableSortedDictionary<string, Mould>.Empty;
+
+    /// <summary>The parts and variants that the file itself declares, in order.</summary>
+    public ImmutableArray<Part> Parts { get; init; } = [];
+
+    /// <summary>Parts that come from used files, by name.</summary>
+    public ImmutableSortedDictionary<string, Part> UsedParts { get; init; } = ImmutableSortedDictionary<string, Part>.Empty;
+
+    /// <summary>The shop in scope, or null.</summary>
+    public Shop? Shop { get; init; }
+
+    /// <summary>What is on the shelf.</summary>
+    public ImmutableArray<StockLine> Stock { get; init; } = [];
+
+    /// <summary>Prices that stand apart from their material.</summary>
+    public ImmutableArray<PriceLine> Prices { get; init; } = [];
+
+    /// <summary>Build records.</summary>
+    public ImmutableArray<BuildRecord> Builds { get; init; } = [];
+
+    /// <summary>Waivers at the top level of the file.</summary>
+    public ImmutableArray<Waiver> Waivers { get; init; } = [];
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Recipe.Text;
+using UnitsNet;
+
+namespace Recipe.Model;
+
+/// <summary>Which units papers show beside the author's own.</summary>
+public enum UnitSystem
+{
+    /// <summary>Metric.</summary>
+    Metric,
+
+    /// <summary>US customary.</summary>
+    Us,
+
+    /// <summary>Both.</summary>
+    Both,
+}
+
+/// <summary>Paper size.</summary>
+public enum PaperSize
+{
+    /// <summary>210 by 297 mm.</summary>
+    A4,
+
+    /// <summary>8.5 by 11 in.</summary>
+    Letter,
+}
+
+/// <summary>The shop: where it stands and what it has.</summary>
+public sealed record Shop
+{
+    /// <summary>Its name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Where its name is declared.</summary>
+    public required SourceSpan Where { get; init; }
+
+    /// <summary>Height above sea level.</summary>
+    public Figure<Length>? Altitude { get; init; }
+
+    /// <summary>Room temperature, or the lower end of its range.</summary>
+    public Figure<Temperature>? Room { get; init; }
+
+    /// <summary>Upper end of the room's range, or null.</summary>
+    public Figure<Temperature>? RoomHigh { get; init; }
+
+    /// <summary>Coldest the room gets at night.</summary>
+    public Figure<Temperature>? Night { get; init; }
+
+    /// <summary>Relative humidity, 0 to 1.</summary>
+    public Figure<double>? Humidity { get; init; }
+
+    /// <summary>Pairs of hands.</summary>
+    public Figure<int>? Laminators { get; init; }
+
+    /// <summary>Time per square metre and ply.</summary>
+    public Figure<Pace>? Pace { get; init; }
+
+    /// <summary>Free flow of the pump.</summary>
+    public Figure<VolumeFlow>? Pump { get; init; }
+
+    /// <summary>Lowest absolute pressure the pump reaches.</summary>
+    public Figure<Pressure>? PumpUltimate { get; init; }
+
+    /// <summary>Resolution of the scale.</summary>
+    public Figure<Mass>? ScaleResolution { get; init; }
+
+    /// <summary>The hottest the oven, lamp or heater gets.</summary>
+    public Figure<Temperature>? OvenLimit { get; init; }
+
+    /// <summary>Resin lost in pot, brush and roller.</summary>
+    public Figure<Mass>? Loss { get; init; }
+
+    /// <summary>ISO 4217 code, or null.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>Units of the papers.</summary>
+    public UnitSystem Units { get; init; }
+
+    /// <summary>Paper size.</summary>
+    public PaperSize Paper { get; init; }
+}
+
+/// <summary>What is on the shelf.</summary>
+/// <param name="Material">Name of the material.</param>
+/// <param name="Amount">SI amount (kg, m2, m, m3 or pieces), or null when the line has none.</param>
+/// <param name="Written">The amount as written.</param>
+/// <param name="Where">The line.</param>
+public sealed record StockLine(string Material, StockAmount? Amount, string Written, SourceSpan Where)
+{
+    /// <summary>Lot of the tin or roll, or null.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>Day it came, or null.</summary>
+    public DateOnly? Received { get; init; }
+
+    /// <summary>Day it was opened, or null.</summary>
+    public DateOnly? Opened { get; init; }
+
+    /// <summary>Day it expires, or null.</summary>
+    public DateOnly? Expires { get; init; }
+}
+
+/// <summary>An amount on the shelf: mass, area, length, volume or pieces.</summary>
+/// <param name="Si">SI value.</param>
+/// <param name="Dimension">What it is an amount of.</param>
+public readonly record struct StockAmount(double Si, Text.Units.Dimension Dimension);
+
+/// <summary>A price line.</summary>
+/// <param name="Material">Name of the material.</param>
+/// <param name="Price">The price.</param>
+/// <param name="Where">The line.</param>
+public sealed record PriceLine(string Material, Figure<Price> Price, SourceSpan Where);
+
+/// <summary>What happened at the bench, kept as written: word, values, place.</summary>
+/// <param name="Word">The first word of the line.</param>
+/// <param name="Text">The rest of the line as written.</param>
+/// <param name="Where">The line.</param>
+public sealed record BuildLine(string Word, string Text, SourceSpan Where);
+
+/// <summary>A build record.</summary>
+/// <param name="Part">Name of the part built.</param>
+/// <param name="Number">Serial number, or null.</param>
+/// <param name="On">The day, or null.</param>
+/// <param name="Lines">What was written down.</param>
+/// <param name="Where">The head of the record.</param>
+public sealed record BuildRecord(string Part, int? Number, DateOnly? On, ImmutableArray<BuildLine> Lines, SourceSpan Where);
