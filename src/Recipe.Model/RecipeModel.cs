@@ -8,17 +8,20 @@ namespace Recipe.Model;
 /// </summary>
 public sealed record RecipeModel
 {
-    /// <summary>Every material in scope by name, the book's included.</summary>
-    public required ImmutableSortedDictionary<string, Material> Materials { get; init; }
+    /// <summary>
+    /// Every material in scope by name, the book's included. A read-only view, so that a thousand files can share one book;
+    /// its order means nothing.
+    /// </summary>
+    public required IReadOnlyDictionary<string, Material> Materials { get; init; }
 
     /// <summary>Every mould and pattern in scope by name.</summary>
-    public ImmutableSortedDictionary<string, Mould> Moulds { get; init; } = ImmutableSortedDictionary<string, Mould>.Empty;
+    public IReadOnlyDictionary<string, Mould> Moulds { get; init; } = ImmutableSortedDictionary<string, Mould>.Empty;
 
     /// <summary>The parts and variants that the file itself declares, in order.</summary>
     public ImmutableArray<Part> Parts { get; init; } = [];
 
     /// <summary>Parts that come from used files, by name.</summary>
-    public ImmutableSortedDictionary<string, Part> UsedParts { get; init; } = ImmutableSortedDictionary<string, Part>.Empty;
+    public IReadOnlyDictionary<string, Part> UsedParts { get; init; } = ImmutableSortedDictionary<string, Part>.Empty;
 
     /// <summary>The shop in scope, or null.</summary>
     public Shop? Shop { get; init; }
