@@ -1,4 +1,13 @@
-using System.CommandLine;
+using Recipe.Cli;
 
-var root = new RootCommand("Checks and compiles recipes for thin composite parts made in moulds.");
-return root.Parse(args).Invoke();
+// The console is the world's; everything below the door gets it handed in.
+using var stdout = new StreamWriter(Console.OpenStandardOutput(), Terminal.Encoding) { NewLine = "\n" };
+using var stderr = new StreamWriter(Console.OpenStandardError(), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
+var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
+{
+    OutIsTerminal = !Console.IsOutputRedirected,
+    ErrorIsTerminal = !Console.IsErrorRedirected,
+    NoColour = Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 } || Environment.GetEnvironmentVariable("TERM") == "dumb",
+    Today = DateOnly.FromDateTime(DateTime.Now),
+};
+return CommandLine.Run(args, terminal);

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Recipe.Cli.Commands;
+
+namespace Recipe.Cli;
+
+/// <summary>The verbs, and what happens when a word on the command line is wrong.</summary>
+internal static class CommandLine
+{
+    public static int Run(string[] args, Terminal terminal)
+    {
+        var root = new RootCommand("Checks recipes for thin composite parts made in moulds, and compiles them to the papers on the bench.")
+        {
+            CheckCommand.Create(terminal),
+            BuildCommand.Create(terminal),
+            FmtCommand.Create(terminal),
+            ExplainCommand.Create(terminal),
+            NewCommand.Create(terminal),
+        };
+        var result = root.Parse(args);
+        if (result.Errors.Count > 0)
+        {
+            foreach (var error in result.Errors)
+            {
+                terminal.Error.WriteLine($"recipe: {error.Message}");
+            }
+
+            terminal.Error.WriteLine("recipe: `recipe --help` lists the verbs, `recipe VERB --help` its options.");
+            return ExitStatus.CouldNotRun;
+        }
+
+        try
+        {
+            return result.Invoke(new InvocationConfiguration
+            {
+                Output = terminal.Out,
+                Error = terminal.Error,
+                EnableDefaultExceptionHandler = false,
+            });
+        }
+        catch (CannotRunException problem)
+        {
+            terminal.Out.Flush();
+            terminal.Error.WriteLine($"recipe: {problem.Message}");
+            return ExitStatus.CouldNotRun;
+        }
+        finally
+        {
+            terminal.Out.Flush();
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text;
+using Recipe.Compiler;
+
+namespace Recipe.Cli.Files;
+
+/// <summary>Texts on disk. Anything that goes wrong is said with the file's name and the reason.</summary>
+internal sealed class DiskFiles : IFileStore
+{
+    /// <summary>Recipes are written by hand; a file past this size is something else that was given by mistake.</summary>
+    public const long LargestFile = 64L * 1024 * 1024;
+
+    public bool TryRead(string name, [NotNullWhen(true)] out string? text)
+    {
+        text = File.Exists(name) ? Read(name) : null;
+        return text is not null;
+    }
+
+    /// <summary>Reads a whole text. UTF-8 unless a byte order mark says UTF-16; a byte that is not UTF-8 becomes the replacement character.</summary>
+    /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
+    public static string Read(string path)
+    {
+        try
+        {
+            var size = new FileInfo(path).Length;
+            if (size > LargestFile)
+            {
+                throw new CannotRunException($"{path} has {size / (1024 * 1024)} MB; a recipe has at most {LargestFile / (1024 * 1024)} MB.");
+            }
+
+            return Decode(File.ReadAllBytes(path));
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            throw new CannotRunException($"{path} cannot be read: {Reason(problem)}", problem);
+        }
+    }
+
+    /// <summary>The reason of a file error without the path that the message repeats.</summary>
+    public static string Reason(Exception problem) => problem switch
+    {
+        FileNotFoundException or DirectoryNotFoundException => "there is no such file or folder.",
+        UnauthorizedAccessException => "no permission.",
+        _ => problem.Message,
+    };
+
+    private static string Decode(byte[] bytes) => bytes switch
+    {
+        [0xFF, 0xFE, ..] => Encoding.Unicode.GetString(bytes, 2, bytes.Length - 2),
+        [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(bytes, 2, bytes.Length - 2),
+
+        // A UTF-8 mark stays in the text, so that formatting gives the file back with it.
+        _ => Encoding.UTF8.GetString(bytes),
+    };
+}

@@ -1,0 +1,68 @@
+namespace Recipe.Cli.Files;
+
+/// <summary>Turns the paths on a command line into recipe files.</summary>
+internal static class RecipeFinder
+{
+    public const string Extension = ".recipe";
+
+    /// <summary>
+    /// The files that the paths mean, in ordinal order of name and without repeats: a file is itself; a folder stands for the recipes
+    /// in it, and with <paramref name="recurse"/> for those in its subfolders too (hidden folders left out).
+    /// </summary>
+    /// <exception cref="CannotRunException">A path does not exist, or nothing was found.</exception>
+    public static List<string> Find(IReadOnlyList<string> paths, bool recurse)
+    {
+        var found = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (var path in paths.Count == 0 ? ["."] : paths)
+        {
+            if (File.Exists(path))
+            {
+                found.Add(Shown(path));
+            }
+            else if (Directory.Exists(path))
+            {
+                var before = found.Count;
+                foreach (var file in FilesIn(path, recurse))
+                {
+                    found.Add(Shown(file));
+                }
+
+                if (found.Count == before)
+                {
+                    throw new CannotRunException(recurse
+                        ? $"there is no {Extension} file in {path} or below it."
+                        : $"there is no {Extension} file in {path} itself; --recurse looks below it too.");
+                }
+            }
+            else
+            {
+                throw new CannotRunException($"{path}: there is no such file or folder.");
+            }
+        }
+
+        return [.. found];
+    }
+
+    private static IEnumerable<string> FilesIn(string folder, bool recurse)
+    {
+        try
+        {
+            return Directory.EnumerateFiles(folder, "*" + Extension, new EnumerationOptions
+            {
+                RecurseSubdirectories = recurse,
+                AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
+                IgnoreInaccessible = false,
+            }).ToList();
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw new CannotRunException($"{folder} cannot be read: {DiskFiles.Reason(problem)}", problem);
+        }
+    }
+
+    private static string Shown(string path)
+    {
+        var slashes = path.Replace('\\', '/');
+        return slashes.StartsWith("./", StringComparison.Ordinal) ? slashes[2..] : slashes;
+    }
+}

@@ -1,0 +1,29 @@
+using System.Text;
+
+namespace Recipe.Cli;
+
+/// <summary>What the program sees of the world: two writers, standard input, and the day.</summary>
+internal sealed class Terminal(TextWriter output, TextWriter error, Func<Stream> openInput)
+{
+    /// <summary>UTF-8 without a byte order mark, both ways.</summary>
+    public static readonly Encoding Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+
+    public TextWriter Out { get; } = output;
+
+    public TextWriter Error { get; } = error;
+
+    public bool OutIsTerminal { get; init; }
+
+    public bool ErrorIsTerminal { get; init; }
+
+    /// <summary>Whether the user asked for no colour (the NO_COLOR convention, or a dumb terminal).</summary>
+    public bool NoColour { get; init; }
+
+    public required DateOnly Today { get; init; }
+
+    public string ReadInput()
+    {
+        using var reader = new StreamReader(openInput(), Encoding);
+        return reader.ReadToEnd();
+    }
+}

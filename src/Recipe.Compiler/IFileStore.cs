@@ -1,0 +1,12 @@
+using System.Diagnostics.CodeAnalysis;
+
+namespace Recipe.Compiler;
+
+/// <summary>Where texts come from. The door opens files (or an editor's buffers); nothing below it does.</summary>
+public interface IFileStore
+{
+    /// <summary>The text with this name, or false when there is none that can be read.</summary>
+    /// <param name="name">A path with forward slashes, as the workspace built it from names it was given.</param>
+    /// <param name="text">The whole text.</param>
+    bool TryRead(string name, [NotNullWhen(true)] out string? text);
+}

@@ -1,0 +1,52 @@
+namespace Recipe.Compiler;
+
+/// <summary>Arithmetic on the names of texts. Names use forward slashes and are never looked up here.</summary>
+public static class PathNames
+{
+    /// <summary>
+    /// The name that a path written in one text means: relative to the folder of that text, with <c>.</c> and <c>..</c> worked out.
+    /// An absolute path stays as it is.
+    /// </summary>
+    public static string Resolve(string fromName, string path)
+    {
+        ArgumentNullException.ThrowIfNull(fromName);
+        ArgumentNullException.ThrowIfNull(path);
+        var wanted = path.Replace('\\', '/');
+        if (IsRooted(wanted))
+        {
+            return Normalize(wanted);
+        }
+
+        var folderEnd = fromName.Replace('\\', '/').LastIndexOf('/');
+        return Normalize(folderEnd < 0 ? wanted : string.Concat(fromName.AsSpan(0, folderEnd + 1), wanted));
+    }
+
+    /// <summary>The same name without <c>.</c> and without <c>..</c> where a folder stands before it.</summary>
+    public static string Normalize(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        var slashes = name.Replace('\\', '/');
+        var parts = new List<string>();
+        foreach (var part in slashes.Split('/'))
+        {
+            if (part is "." or "")
+            {
+                continue;
+            }
+
+            if (part == ".." && parts.Count > 0 && parts[^1] != "..")
+            {
+                parts.RemoveAt(parts.Count - 1);
+            }
+            else
+            {
+                parts.Add(part);
+            }
+        }
+
+        return (slashes.StartsWith('/') ? "/" : "") + string.Join('/', parts);
+    }
+
+    private static bool IsRooted(string path) =>
+        path.StartsWith('/') || (path.Length > 1 && path[1] == ':' && char.IsAsciiLetter(path[0]));
+}

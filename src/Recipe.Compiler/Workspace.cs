@@ -1,0 +1,143 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Security.Cryptography;
+using System.Text;
+using Recipe.Checks;
+using Recipe.Planning;
+using Recipe.Semantics;
+using Recipe.Syntax;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Compiler;
+
+/// <summary>
+/// Files that belong together: each is read, parsed and bound once, whoever uses it and from whichever thread.
+/// A workspace is one moment; when a text changes, make a new one.
+/// </summary>
+public sealed class Workspace
+{
+    private readonly IFileStore _files;
+    private readonly Book _book;
+    private readonly DateOnly? _today;
+    private readonly UseScope _uses;
+    private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
+
+    /// <summary>Makes a workspace.</summary>
+    /// <param name="files">Where texts come from.</param>
+    /// <param name="today">Today, for waivers and shelf lives that lapse; null leaves such checks unspoken.</param>
+    /// <param name="book">The materials always in scope; the shipped book when null.</param>
+    public Workspace(IFileStore files, DateOnly? today = null, Book? book = null)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        _files = files;
+        _today = today;
+        _book = book ?? ShippedTexts.Book;
+        _uses = new UseScope((from, path) => TreeOf(PathNames.Resolve(from, path)));
+    }
+
+    /// <summary>The materials always in scope.</summary>
+    public Book Book => _book;
+
+    /// <summary>Compiles one file; false when it cannot be read.</summary>
+    public bool TryCompile(string name, [NotNullWhen(true)] out CompiledFile? file)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        file = TreeOf(PathNames.Normalize(name)) is { } tree ? Compile(tree) : null;
+        return file is not null;
+    }
+
+    /// <summary>Compiles many files side by side; null stands for one that cannot be read. The order is that of the names.</summary>
+    public ImmutableArray<CompiledFile?> CompileAll(IReadOnlyList<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        var results = new CompiledFile?[names.Count];
+        Parallel.For(0, names.Count, i => results[i] = TryCompile(names[i], out var file) ? file : null);
+        return [.. results];
+    }
+
+    private CompiledFile Compile(SyntaxTree tree)
+    {
+        var bound = Binder.Bind(tree, _book, _uses);
+        var parts = ImmutableArray.CreateBuilder<CompiledPart>(bound.Model.Parts.Length);
+        var findings = new List<Finding>(tree.Findings);
+        findings.AddRange(bound.Findings);
+        var accepted = ImmutableArray.CreateBuilder<Finding>();
+        var notChecked = ImmutableArray.CreateBuilder<NotChecked>();
+        foreach (var part in bound.Model.Parts)
+        {
+            var plan = Planner.Plan(part, bound.Model);
+            var report = CheckRunner.Run(plan, bound.Model, _today);
+            findings.AddRange(report.Findings);
+            accepted.AddRange(report.Accepted);
+            notChecked.AddRange(report.NotChecked);
+            parts.Add(new CompiledPart(part, plan, report));
+        }
+
+        findings.Sort(Finding.Compare);
+        return new CompiledFile
+        {
+            Source = tree.Source,
+            Tree = tree,
+            Bound = bound,
+            Parts = parts.ToImmutable(),
+            Findings = [.. findings.Distinct(SameFinding.Instance)],
+            Accepted = accepted.ToImmutable(),
+            NotChecked = notChecked.ToImmutable(),
+            Revision = RevisionOf(tree),
+        };
+    }
+
+    private SyntaxTree? TreeOf(string name) => _trees.GetOrAdd(
+        name,
+        key => new Lazy<SyntaxTree?>(() => _files.TryRead(key, out var text) ? SyntaxTree.Parse(new SourceText(key, text)) : null)).Value;
+
+    /// <summary>
+    /// The hash of the text and of every text it uses, in order of name, so that a change of the shop file changes the revision of
+    /// the papers that rest on it.
+    /// </summary>
+    private string RevisionOf(SyntaxTree root)
+    {
+        var seen = new SortedDictionary<string, SyntaxTree>(StringComparer.Ordinal) { [root.Source.Name] = root };
+        var open = new Stack<SyntaxTree>([root]);
+        while (open.Count > 0)
+        {
+            var tree = open.Pop();
+            foreach (var path in UsesOf(tree))
+            {
+                if (TreeOf(PathNames.Resolve(tree.Source.Name, path)) is { } used && seen.TryAdd(used.Source.Name, used))
+                {
+                    open.Push(used);
+                }
+            }
+        }
+
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        hash.AppendData(Encoding.UTF8.GetBytes(root.Source.Text));
+        foreach (var used in seen.Values.Where(tree => !ReferenceEquals(tree, root)))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes("\0" + used.Source.Text));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset().AsSpan(0, 5));
+    }
+
+    private static IEnumerable<string> UsesOf(SyntaxTree tree) => tree.Root.Statements
+        .OfType<EntrySyntax>()
+        .Where(entry => entry.Head.Text == "use")
+        .SelectMany(entry => entry.Values.OfType<TextSyntax>().Select(value => value.Text));
+
+    /// <summary>
+    /// A mistake in a line that a part and its variant share is one mistake: the same code at the same place is said once.
+    /// </summary>
+    private sealed class SameFinding : IEqualityComparer<Finding>
+    {
+        public static readonly SameFinding Instance = new();
+
+        public bool Equals(Finding? x, Finding? y) =>
+            x is not null && y is not null && x.Descriptor.Code == y.Descriptor.Code && x.Where == y.Where;
+
+        public int GetHashCode(Finding obj) => HashCode.Combine(obj.Descriptor.Code, obj.Where);
+    }
+}
