@@ -60,31 +60,19 @@ public sealed class Workspace
     private CompiledFile Compile(SyntaxTree tree)
     {
         var bound = Binder.Bind(tree, _book, _uses);
-        var parts = ImmutableArray.CreateBuilder<CompiledPart>(bound.Model.Parts.Length);
+        ImmutableArray<Plan> plans = [.. bound.Model.Parts.Select(part => Planner.Plan(part, bound.Model))];
+        var report = CheckRunner.Run(plans, bound.Model, _today);
         var findings = new List<Finding>(tree.Findings);
         findings.AddRange(bound.Findings);
-        var accepted = ImmutableArray.CreateBuilder<Finding>();
-        var notChecked = ImmutableArray.CreateBuilder<NotChecked>();
-        foreach (var part in bound.Model.Parts)
-        {
-            var plan = Planner.Plan(part, bound.Model);
-            var report = CheckRunner.Run(plan, bound.Model, _today);
-            findings.AddRange(report.Findings);
-            accepted.AddRange(report.Accepted);
-            notChecked.AddRange(report.NotChecked);
-            parts.Add(new CompiledPart(part, plan, report));
-        }
-
+        findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
         {
-            Source = tree.Source,
             Tree = tree,
             Bound = bound,
-            Parts = parts.ToImmutable(),
+            Plans = plans,
+            Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
-            Accepted = accepted.ToImmutable(),
-            NotChecked = notChecked.ToImmutable(),
             Revision = RevisionOf(tree),
         };
     }

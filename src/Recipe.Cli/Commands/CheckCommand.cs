@@ -1,0 +1,90 @@
+using System.CommandLine;
+using Recipe.Cli.Files;
+using Recipe.Cli.Text;
+using Recipe.Compiler;
+using Recipe.Text.Findings;
+
+namespace Recipe.Cli.Commands;
+
+/// <summary><c>recipe check</c>: says what is wrong, before resin is mixed.</summary>
+internal static class CheckCommand
+{
+    public static Command Create(Terminal terminal)
+    {
+        var paths = new Argument<string[]>("path") { Description = "Recipe files or folders; the current folder when none is given.", Arity = ArgumentArity.ZeroOrMore };
+        var recurse = new Option<bool>("--recurse") { Description = "Look into subfolders too." };
+        var format = new Option<string>("--format") { Description = "For people (text) or for programs (json).", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        var colour = CommonOptions.Colour();
+        var command = new Command("check", "Check recipes and say what is wrong.") { paths, recurse, format, colour };
+        command.SetAction(result => Run(
+            terminal,
+            result.GetValue(paths) ?? [],
+            result.GetValue(recurse),
+            result.GetValue(format) == "json",
+            Style.For(terminal, result.GetValue(colour) ?? "auto")));
+        return command;
+    }
+
+    private static int Run(Terminal terminal, string[] paths, bool recurse, bool json, Style style)
+    {
+        var names = RecipeFinder.Find(paths, recurse);
+        var files = CompileAll(names, terminal.Today);
+        if (json)
+        {
+            terminal.Out.Write(FindingsReport.Json(files));
+        }
+        else
+        {
+            PrintText(terminal.Out, style, files);
+        }
+
+        return files.Any(file => file.HasErrors) ? ExitStatus.Findings : ExitStatus.Clean;
+    }
+
+    /// <summary>Compiles the files; one that vanished since it was found cannot be checked.</summary>
+    public static List<CompiledFile> CompileAll(IReadOnlyList<string> names, DateOnly today) =>
+    [
+        .. new Workspace(new DiskFiles(), today).CompileAll(names)
+            .Select((file, i) => file ?? throw new CannotRunException($"{names[i]}: there is no such file or folder.")),
+    ];
+
+    private static void PrintText(TextWriter output, Style style, List<CompiledFile> files)
+    {
+        var printer = new FindingPrinter(output, style);
+        foreach (var finding in files.SelectMany(file => file.Findings))
+        {
+            printer.Print(finding);
+        }
+
+        foreach (var finding in files.SelectMany(file => file.Report.Accepted))
+        {
+            output.WriteLine($"accepted {finding.Descriptor.Code} {finding.Descriptor.Name}: {finding.Message}");
+            output.WriteLine($"  --> {finding.Where}");
+            output.WriteLine($"  because: {finding.AcceptedBecause}");
+            output.WriteLine();
+        }
+
+        foreach (var note in files.SelectMany(file => file.Report.NotChecked))
+        {
+            output.WriteLine(style.Faint($"not checked {note.Descriptor.Code} {note.Descriptor.Name}: {note.Missing} ({note.Where})"));
+        }
+
+        output.WriteLine(Summary(files));
+    }
+
+    /// <summary>The last line: what was looked at and what was found.</summary>
+    public static string Summary(List<CompiledFile> files)
+    {
+        var findings = files.SelectMany(file => file.Findings).ToList();
+        var parts = files.Sum(file => file.Plans.Length);
+        var counts = new[] { Severity.Error, Severity.Warning, Severity.Advice }
+            .Select(severity => (Word: FindingPrinter.Word(severity), Count: findings.Count(f => f.Severity == severity)))
+            .Where(pair => pair.Count > 0)
+            .Select(pair => Plural(pair.Count, pair.Word, pair.Word == "advice" ? "advice" : pair.Word + "s"))
+            .ToList();
+        return $"{Plural(files.Count, "file", "files")}, {Plural(parts, "part", "parts")}: {(counts.Count == 0 ? "nothing wrong found" : string.Join(", ", counts))}";
+    }
+
+    private static string Plural(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
+}

@@ -1,0 +1,80 @@
+using System.Text;
+using Recipe.Model;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Compiler;
+
+/// <summary>Answers "what is this?" for a finding or a material of the book.</summary>
+public static class Explainer
+{
+    /// <summary>The page about a finding: why, what to do, where it comes from, a bad and a good example.</summary>
+    public static string Finding(FindingDescriptor descriptor)
+    {
+        ArgumentNullException.ThrowIfNull(descriptor);
+        var page = new StringBuilder();
+        page.Append(descriptor.Code).Append(' ').Append(descriptor.Name).Append(" (").Append(Word(descriptor.Severity)).Append(")\n");
+        page.Append(descriptor.Title).Append(".\n\n");
+        page.Append("Why: ").Append(descriptor.Reason).Append('\n');
+        page.Append("Do:  ").Append(descriptor.Remedy).Append('\n');
+        if (descriptor.Exceptions.Length > 0)
+        {
+            page.Append("Silent when: ").Append(descriptor.Exceptions).Append('\n');
+        }
+
+        page.Append("From: ").Append(descriptor.Source).Append("\n\n");
+        page.Append("This earns it:\n\n").Append(Indented(descriptor.BadExample));
+        page.Append("\nThis does not:\n\n").Append(Indented(descriptor.GoodExample));
+        return page.ToString();
+    }
+
+    /// <summary>
+    /// A material as the book (or a file of the user) writes it: the language is the documentation. The lines of what it is
+    /// <c>like</c> are not repeated.
+    /// </summary>
+    public static string Material(Material material)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        var source = material.Where.Source;
+        var first = material.Where.Start.Line;
+        var page = new StringBuilder();
+        page.Append(material.Keyword).Append(' ').Append(material.Name)
+            .Append(material.FromBook ? ", from the shipped book (" : ", from (").Append(source.Name).Append(")\n\n");
+        var depth = 0;
+        for (var line = first; line < source.LineCount; line++)
+        {
+            var text = source.Slice(source.LineSpan(line));
+            page.Append("  ").Append(text.TrimEnd()).Append('\n');
+            depth += text.Count(c => c == '{') - text.Count(c => c == '}');
+            if (depth <= 0)
+            {
+                break;
+            }
+        }
+
+        if (material.FromBook)
+        {
+            page.Append("\nGeneric figures. Your maker's data sheet wins: declare your own with `")
+                .Append(material.Keyword).Append(" NAME like ").Append(material.Name).Append(" { ... }`.\n");
+        }
+
+        return page.ToString();
+    }
+
+    /// <summary>Names that were probably meant, among findings and materials.</summary>
+    public static string? Nearest(string name, IReadOnlyDictionary<string, Material> materials)
+    {
+        ArgumentNullException.ThrowIfNull(materials);
+        return Spelling.Nearest(name, materials.Keys.Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })));
+    }
+
+    private static string Word(Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "advice",
+    };
+
+    private static string Indented(string text) =>
+        string.Concat(text.Trim('\n').Split('\n').Select(line => line.Length == 0 ? "\n" : "    " + line + "\n"));
+}
