@@ -18,7 +18,7 @@ internal sealed class BraceMatcher
     }
 
     /// <summary>The symbols with <see cref="SymbolKind.MissingBrace"/> added and <see cref="SymbolKind.StrayBrace"/> marked.</summary>
-    public static Symbol[] Match(SourceText source, List<Symbol> symbols)
+    public static List<Symbol> Match(SourceText source, List<Symbol> symbols)
     {
         var open = 0;
         var strays = 0;
@@ -37,7 +37,7 @@ internal sealed class BraceMatcher
 
         if (open == 0 && strays == 0)
         {
-            return [.. symbols];
+            return symbols;
         }
 
         var matcher = new BraceMatcher(source, symbols);
@@ -45,7 +45,7 @@ internal sealed class BraceMatcher
     }
 
     /// <summary>Unmatched closers are strays, unmatched openers end with the text.</summary>
-    private Symbol[] ByCounting()
+    private List<Symbol> ByCounting()
     {
         var result = new List<Symbol>(_symbols.Count + 8);
         var open = 0;
@@ -74,14 +74,14 @@ internal sealed class BraceMatcher
             }
         }
 
-        return [.. result];
+        return result;
     }
 
     /// <summary>
     /// A block of which braces are forgotten ends before a line that stands no deeper than the line that opened it; a closer
     /// that stands deeper than that line is the one too many. Null when this does not account for all of them.
     /// </summary>
-    private Symbol[]? ByIndentation(int missing, int strays)
+    private List<Symbol>? ByIndentation(int missing, int strays)
     {
         var result = new List<Symbol>(_symbols.Count + missing);
         var openers = new Stack<int>();
@@ -124,7 +124,7 @@ internal sealed class BraceMatcher
             result.Add(symbol);
         }
 
-        return missing == 0 && strays == 0 ? [.. result] : null;
+        return missing == 0 && strays == 0 ? result : null;
     }
 
     private static Symbol Missing(Symbol before) => new(SymbolKind.MissingBrace, new TextSpan(before.Span.Start, 0));

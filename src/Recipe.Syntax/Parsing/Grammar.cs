@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Pidgin;
 using Pidgin.Expression;
 using static Pidgin.Parser;
@@ -116,7 +117,7 @@ internal static class Grammar
     private static readonly Parser<Symbol, ImmutableArray<StatementSyntax>> File = Body.Before(Kind(SymbolKind.End));
 
     /// <summary>The statements of a file. Every brace among the symbols has its partner, and the end comes last.</summary>
-    public static ImmutableArray<StatementSyntax> Parse(Symbol[] symbols) => File.ParseOrThrow(symbols.AsSpan());
+    public static ImmutableArray<StatementSyntax> Parse(List<Symbol> symbols) => File.ParseOrThrow(CollectionsMarshal.AsSpan(symbols));
 
     private static ByKind<StatementSyntax> AnyStatement()
     {

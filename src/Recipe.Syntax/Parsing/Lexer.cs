@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using System.Globalization;
 using Recipe.Syntax.Findings;
@@ -12,8 +13,9 @@ internal sealed class Lexer
     private readonly SourceText _source;
     private readonly string _text;
     private readonly List<Finding> _findings;
-    private readonly ImmutableArray<Token>.Builder _tokens;
     private readonly UnitReader _units = new();
+    private Token[] _tokens;
+    private int _count;
     private int _at;
 
     // A unit may stand here: the last token that is no blank was a number or a closing parenthesis.
@@ -24,7 +26,7 @@ internal sealed class Lexer
         _source = source;
         _text = source.Text;
         _findings = findings;
-        _tokens = ImmutableArray.CreateBuilder<Token>((_text.Length / 4) + 8);
+        _tokens = ArrayPool<Token>.Shared.Rent((_text.Length / 2) + 8);
     }
 
     /// <summary>All tokens. What is wrong with a single token goes to <paramref name="findings"/>, that of numbers aside.</summary>
@@ -37,7 +39,9 @@ internal sealed class Lexer
         }
 
         lexer.Add(TokenKind.EndOfFile, lexer._at);
-        return lexer._tokens.DrainToImmutable();
+        var tokens = ImmutableArray.Create(lexer._tokens.AsSpan(0, lexer._count));
+        ArrayPool<Token>.Shared.Return(lexer._tokens, clearArray: true);
+        return tokens;
     }
 
     private void Next()
@@ -47,7 +51,7 @@ internal sealed class Lexer
         if (_unitMayFollow && _units.TryRead(_text, _at, out var length, out var unit))
         {
             _at += length;
-            _tokens.Add(new Token(TokenKind.Unit, new TextSpan(start, length), unit));
+            Append(new Token(TokenKind.Unit, new TextSpan(start, length), unit));
             _unitMayFollow = false;
         }
         else if (Characters.StartsWord(c))
@@ -67,11 +71,24 @@ internal sealed class Lexer
 
     private void Add(TokenKind kind, int start)
     {
-        _tokens.Add(new Token(kind, TextSpan.FromBounds(start, _at)));
+        Append(new Token(kind, TextSpan.FromBounds(start, _at)));
         if (kind != TokenKind.Blank)
         {
             _unitMayFollow = kind is TokenKind.Number or TokenKind.CloseParenthesis;
         }
+    }
+
+    private void Append(Token token)
+    {
+        if (_count == _tokens.Length)
+        {
+            var larger = ArrayPool<Token>.Shared.Rent(_count * 2);
+            _tokens.AsSpan().CopyTo(larger);
+            ArrayPool<Token>.Shared.Return(_tokens, clearArray: true);
+            _tokens = larger;
+        }
+
+        _tokens[_count++] = token;
     }
 
     private char Peek(int ahead) => _at + ahead < _text.Length ? _text[_at + ahead] : '\0';

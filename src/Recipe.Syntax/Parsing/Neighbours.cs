@@ -8,12 +8,13 @@ namespace Recipe.Syntax.Parsing;
 /// The symbols read so far. Each new one is told apart by those beside it: a second quantity that adds up, the slash of a fraction,
 /// the sign of a tolerance, the <c>to</c> of a range. The grammar then decides everything by one symbol.
 /// </summary>
-internal sealed class Neighbours
+/// <param name="tokens">How many tokens there are; about half of them are blanks.</param>
+internal sealed class Neighbours(int tokens)
 {
     private readonly List<int> _tos = [];
 
     /// <summary>All of them.</summary>
-    public List<Symbol> Symbols { get; } = [];
+    public List<Symbol> Symbols { get; } = new((tokens * 5 / 8) + 8);
 
     /// <summary>Whether a new line, entry or block starts here.</summary>
     public bool AtLineStart => Symbols.Count == 0

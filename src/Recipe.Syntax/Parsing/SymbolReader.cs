@@ -20,7 +20,7 @@ internal sealed class SymbolReader
     private readonly ImmutableArray<Token> _tokens;
     private readonly List<Finding> _findings;
     private readonly NumberReader _numbers;
-    private readonly Neighbours _neighbours = new();
+    private readonly Neighbours _neighbours;
     private Dictionary<int, int>? _parentheses;
 
     // Index of the token that closes the outermost open parenthesis; line ends before it are blanks.
@@ -37,10 +37,11 @@ internal sealed class SymbolReader
         _tokens = tokens;
         _findings = findings;
         _numbers = new NumberReader(source, findings);
+        _neighbours = new Neighbours(tokens.Length);
     }
 
     /// <summary>The symbols, <see cref="SymbolKind.End"/> last, with every brace in its pair.</summary>
-    public static Symbol[] Run(SourceText source, ImmutableArray<Token> tokens, List<Finding> findings)
+    public static List<Symbol> Run(SourceText source, ImmutableArray<Token> tokens, List<Finding> findings)
     {
         var reader = new SymbolReader(source, tokens, findings);
         for (var i = 0; i < tokens.Length; i++)
