@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Semantics.Reading;
+using Recipe.Semantics.Schema;
+using Recipe.Semantics.Values;
+using Recipe.Syntax;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Semantics.Binding;
+
+/// <summary>What came out of binding one declaration.</summary>
+internal sealed record Bound<T>(T Value, ImmutableArray<Finding> Findings, ImmutableArray<NameUse> Names);
+
+/// <summary>A named thing in a text. It is bound when somebody asks; two threads that ask at once may both do the work, the first wins.</summary>
+internal abstract class Declaration(string name, TextSpan nameSpan, LineContext context)
+{
+    public string Name { get; } = name;
+
+    public TextSpan NameSpan { get; } = nameSpan;
+
+    /// <summary>Its text and scope. The sink is quiet: each binding brings its own.</summary>
+    public LineContext Context { get; } = context.Quietly();
+
+    public SourceSpan Where => Context.At(NameSpan);
+}
+
+/// <summary>A declaration with a block.</summary>
+internal abstract class BlockDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
+    : Declaration(name, nameSpan, context)
+{
+    public EntrySyntax Entry { get; } = entry;
+
+    public WordSchema Word { get; } = word;
+
+    /// <summary>Its first line, read when the file was indexed.</summary>
+    public LineReading Head { get; } = head;
+
+    /// <summary>The place of its first word.</summary>
+    public SourceSpan HeadWhere => Context.At(Entry.Head.Span);
+}
+
+/// <summary>A material.</summary>
+internal sealed class MaterialDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, head, nameSpan, context)
+{
+    private Bound<Material>? _bound;
+
+    public Bound<Material> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => MaterialBinder.Bind(this));
+
+    public Material Material => Bound.Value;
+
+    /// <summary>Whether its block says <c>default yes</c>.</summary>
+    public bool IsDefault { get; init; }
+}
+
+/// <summary>A mould or pattern.</summary>
+internal sealed class MouldDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, head, nameSpan, context)
+{
+    private Bound<Mould>? _bound;
+
+    public Bound<Mould> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => MouldBinder.Bind(this));
+
+    public Mould Mould => Bound.Value;
+}
+
+/// <summary>A part or variant.</summary>
+internal sealed class PartDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, head, nameSpan, context)
+{
+    private Bound<Part>? _bound;
+
+    public Bound<Part> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => PartBinder.Bind(this));
+
+    public Part Part => Bound.Value;
+
+    /// <summary>The <c>of</c> of a variant, or null.</summary>
+    public Argument? Of => Head.Find("of");
+}
+
+/// <summary>A named value.</summary>
+internal sealed class LetDeclaration(string name, LetSyntax let, LineContext context)
+    : Declaration(name, let.Name.Span, context)
+{
+    private Bound<NamedValue?>? _bound;
+
+    public ValueSyntax Expression { get; } = let.Value;
+
+    public Bound<NamedValue?> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => LetBinder.Bind(this));
+
+    public NamedValue? Value => Bound.Value;
+}
+
+/// <summary>The value of a name and how papers write it.</summary>
+internal sealed record NamedValue(Value Value, string? Written);
