@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Model;
+using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using Recipe.Semantics.Values;
@@ -26,23 +27,55 @@ internal abstract class Declaration(string name, TextSpan nameSpan, LineContext 
 }
 
 /// <summary>A declaration with a block.</summary>
-internal abstract class BlockDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
+internal abstract class BlockDeclaration(string name, EntrySyntax entry, WordSchema word, bool halfRead, TextSpan nameSpan, LineContext context)
     : Declaration(name, nameSpan, context)
 {
     public EntrySyntax Entry { get; } = entry;
 
     public WordSchema Word { get; } = word;
 
-    /// <summary>Its first line, read when the file was indexed.</summary>
-    public LineReading Head { get; } = head;
+    /// <summary>Whether the grammar could not read all of its first line.</summary>
+    public bool HalfRead { get; } = halfRead;
+
+    /// <summary>The block's schema.</summary>
+    public BlockSchema Schema => Word.Block!;
+
+    /// <summary>Reads its first line, its name declared.</summary>
+    public LineReading ReadHead(LineContext context, NameKind space)
+    {
+        context.Sink.Use(space, Name, Where, Where);
+        if (Entry.Block is null && Word.NeedsBlock && !HalfRead)
+        {
+            context.Sink.Report(MissingValue.Create(HeadWhere, Entry.Head.Text, "a block in braces", Word.Example));
+        }
+
+        return LineReader.Read(Entry, Word, RecipeSchema.File, context, HalfRead, out _);
+    }
+
+    /// <summary>Reads its block.</summary>
+    public Lines ReadLines(LineContext context) => BlockReader.Read(Entry.Block, Schema, context);
+
+    /// <summary>The name behind a word of its first line (<c>like NAME</c>, <c>of NAME</c>), or null.</summary>
+    public WordSyntax? NameBehind(string word)
+    {
+        for (var i = 1; i + 1 < Entry.Values.Length; i++)
+        {
+            if (Entry.Values[i] is WordSyntax w && w.Text == word)
+            {
+                return Entry.Values[i + 1] as WordSyntax;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The place of its first word.</summary>
     public SourceSpan HeadWhere => Context.At(Entry.Head.Span);
 }
 
 /// <summary>A material.</summary>
-internal sealed class MaterialDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
-    : BlockDeclaration(name, entry, word, head, nameSpan, context)
+internal sealed class MaterialDeclaration(string name, EntrySyntax entry, WordSchema word, bool halfRead, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, halfRead, nameSpan, context)
 {
     private Bound<Material>? _bound;
 
@@ -55,8 +88,8 @@ internal sealed class MaterialDeclaration(string name, EntrySyntax entry, WordSc
 }
 
 /// <summary>A mould or pattern.</summary>
-internal sealed class MouldDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
-    : BlockDeclaration(name, entry, word, head, nameSpan, context)
+internal sealed class MouldDeclaration(string name, EntrySyntax entry, WordSchema word, bool halfRead, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, halfRead, nameSpan, context)
 {
     private Bound<Mould>? _bound;
 
@@ -66,8 +99,8 @@ internal sealed class MouldDeclaration(string name, EntrySyntax entry, WordSchem
 }
 
 /// <summary>A part or variant.</summary>
-internal sealed class PartDeclaration(string name, EntrySyntax entry, WordSchema word, LineReading head, TextSpan nameSpan, LineContext context)
-    : BlockDeclaration(name, entry, word, head, nameSpan, context)
+internal sealed class PartDeclaration(string name, EntrySyntax entry, WordSchema word, bool halfRead, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, halfRead, nameSpan, context)
 {
     private Bound<Part>? _bound;
 
@@ -75,8 +108,8 @@ internal sealed class PartDeclaration(string name, EntrySyntax entry, WordSchema
 
     public Part Part => Bound.Value;
 
-    /// <summary>The <c>of</c> of a variant, or null.</summary>
-    public Argument? Of => Head.Find("of");
+    /// <summary>Whether it is a variant of another part.</summary>
+    public bool IsVariant => Word.Word == "variant";
 }
 
 /// <summary>A named value.</summary>

@@ -67,6 +67,20 @@ internal sealed class LineReader
 
     public ValueSyntax Take() => _entry.Values[Index++];
 
+    /// <summary>In <c>60 x 40 mm</c>, behind the 60: the unit of the first number that has one.</summary>
+    public Recipe.Text.Units.Unit? NextUnitBehindCross()
+    {
+        for (var i = Index; i + 1 < _entry.Values.Length && _entry.Values[i] is WordSyntax { Text: "x" or "×" }; i += 2)
+        {
+            if (_entry.Values[i + 1] is QuantitySyntax { Unit: { } unit })
+            {
+                return unit;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Whether the value ahead is this word; steps over it when it is.</summary>
     public bool TakeWord(string word)
     {
