@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Text;
+using UnitsNet;
+
+namespace Recipe.Planning;
+
+/// <summary>Sizes of the bag. Sizes are of one side, areas of all sides.</summary>
+public sealed record BagPlan
+{
+    /// <summary>The layers, the one next to the laminate first.</summary>
+    public required ImmutableArray<BagLayerPlan> Layers { get; init; }
+
+    /// <summary>Sealant tape, all sides.</summary>
+    public required Computed<Length> SealantTape { get; init; }
+
+    /// <summary>Resin carried away by all layers; null when a pick-up is unknown.</summary>
+    public Computed<Mass>? Pickup { get; init; }
+}
+
+/// <summary>One layer of the bag, computed.</summary>
+/// <param name="Layer">The layer.</param>
+/// <param name="Length">Length of one sheet.</param>
+/// <param name="Width">Width of one sheet.</param>
+/// <param name="Sheets">How many sheets (all sides and repeats).</param>
+/// <param name="Area">Area of all sheets.</param>
+/// <param name="Pickup">Resin it carries away, all sheets; null when unknown.</param>
+public sealed record BagLayerPlan(BagLayer Layer, Computed<Length> Length, Computed<Length> Width, int Sheets, Computed<Area> Area, Computed<Mass>? Pickup);
+
+/// <summary>Vacuum levels in both conventions.</summary>
+public sealed record VacuumLevels
+{
+    /// <summary>Below ambient.</summary>
+    public required Computed<Pressure> BelowAmbient { get; init; }
+
+    /// <summary>Absolute.</summary>
+    public required Computed<Pressure> Absolute { get; init; }
+
+    /// <summary>The most there is below ambient at this height.</summary>
+    public required Computed<Pressure> Ceiling { get; init; }
+
+    /// <summary>Leak-check time.</summary>
+    public Computed<Duration>? LeakCheck { get; init; }
+
+    /// <summary>Accepted rise of absolute pressure in that time.</summary>
+    public Computed<Pressure>? RiseAtMost { get; init; }
+}
+
+/// <summary>The cure against the clock.</summary>
+public sealed record CurePlan
+{
+    /// <summary>The steps.</summary>
+    public required ImmutableArray<CureStepPlan> Steps { get; init; }
+
+    /// <summary>The hottest it gets.</summary>
+    public required Computed<Temperature> Peak { get; init; }
+
+    /// <summary>Total time.</summary>
+    public required Computed<Duration> Total { get; init; }
+
+    /// <summary>
+    /// Heat limits of everything that is in the heat, weakest first, each with the hottest step it has to stand.
+    /// </summary>
+    public required ImmutableArray<HeatLimit> Limits { get; init; }
+}
+
+/// <summary>One step of the cure, computed.</summary>
+/// <param name="Step">The step.</param>
+/// <param name="From">Temperature at its start.</param>
+/// <param name="To">Temperature at its end.</param>
+/// <param name="Start">Start, from the start of the cure.</param>
+/// <param name="End">End, from the start of the cure.</param>
+/// <param name="Bagged">Whether the bag is still on.</param>
+/// <param name="InMould">Whether the part is still in the mould.</param>
+public sealed record CureStepPlan(CureStep Step, Temperature From, Temperature To, Computed<Duration> Start, Computed<Duration> End, bool Bagged, bool InMould);
+
+/// <summary>Something in the heat and what it can stand.</summary>
+/// <param name="Item">In words: "sealant tape general-sealant-tape".</param>
+/// <param name="Material">The name of the material or mould.</param>
+/// <param name="Limit">The hottest it can stand; null when not known.</param>
+/// <param name="Hottest">The hottest it gets while it is there.</param>
+/// <param name="HottestStep">Index of that step in the cure.</param>
+/// <param name="Where">Where the recipe puts it.</param>
+public sealed record HeatLimit(string Item, string Material, Computed<Temperature>? Limit, Temperature Hottest, int HottestStep, SourceSpan Where);
