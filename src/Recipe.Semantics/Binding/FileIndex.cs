@@ -1,7 +1,6 @@
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
-using Recipe.Text;
 
 namespace Recipe.Semantics.Binding;
 

@@ -1,3 +1,4 @@
+using Recipe.Semantics.Reading;
 using Recipe.Syntax;
 
 namespace Recipe.Semantics.Binding;
@@ -11,6 +12,7 @@ internal sealed class FileScope : INameScope
     private readonly UseScope _uses;
     private FileIndex? _index;
     private List<UsedFile>? _used;
+    private Bound<TopLevel>? _top;
     private BoundFile? _bound;
 
     public FileScope(SyntaxTree tree, Book book, UseScope uses)
@@ -28,6 +30,10 @@ internal sealed class FileScope : INameScope
 
     /// <summary>The used files that are there, in order, each once; this file itself is not among them.</summary>
     public IReadOnlyList<UsedFile> Used => LazyInitializer.EnsureInitialized(ref _used, FindUsed);
+
+    /// <summary>What stands at its top level without a name: shop, stock, prices.</summary>
+    public Bound<TopLevel> Top => LazyInitializer.EnsureInitialized(ref _top, () =>
+        TopLevel.Bind(Index, new LineContext(Tree.Source, this, IsBook: false, FindingSink.Quiet)));
 
     public BoundFile Bound => LazyInitializer.EnsureInitialized(ref _bound, () => FileBinder.Bind(this));
 

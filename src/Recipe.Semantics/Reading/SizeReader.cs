@@ -1,6 +1,5 @@
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Schema;
-using Recipe.Semantics.Values;
 using Recipe.Syntax;
 using Recipe.Text;
 

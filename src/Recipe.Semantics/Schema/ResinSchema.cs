@@ -8,7 +8,8 @@ internal static class ResinSchema
 {
     private static readonly BlockSchema KineticsBlock = new(
         "kinetics",
-        "Constants of the cure model, each by its name.")
+        "Constants of the cure model, each by its name.",
+        MaterialWords.Source)
     {
         NameHead = new NewNameKind("the name of a constant", NameKind.Value),
         NameLine = Word("NAME", "A constant of the model with its unit.", "order 1.5", new AnyQuantityKind()),
