@@ -41,6 +41,7 @@ internal static class MouldBinder
             }),
             MadeOn = lines.One("made-on")?.Reading.Find(Define.Value)?.Date,
             IsMandrel = lines.YesNo("mandrel") ?? false,
+            StaysInPart = lines.YesNo("stays-in-part") ?? false,
             Release = release is null ? [] : Coats(BlockReader.Read(release)),
             ReleaseWhere = release?.HeadWhere,
         };

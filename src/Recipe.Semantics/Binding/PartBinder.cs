@@ -48,6 +48,7 @@ internal static class PartBinder
                 "structural" => PartUse.Structural,
                 _ => PartUse.Flying,
             }),
+            Axis = lines.Text("axis"),
             Surface = SurfaceBinder.Bind(lines.One("surface")),
             Coats = Coats(lines),
             Stack = StackBinder.Bind(part, overlap, trim),

@@ -71,7 +71,7 @@ internal static class PlyEdits
         edit.Context.Sink.Use(NameKind.Ply, word, name.Where, name.Where);
         if (plies.Find(p => p.Name == word) is { } taken)
         {
-            edit.Context.Sink.Report(DuplicateName.Create(name.Where, word, taken.NameWhere));
+            edit.Context.Sink.Report(DuplicateName.Ply(name.Where, word, taken.NameWhere));
         }
 
         plies.Add(new Ply(edit, word, name.Where));

@@ -45,7 +45,7 @@ internal static class StackBinder
             ply.Line.Context.Sink.Use(NameKind.Ply, ply.Name, ply.NameWhere, ply.NameWhere);
             if (!first.TryAdd(ply.Name, ply))
             {
-                ply.Line.Context.Sink.Report(DuplicateName.Create(ply.NameWhere, ply.Name, first[ply.Name].NameWhere));
+                ply.Line.Context.Sink.Report(DuplicateName.Ply(ply.NameWhere, ply.Name, first[ply.Name].NameWhere));
             }
         }
     }

@@ -45,6 +45,13 @@ public static class DuplicateName
             Labels = [new FindingLabel(first, "declared here first"), new FindingLabel(where, "and here again")],
         };
 
+    /// <summary>Two lines of one ply list. Both are laid; a line that lies after the name means the first.</summary>
+    internal static Finding Ply(SourceSpan where, string name, SourceSpan first) =>
+        Finding.Of(Descriptor, where, $"Two lines of the ply list are named `{name}`.") with
+        {
+            Labels = [new FindingLabel(first, "the first one"), new FindingLabel(where, "and this one")],
+        };
+
     /// <summary>Two used files, or a used file and this one, declare the same name.</summary>
     internal static Finding Between(SourceSpan where, string name, SourceSpan first, SourceSpan second) =>
         Finding.Of(Descriptor, where, $"`{name}` is declared in {first.Source.Name} and in {second.Source.Name}; the one in {first.Source.Name} counts.") with

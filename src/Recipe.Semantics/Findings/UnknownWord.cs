@@ -62,7 +62,9 @@ public static class UnknownWord
                 : $"`{word}` means nothing on the line of `{head}`, which may go on with {Numbers.Or(words)}.");
     }
 
-    private static string Name(BlockSchema block) => block.Name == "file" ? "the top level" : $"the block {block.Name}";
+    private static string Name(BlockSchema block) => block.Name == "file"
+        ? "the top level"
+        : Numbers.Or([.. block.Name.Split(", ").Select(n => $"`{n}`")]);
 
     private static Fix Write(SourceSpan where, string word) => new($"Write {word}", FixSafety.NeedsALook, new TextEdit(where, word));
 }

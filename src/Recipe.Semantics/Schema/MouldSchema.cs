@@ -57,6 +57,7 @@ internal static class MouldSchema
             Word("state", "How worn it is.", "state seasoned", Kinds.OneOf("a state", ("new", "never pulled from"), ("seasoned", "several good pulls behind it"), ("repaired", "repaired on its face"))),
             Word("made-on", "The day it was made.", "made-on 2026-02-01", Kinds.Date),
             Word("mandrel", "Whether the part is wrapped round it.", "mandrel yes", Kinds.YesNo).Otherwise("no"),
+            Word("stays-in-part", "Whether it stays in the part, so that nothing has to come off it.", "stays-in-part yes", Kinds.YesNo).Otherwise("no"),
             Word("release", "What keeps the part from sticking.", "release { carnauba-wax coats 5 wait 30 min }").WithBlock(ReleaseBlock).Also("parting", "release-system"),
             MaterialWords.Note,
             MaterialWords.Source,

@@ -37,6 +37,7 @@ internal static class PartSchema
             ("structural", "carries load"),
             ("flying", "flies: defer to licensed practice"))),
         Word("coat", "A coat on the mould before the plies.", "coat white-gel-coat 500 g/m2", Arg("material", Kinds.CoatMaterial), Optional(Define.Value, Kinds.PositiveArealWeight)).Repeatable(),
+        Word("axis", "Which way 0 degrees runs, in words.", "axis \"0 degrees runs along the hinge line\"", Kinds.Text),
         MouldSchema.Surface with { Doc = "A surface of its own, when it is not the mould's.", Default = "the mould's" },
     ];
 

@@ -10,6 +10,9 @@ internal readonly record struct UnitRow(string Symbol, string[] Synonyms, Dimens
 /// </summary>
 internal static class UnitData
 {
+    /// <summary>What makes a difference of a temperature scale: <c>degC-diff</c>.</summary>
+    public const string Difference = "-diff";
+
     private const double Inch = 0.0254;
     private const double Foot = 12 * Inch;
     private const double Yard = 36 * Inch;
@@ -66,6 +69,8 @@ internal static class UnitData
         new("degC", ["°C", "℃"], DimensionNames.Temperature, 1, 273.15, UnitScale.Offset),
         new("degF", ["°F", "℉"], DimensionNames.Temperature, 5.0 / 9.0, 459.67 * 5.0 / 9.0, UnitScale.Offset),
         new("K", [], DimensionNames.Temperature, 1),
+        new("degC" + Difference, [], DimensionNames.Temperature, 1),
+        new("degF" + Difference, [], DimensionNames.Temperature, 5.0 / 9.0),
 
         new("deg", ["°"], DimensionNames.Angle, Math.PI / 180),
 

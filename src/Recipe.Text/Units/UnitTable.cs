@@ -31,6 +31,11 @@ public static class UnitTable
         unit = null;
         length = 0;
         var at = SimpleLength(text);
+        if (text[at..].StartsWith(UnitData.Difference, StringComparison.Ordinal))
+        {
+            at += UnitData.Difference.Length;
+        }
+
         if (at == 0 || !BySpan.TryGetValue(text[..at], out var first))
         {
             return false;
