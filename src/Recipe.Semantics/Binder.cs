@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Recipe.Model;
 using Recipe.Syntax;
 
 namespace Recipe.Semantics;
@@ -8,7 +6,8 @@ namespace Recipe.Semantics;
 public static class Binder
 {
     /// <summary>
-    /// Binds a file: names looked up in it, in the files it uses, then in the book. Never throws for anything that stands in a text.
+    /// Binds a file: a name is looked up in it, then in the files it uses, then in the book. Never throws for anything that stands
+    /// in a text. Asking again with the same scope gives the same object.
     /// </summary>
     /// <param name="file">The file.</param>
     /// <param name="book">The shipped materials.</param>
@@ -18,6 +17,6 @@ public static class Binder
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(uses);
-        return new BoundFile(file, new RecipeModel { Materials = book.Materials }, []);
+        return uses.ScopeOf(file, book).Bound;
     }
 }

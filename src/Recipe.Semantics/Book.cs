@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Model;
+using Recipe.Semantics.Binding;
 using Recipe.Syntax;
 using Recipe.Text.Findings;
 
@@ -11,7 +12,15 @@ namespace Recipe.Semantics;
 /// </summary>
 public sealed class Book
 {
-    private Book(ImmutableArray<SyntaxTree> files) => Files = files;
+    private readonly Lazy<ImmutableArray<Finding>> _findings;
+
+    private Book(ImmutableArray<SyntaxTree> files)
+    {
+        Files = files;
+        Scope = new BookScope(files);
+        Materials = new ScopeView<MaterialDeclaration, Material>(Scope.FindMaterial, () => Scope.NamesOf(NameKind.Material), d => d.Material);
+        _findings = new Lazy<ImmutableArray<Finding>>(() => FileBinder.FindingsOf(Scope));
+    }
 
     /// <summary>A book with nothing in it.</summary>
     public static Book Empty { get; } = Bind([]);
@@ -20,12 +29,14 @@ public sealed class Book
     public ImmutableArray<SyntaxTree> Files { get; }
 
     /// <summary>All materials by name; looking one up binds that one only.</summary>
-    public IReadOnlyDictionary<string, Material> Materials { get; } = ImmutableDictionary<string, Material>.Empty;
+    public IReadOnlyDictionary<string, Material> Materials { get; }
 
-    /// <summary>What is wrong with the book itself; asking binds all of it.</summary>
-    public ImmutableArray<Finding> Findings => [];
+    /// <summary>What is wrong with the meaning of the book itself; asking binds all of it.</summary>
+    public ImmutableArray<Finding> Findings => _findings.Value;
 
-    /// <summary>Indexes the files of a book.</summary>
+    internal BookScope Scope { get; }
+
+    /// <summary>Indexes the files of a book. Nothing is bound yet, so this is cheap.</summary>
     public static Book Bind(IEnumerable<SyntaxTree> files)
     {
         ArgumentNullException.ThrowIfNull(files);

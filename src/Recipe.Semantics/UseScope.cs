@@ -1,9 +1,12 @@
+using System.Collections.Concurrent;
+using Recipe.Semantics.Binding;
 using Recipe.Syntax;
 
 namespace Recipe.Semantics;
 
 /// <summary>
-/// Finds the file that a <c>use</c> line means. No file is opened here: the workspace that knows the files answers.
+/// Finds the file that a <c>use</c> line means. No file is opened here: the workspace that knows the files answers. May be asked
+/// from several threads, and more than once for one line.
 /// </summary>
 /// <param name="fromName">Name of the text that holds the <c>use</c> line.</param>
 /// <param name="usePath">The path as written there, relative to that text.</param>
@@ -17,6 +20,7 @@ public delegate SyntaxTree? UseResolver(string fromName, string usePath);
 public sealed class UseScope
 {
     private readonly UseResolver _resolve;
+    private readonly ConcurrentDictionary<(SyntaxTree, Book), FileScope> _files = new();
 
     /// <summary>Makes a scope.</summary>
     public UseScope(UseResolver resolve)
@@ -29,4 +33,7 @@ public sealed class UseScope
     public static UseScope Alone() => new(static (_, _) => null);
 
     internal SyntaxTree? Resolve(string fromName, string usePath) => _resolve(fromName, usePath);
+
+    internal FileScope ScopeOf(SyntaxTree tree, Book book) =>
+        _files.GetOrAdd((tree, book), static (key, uses) => new FileScope(key.Item1, key.Item2, uses), this);
 }

@@ -104,6 +104,9 @@ public sealed record Mould
     /// <summary>Whether the part is wrapped round it.</summary>
     public bool IsMandrel { get; init; }
 
+    /// <summary>Whether it stays in the part, so that nothing has to come off it.</summary>
+    public bool StaysInPart { get; init; }
+
     /// <summary>The release lines, in order; empty when there is no release block.</summary>
     public ImmutableArray<ReleaseCoat> Release { get; init; } = [];
 

@@ -78,6 +78,9 @@ public sealed record Part
     /// <summary>What it is for.</summary>
     public Figure<PartUse>? Use { get; init; }
 
+    /// <summary>Which way 0 degrees runs, in the author's words, or null.</summary>
+    public string? Axis { get; init; }
+
     /// <summary>A surface of its own, when it is not the mould's.</summary>
     public Figure<SurfaceShape>? Surface { get; init; }
 
