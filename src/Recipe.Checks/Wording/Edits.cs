@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
@@ -37,7 +38,7 @@ internal static class Edits
         var newLine = BlockText.LineEndOf(source) + BlockText.IndentOf(source, head.Span.Start);
         if (BlockText.StartsItsLine(source, close))
         {
-            var endOfLineBefore = close - BlockText.IndentOf(source, close).Length - BlockText.LineEndOf(source).Length;
+            var endOfLineBefore = source.LineSpan(source.PositionOf(close).Line - 1).End;
             return Insert(source, endOfLineBefore, string.Concat(lines.Select(l => newLine + Indent + l)));
         }
 
@@ -81,6 +82,13 @@ internal static class Edits
 
     /// <summary>Replaces what stands at a place.</summary>
     public static TextEdit Replace(SourceSpan where, string text) => new(where, text);
+
+    /// <summary>
+    /// Writes another value where the author wrote a figure; null when the figure is not written out there (a default, a named value,
+    /// an expression, an entry of the book), because then the change belongs somewhere else.
+    /// </summary>
+    public static TextEdit? Rewrite<T>(Figure<T>? figure, string text) =>
+        figure is { Basis: not Basis.Book, Where: { } where } && where.Text == figure.Written ? new TextEdit(where, text) : null;
 
     /// <summary>A fix of one edit, or null when the edit could not be made.</summary>
     public static Fix? Fix(string title, FixSafety safety, TextEdit? edit) => edit is null ? null : new Fix(title, safety, edit);

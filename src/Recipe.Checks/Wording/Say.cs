@@ -32,7 +32,7 @@ internal static class Say
     public static string Of(Mass mass, string? like = null) => In(mass.Kilograms, like, mass.Kilograms >= 1 ? "kg" : "g");
 
     /// <summary>"1270 mm".</summary>
-    public static string Of(Length length, string? like = null) => In(length.Meters, like, "mm");
+    public static string Of(Length length, string? like = null, string otherwise = "mm") => In(length.Meters, like, otherwise);
 
     /// <summary>"60 degC".</summary>
     public static string Of(Temperature temperature, string? like = null) => In(temperature.Kelvins, like, "degC");
@@ -75,6 +75,23 @@ internal static class Say
         LayerClass.BagFilm => "bag-film",
         LayerClass.FlowMedium => "flow-medium",
         _ => "caul",
+    };
+
+    /// <summary>"hand-laid", "bagged": a process as a word about a part.</summary>
+    public static string Of(Process process) => process switch
+    {
+        Process.Hand => "hand-laid",
+        Process.Bagged => "bagged",
+        Process.Infused => "infused",
+        _ => "of prepreg",
+    };
+
+    /// <summary>"structural": the word of the language.</summary>
+    public static string Of(PartUse use) => use switch
+    {
+        PartUse.Cosmetic => "cosmetic",
+        PartUse.Structural => "structural",
+        _ => "flying",
     };
 
     /// <summary>A date as ISO 8601.</summary>
