@@ -52,7 +52,12 @@ public static class CheckRunner
         return new CheckReport(
             [.. Once(findings)],
             [.. Once(accepted)],
-            [.. notChecked.Distinct().OrderBy(n => n.Descriptor.Code, StringComparer.Ordinal).ThenBy(n => n.Missing, StringComparer.Ordinal)]);
+            [
+                .. notChecked
+                    .Distinct()
+                    .OrderBy(n => n.Descriptor.Code, StringComparer.Ordinal)
+                    .ThenBy(n => n.Missing, StringComparer.Ordinal),
+            ]);
     }
 
     private static IEnumerable<Finding> ExamineWaivers(

@@ -15,8 +15,8 @@ internal static class PartFacts
         part.Coats.Length > 0
         || (part.HasPlies() && (part.Resin is not null || part.ResinWhere is not null || part.Process.Value == Process.Prepreg));
 
-    /// <summary>Whether air is drawn out of it.</summary>
-    public static bool IsUnderVacuum(this Part part) => part.Process.Value != Process.Hand && (part.Bag is not null || part.Vacuum is not null);
+    /// <summary>Whether it is laid up or put together from other parts.</summary>
+    public static bool IsLaidOrJoins(this Part part) => part.HasPlies() || part.Join is { Parts.IsEmpty: false };
 
     /// <summary>Whether a resin boils off styrene.</summary>
     public static bool IsStyrenated(this ResinSystem? resin) => resin?.Chemistry is Chemistry.Polyester or Chemistry.Vinylester;
@@ -25,7 +25,9 @@ internal static class PartFacts
     public static string Missing(this Plan plan, string subject, string otherwise) =>
         plan.Gaps.FirstOrDefault(g => g.Subject.Contains(subject, StringComparison.OrdinalIgnoreCase))?.Missing ?? otherwise;
 
-    /// <summary>A time that holds at one temperature, at another: half as long for each 10 K more (common practice for amine-cured resins).</summary>
+    /// <summary>
+    /// A time that holds at one temperature, at another: half as long for each 10 K more (common practice for amine-cured resins).
+    /// </summary>
     public static Duration AtTemperature(this TimeAt time, Temperature actual) =>
         time.Time * Math.Pow(2, (time.At.Kelvins - actual.Kelvins) / 10);
 }

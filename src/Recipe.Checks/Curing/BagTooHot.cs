@@ -12,7 +12,7 @@ public sealed class BagTooHot : Check
         Name = "bag-too-hot",
         Severity = Severity.Error,
         Title = "Cure hotter than something in the bag stands",
-        Reason = 
+        Reason =
             "The weakest film, felt, tape or hose decides: it melts, leaks or bonds, and the vacuum is gone while the part is"
             + " soft.",
         Remedy = "Cure cooler while the bag is on, or change the weakest item for one that stands the heat.",

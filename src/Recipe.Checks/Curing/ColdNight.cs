@@ -99,7 +99,9 @@ public sealed class ColdNight : Check
 
         if (resin.MinimumTemperature is not { } minimum || context.Plan.Conditions.Night is not { } night)
         {
-            var missing = resin.MinimumTemperature is null ? $"no lowest curing temperature is given for {resin.Name}" : "no night temperature is given for the shop";
+            var missing = resin.MinimumTemperature is null
+                ? $"no lowest curing temperature is given for {resin.Name}"
+                : "no night temperature is given for the shop";
             context.NotChecked(missing, overnight.Step.Where);
             return;
         }
@@ -120,13 +122,13 @@ public sealed class ColdNight : Check
 
     private static Fix? Heated(CureStep step, Temperature room)
     {
-        const string Word = "room";
-        var at = step.Where.Text.IndexOf(Word, StringComparison.Ordinal);
+        const string word = "room";
+        var at = step.Where.Text.IndexOf(word, StringComparison.Ordinal);
         return at < 0
             ? null
             : new Fix(
                 $"Keep it at {Say.Of(room)} through the night",
                 FixSafety.NeedsALook,
-                Edits.Replace(new SourceSpan(step.Where.Source, new TextSpan(step.Where.Span.Start + at, Word.Length)), Say.Of(room)));
+                Edits.Replace(new SourceSpan(step.Where.Source, new TextSpan(step.Where.Span.Start + at, word.Length)), Say.Of(room)));
     }
 }

@@ -100,7 +100,8 @@ public sealed class DemouldTooEarly : Check
         var end = cure.Steps.Select(s => s.Step).FirstOrDefault(s => s.Action == CureAction.Demould) ?? inMould[^1].Step;
         context.Report(
             end.Where,
-            $"{Say.Of(done)} {(plain ? "" : "counted ")}at {Say.Of(sheet.Value.At)} before the mould is opened and {resin.Name} wants {Say.Of(needed)}",
+            $"{Say.Of(done)} {(plain ? "" : "counted ")}at {Say.Of(sheet.Value.At)} before the mould is opened "
+            + $"and {resin.Name} wants {Say.Of(needed)}",
             plain ? grounds : grounds.AndThat("cure runs twice as fast for each 10 K more"),
             sheet.Where is { } said && !resin.FromBook ? [new FindingLabel(said, "demould time here")] : [],
             [Longer(inMould, needed - done, sheet.Value.At)]);

@@ -39,18 +39,22 @@ internal static class Heat
         var unknown = things.Where(t => t.Limit is null && t.Hottest > UnknownMattersAbove).Select(t => t.Item).Distinct().ToList();
         if (unknown.Count > 0)
         {
-            context.NotChecked($"no heat limit is known for {unknown[0]}{Say.More(unknown.Count - 1)}", things.First(t => t.Item == unknown[0]).Where);
+            context.NotChecked(
+                $"no heat limit is known for {unknown[0]}{Say.More(unknown.Count - 1)}",
+                things.First(t => t.Item == unknown[0]).Where);
         }
     }
 
-    private static void ReportWorst(CheckContext context, CurePlan cure, HeatLimit worst, List<HeatLimit> tooHot, Func<CureStepPlan, bool> isThere)
+    private static void ReportWorst(
+        CheckContext context, CurePlan cure, HeatLimit worst, List<HeatLimit> tooHot, Func<CureStepPlan, bool> isThere)
     {
         var step = worst.HottestStep >= 0 && worst.HottestStep < cure.Steps.Length ? cure.Steps[worst.HottestStep].Step : null;
         var written = step?.Temperature?.Written;
         var weakest = tooHot.Min(t => t.Limit!.Value.Value);
         context.Report(
             step?.Where ?? worst.Where,
-            $"{Say.Of(worst.Hottest, written)} is reached and {worst.Item} stands {Say.Of(worst.Limit!.Value.Value, written)}{Say.More(tooHot.Count - 1)}",
+            $"{Say.Of(worst.Hottest, written)} is reached and {worst.Item} stands {Say.Of(worst.Limit!.Value.Value, written)}"
+            + Say.More(tooHot.Count - 1),
             Grounds.Sure.And(worst.Limit),
             tooHot.Select(t => new FindingLabel(t.Where, $"{t.Item} here")).DistinctBy(l => l.Where),
             [Cap(cure, weakest, isThere)]);

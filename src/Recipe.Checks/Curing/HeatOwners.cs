@@ -3,7 +3,7 @@ using Recipe.Planning;
 
 namespace Recipe.Checks;
 
-/// <summary>Tells what a thing in the heat belongs to: the plan names it by its material and by the place where the recipe puts it.</summary>
+/// <summary>Tells what a thing in the heat belongs to; the plan names it by its material.</summary>
 internal static class HeatOwners
 {
     /// <summary>Whether it is the mould.</summary>

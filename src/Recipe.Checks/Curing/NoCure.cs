@@ -13,7 +13,7 @@ public sealed class NoCure : Check
         Name = "no-cure",
         Severity = Severity.Warning,
         Title = "No cure",
-        Reason = 
+        Reason =
             "Without a cure there is nothing to schedule, nothing to sign, and nobody knows when the part may leave the "
             + "mould.",
         Remedy = "Write the cure down, if only the hours at room temperature from the data sheet.",

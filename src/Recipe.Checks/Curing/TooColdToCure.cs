@@ -16,7 +16,7 @@ public sealed class TooColdToCure : Check
         Name = "too-cold-to-cure",
         Severity = Severity.Error,
         Title = "Too cold to cure",
-        Reason = 
+        Reason =
             "Below its lowest temperature the resin stops half way: the part stays green, and later warmth does not bring all"
             + " of it back.",
         Remedy = "Heat the shop, tent the mould, or take a hardener for the cold.",
@@ -87,7 +87,11 @@ public sealed class TooColdToCure : Check
         }
 
         var firstDay = cure.Steps.Where(s => s.Start.Value < OneDay).ToList();
-        var warmest = firstDay.MaxBy(s => Warmest(s))!;
+        if (firstDay.MaxBy(s => Warmest(s).Kelvins) is not { } warmest)
+        {
+            return;
+        }
+
         var reached = Warmest(warmest);
         if (reached >= minimum.Value)
         {

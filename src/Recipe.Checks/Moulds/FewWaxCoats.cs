@@ -105,7 +105,7 @@ public sealed class FewWaxCoats : Check
         var under = film is null ? "" : $" under {film.Agent.Name}";
         context.Report(
             waxes[0].Where,
-            FormattableString.Invariant($"{coats} wax coats{under} on the {Face(mould)} face of {mould.Name}, which wants {enough} or more"),
+            $"{coats} wax coats{under} on the {Face(mould)} face of {mould.Name}, which wants {enough} or more",
             grounds,
             [new FindingLabel(mould.State!.Where ?? mould.Where, "said here")],
             [MoreCoats(waxes, enough)]);

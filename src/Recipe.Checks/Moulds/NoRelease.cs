@@ -84,16 +84,16 @@ public sealed class NoRelease : Check
 
     private static Fix? Wax(CheckContext context, Mould mould)
     {
-        const string Name = "carnauba-wax";
-        const string Line = Name + " coats 5 wait 30 min";
-        if (!context.Model.Materials.ContainsKey(Name))
+        const string name = "carnauba-wax";
+        const string line = name + " coats 5 wait 30 min";
+        if (!context.Model.Materials.ContainsKey(name))
         {
             return null;
         }
 
         var edit = mould.ReleaseWhere is { } block
-            ? Edits.Last(block, Line)
-            : Edits.Last(mould.Where, "release {", "  " + Line, "}");
-        return Edits.Fix($"Add five coats of {Name} to {mould.Name}", FixSafety.NeedsALook, edit);
+            ? Edits.Last(block, line)
+            : Edits.Last(mould.Where, "release {", "  " + line, "}");
+        return Edits.Fix($"Add five coats of {name} to {mould.Name}", FixSafety.NeedsALook, edit);
     }
 }

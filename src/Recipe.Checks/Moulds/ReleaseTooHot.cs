@@ -14,7 +14,7 @@ public sealed class ReleaseTooHot : Check
         Title = "Cure hotter than the release stands",
         Reason = "Wax that melts moves into the laminate, and a film that embrittles lets go of the mould: the part bonds.",
         Remedy = "Cure cooler while the part is in the mould, or take a release that stands the heat.",
-        Source = 
+        Source =
             "FAA AC 43.13-1B (1998) paragraph 3-4a(1): PVA film 121 degC; wax from memory of the trade, the data sheet "
             + "decides",
         Exceptions = """

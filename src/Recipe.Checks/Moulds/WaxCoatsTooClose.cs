@@ -82,7 +82,8 @@ public sealed class WaxCoatsTooClose : Check
 
             if (wax.Wait is null || wax.Coats is null)
             {
-                context.NotChecked($"no {(wax.Wait is null ? "time between coats" : "number of coats")} is known for {wax.Agent.Name}", wax.Where);
+                var missing = wax.Wait is null ? "time between coats" : "number of coats";
+                context.NotChecked($"no {missing} is known for {wax.Agent.Name}", wax.Where);
                 continue;
             }
 

@@ -20,10 +20,10 @@ public sealed class LeakLimitTooLoose : Check
         Severity = Severity.Warning,
         Title = "Leak limit too loose",
         Reason = "The air that leaks in is drawn through the wet laminate as bubbles.",
-        Remedy = 
+        Remedy =
             "Accept no more than 1 inHg (34 mbar) in a minute for a wet lay-up, 1 inHg in five minutes for an infusion, a "
             + "tenth of the level in five minutes for prepreg.",
-        Source = 
+        Source =
             "US Army TM 1-1500-204-23-11 (page files 0171, 0184): not more than 1 inHg in 1 min; infusion and prepreg common "
             + "practice",
         Exceptions = """
@@ -135,7 +135,8 @@ public sealed class LeakLimitTooLoose : Check
         var limit = perMinute * time.Value.Minutes;
         context.Report(
             rise.Where ?? check.Where,
-            $"{Say.Of(rise)} accepted in {Say.Of(time)} and a part that is {Say.Of(part.Process.Value)} stands {Say.Of(limit, rise.Written)}",
+            $"{Say.Of(rise)} accepted in {Say.Of(time)} and a part that is {Say.Of(part.Process.Value)} "
+            + $"stands {Say.Of(limit, rise.Written)}",
             Grounds.Sure.And("accepted rise", rise).And<Pressure>(part.Process.Value == Process.Prepreg ? level : null),
             fixes: [Tighter(rise, limit)],
             severity: infused && accepted > perMinute * 2 * Rounding ? Severity.Error : Severity.Warning);

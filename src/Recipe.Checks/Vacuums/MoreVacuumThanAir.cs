@@ -20,7 +20,7 @@ public sealed class MoreVacuumThanAir : Check
         Name = "more-vacuum-than-air",
         Severity = Severity.Error,
         Title = "More vacuum than the air outside gives",
-        Reason = 
+        Reason =
             "A bag is pressed by the air outside and by nothing else: the level is misread, or it is not below ambient that "
             + "is meant.",
         Remedy = "Ask for no more than the height of the shop allows, or write `absolute` when that is meant.",
@@ -124,7 +124,8 @@ public sealed class MoreVacuumThanAir : Check
         var height = conditions.Altitude.Value;
         context.Report(
             draw.Where ?? context.Part.Vacuum.Where,
-            $"{Say.Of(draw)} is drawn and the air at {Say.Of(height, context.Plan.Shop?.Altitude?.Written, "m")} is {Say.Of(ambient, draw.Written)}",
+            $"{Say.Of(draw)} is drawn and the air at {Say.Of(height, context.Plan.Shop?.Altitude?.Written, "m")} "
+            + $"is {Say.Of(ambient, draw.Written)}",
             tooMuchAnywhere ? null : Grounds.Sure.And($"level", draw).And<Pressure>(conditions.Ambient).And<Length>(conditions.Altitude),
             context.Plan.Shop?.Altitude?.Where is { } said ? [new FindingLabel(said, "height of the shop here")] : [],
             [Less(draw, ambient)],
@@ -133,8 +134,8 @@ public sealed class MoreVacuumThanAir : Check
 
     private static Fix? Less(Figure<VacuumLevel> draw, Pressure ambient)
     {
-        const double GoodPump = 0.95;
-        var level = VacuumWords.Below(ambient * GoodPump, draw.Written);
+        const double goodPump = 0.95;
+        var level = VacuumWords.Below(ambient * goodPump, draw.Written);
         return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, Edits.Rewrite(draw, level));
     }
 }

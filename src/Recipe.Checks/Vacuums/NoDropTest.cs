@@ -98,15 +98,16 @@ public sealed class NoDropTest : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part.Process.Value != Process.Infused || part.Infusion?.DropTest is not null || part.Vacuum?.LeakCheck is not null || !part.HasPlies())
+        var isTested = part.Infusion?.DropTest is not null || part.Vacuum?.LeakCheck is not null;
+        if (part.Process.Value != Process.Infused || isTested || !part.HasPlies())
         {
             return;
         }
 
-        const string Line = "drop-test 5 min rise at-most 34 mbar isolated";
+        const string line = "drop-test 5 min rise at-most 34 mbar isolated";
         var edit = part.Infusion is { } infusion
-            ? Edits.Last(infusion.Where, Line)
-            : Edits.Last(part.Where, "infuse {", "  " + Line, "}");
+            ? Edits.Last(infusion.Where, line)
+            : Edits.Last(part.Where, "infuse {", "  " + line, "}");
         context.Report(
             part.Infusion?.Where ?? part.Where,
             $"{part.Name} is infused and has 0 drop tests",

@@ -101,14 +101,14 @@ public sealed class NoVacuumLevel : Check
 
     private static Fix? Draw(Part part, Pressure ambient)
     {
-        const double UsualBar = 0.8;
-        const double ShareOfTheAir = 0.9;
-        var level = $"{Say.Number(Math.Floor(Math.Min(UsualBar, ambient.Bars * ShareOfTheAir) * 100) / 100)} bar below ambient";
+        const double usualBar = 0.8;
+        const double shareOfTheAir = 0.9;
+        var level = $"{Say.Number(Math.Floor(Math.Min(usualBar, ambient.Bars * shareOfTheAir) * 100) / 100)} bar below ambient";
         var draw = $"draw {level} within 10 min";
-        const string Check = "leak-check 5 min rise at-most 30 mbar isolated";
+        const string check = "leak-check 5 min rise at-most 30 mbar isolated";
         var edit = part.Vacuum is { } vacuum ? Edits.Last(vacuum.Where, draw)
             : part.Process.Value == Process.Infused ? Edits.Last(part.Where, "vacuum {", "  " + draw, "}")
-            : Edits.Last(part.Where, "vacuum {", "  " + draw, "  " + Check, "}");
+            : Edits.Last(part.Where, "vacuum {", "  " + draw, "  " + check, "}");
         return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, edit);
     }
 }

@@ -130,8 +130,8 @@ public sealed class VacuumBeyondPump : Check
 
     private static Fix? Reachable(Figure<VacuumLevel> draw, Pressure ultimate, Pressure ambient)
     {
-        const double WithTheBagOn = 1.5;
-        var absolute = ultimate * WithTheBagOn;
+        const double withTheBagOn = 1.5;
+        var absolute = ultimate * withTheBagOn;
         if (absolute >= ambient)
         {
             return null;

@@ -133,13 +133,15 @@ public sealed class VacuumCrushesCore : Check
         }
 
         var most = weakest.Material.CompressiveStrength!.Value * Half;
+        var carried = VacuumWords.Below(most, draw.Written);
         context.Report(
             draw.Where ?? context.Part.Vacuum.Where,
-            $"{Say.Of(level, draw.Written)} presses on {weakest.Material.Name}, which carries {Say.Of(most, draw.Written)} (half of {Say.Of(weakest.Material.CompressiveStrength)}){Say.More(crushed.Count - 1)}",
+            $"{Say.Of(level, draw.Written)} presses on {weakest.Material.Name}, which carries {Say.Of(most, draw.Written)} "
+            + $"(half of {Say.Of(weakest.Material.CompressiveStrength)}){Say.More(crushed.Count - 1)}",
             Grounds.Sure
                 .And($"compressive strength of {weakest.Material.Name}", weakest.Material.CompressiveStrength)
                 .And<Pressure>(draw.Value.Convention == VacuumConvention.Absolute ? levels.BelowAmbient : null),
             crushed.Select(c => new FindingLabel(c.MaterialWhere, "core here")),
-            [Edits.Fix($"Draw {VacuumWords.Below(most, draw.Written)}", FixSafety.NeedsALook, Edits.Rewrite(draw, VacuumWords.Below(most, draw.Written)))]);
+            [Edits.Fix($"Draw {carried}", FixSafety.NeedsALook, Edits.Rewrite(draw, carried))]);
     }
 }

@@ -21,7 +21,7 @@ public sealed class WeakVacuum : Check
         Title = "Weak vacuum",
         Reason = "Below half an atmosphere air stays in the laminate and so does the resin: voids and weight.",
         Remedy = "Find the leak, draw more, or write down why less is wanted.",
-        Source = 
+        Source =
             "US Army TM 1-1500-204-23-11 (page file 0172): 20 inHg at least where nothing else is stated; FAA AC 43.13-1B "
             + "(1998) p. 3-8: 22 inHg; the limit of 15 inHg for parts that carry no load is common practice",
         Exceptions = """

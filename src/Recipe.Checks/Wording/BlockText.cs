@@ -55,7 +55,7 @@ internal static class BlockText
         : source.Text[offset] is '\n' or '\r' ? 1
         : 0;
 
-    /// <summary>The block, braces included, that opens on the line of an offset at or after it; null when none does or it never closes.</summary>
+    /// <summary>The block, braces included, that opens behind an offset on its line; null when none does or it never closes.</summary>
     public static TextSpan? BlockAfter(SourceText source, int offset)
     {
         var open = Find(source, offset, stopAtLineEnd: true, c => c == '{');
@@ -72,6 +72,13 @@ internal static class BlockText
         });
         return close is null ? null : TextSpan.FromBounds(open.Value, close.Value + 1);
     }
+
+    /// <summary>Whether the block that opens on the line of a head holds anything but blanks and comments.</summary>
+    public static bool HoldsWords(SourceSpan head) =>
+        BlockAfter(head.Source, head.Span.End) is { } block
+        && head.Source.Text[(block.Start + 1)..(block.End - 1)]
+            .Split('\n', '\r')
+            .Any(l => l.Trim() is { Length: > 0 } text && text[0] != '#');
 
     private static int? Find(SourceText source, int from, bool stopAtLineEnd, Func<char, bool> isIt)
     {

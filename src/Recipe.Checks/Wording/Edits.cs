@@ -12,11 +12,11 @@ internal static class Edits
 {
     private const string Indent = "  ";
 
-    /// <summary>Puts an entry before the one at <paramref name="entry"/>.</summary>
-    public static TextEdit Before(SourceSpan entry, string line)
+    /// <summary>Puts entries before the one at <paramref name="entry"/>.</summary>
+    public static TextEdit Before(SourceSpan entry, params string[] lines)
     {
         var between = BlockText.StartsItsLine(entry.Source, entry.Span.Start) ? NewLine(entry) : "; ";
-        return Insert(entry.Source, entry.Span.Start, line + between);
+        return Insert(entry.Source, entry.Span.Start, string.Concat(lines.Select(l => l + between)));
     }
 
     /// <summary>Puts an entry after the one at <paramref name="entry"/>, and after the comment on its line.</summary>
@@ -79,6 +79,12 @@ internal static class Edits
 
         return new TextEdit(new SourceSpan(source, TextSpan.FromBounds(start, end)), "");
     }
+
+    /// <summary>An entry with the comment behind it, when it is the last on its line: what moves when the line moves.</summary>
+    public static SourceSpan WholeLine(SourceSpan entry) =>
+        BlockText.RestOfLine(entry.Source, entry.Span.End) is { } rest
+            ? new SourceSpan(entry.Source, TextSpan.FromBounds(entry.Span.Start, rest.End))
+            : entry;
 
     /// <summary>Replaces what stands at a place.</summary>
     public static TextEdit Replace(SourceSpan where, string text) => new(where, text);

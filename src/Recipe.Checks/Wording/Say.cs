@@ -10,7 +10,7 @@ internal static class Say
 {
     private const double HoursOfADay = 24;
 
-    /// <summary>A number with at most four significant digits: enough to tell two compared numbers apart, never more than a bench reads.</summary>
+    /// <summary>A number with at most four significant digits: enough to tell two compared numbers apart, and to read at a bench.</summary>
     public static string Number(double value)
     {
         if (value == 0 || !double.IsFinite(value))
@@ -100,7 +100,7 @@ internal static class Say
     /// <summary>"; +2 more" when a message names only the weakest of several.</summary>
     public static string More(int others) => others > 0 ? FormattableString.Invariant($"; +{others} more") : "";
 
-    /// <summary>The unit that a figure was written in, when it measures the same kind of thing as the usual unit; else the usual one.</summary>
+    /// <summary>The unit that a figure was written in when it measures the same kind of thing, else the usual one.</summary>
     public static Unit UnitLike(string? written, string otherwise)
     {
         var usual = UnitTable.Get(otherwise);
