@@ -1,0 +1,152 @@
+using UnitsNet;
+
+namespace Recipe.Engineering;
+
+/// <summary>
+/// The set temperature over time of a cure: straight pieces, one for each step. Geometry only; what the resin makes of it
+/// is another calculation.
+/// </summary>
+public sealed class CureSchedule
+{
+    private const double AbsoluteZero = -273.15;
+
+    private CureSchedule(Temperature start, IReadOnlyList<ScheduleSegment> segments)
+    {
+        Start = start;
+        Segments = segments;
+    }
+
+    /// <summary>Temperature before the first step.</summary>
+    public Temperature Start { get; }
+
+    /// <summary>One straight piece for each step, in order.</summary>
+    public IReadOnlyList<ScheduleSegment> Segments { get; }
+
+    /// <summary>Time from the start to the end of the last step.</summary>
+    public Duration Total => Segments.Count == 0 ? Duration.Zero : Segments[^1].End;
+
+    /// <summary>Highest temperature, the start included.</summary>
+    public Temperature Peak
+    {
+        get
+        {
+            double peak = Start.DegreesCelsius;
+            foreach (ScheduleSegment segment in Segments)
+            {
+                peak = Math.Max(peak, Math.Max(segment.From.DegreesCelsius, segment.To.DegreesCelsius));
+            }
+
+            return Temperature.FromDegreesCelsius(peak);
+        }
+    }
+
+    /// <summary>Works out the straight pieces.</summary>
+    /// <param name="start">Temperature before the first step; above absolute zero.</param>
+    /// <param name="steps">Steps in order; none gives an empty schedule.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A time is negative, a rate is not greater than zero, a temperature is not above absolute zero, or a cooling step ends
+    /// above the temperature it starts from.
+    /// </exception>
+    public static CureSchedule Create(Temperature start, IReadOnlyList<ScheduleStep> steps)
+    {
+        ArgumentNullException.ThrowIfNull(steps);
+        List<ScheduleSegment> segments = new(steps.Count);
+        double clock = 0;
+        double now = Celsius(start, nameof(start));
+        foreach (ScheduleStep step in steps)
+        {
+            (double from, double to, double lasts) = step switch
+            {
+                HoldStep hold => Hold(hold),
+                RampStep ramp => Change(now, ramp.To, ramp.Rate),
+                CoolStep cool => Cool(now, cool),
+                _ => throw new ArgumentException("Unknown kind of step.", nameof(steps)),
+            };
+            segments.Add(new ScheduleSegment(
+                step,
+                Duration.FromSeconds(clock),
+                Duration.FromSeconds(lasts),
+                Temperature.FromDegreesCelsius(from),
+                Temperature.FromDegreesCelsius(to)));
+            clock += lasts;
+            now = to;
+        }
+
+        return new CureSchedule(start, segments.AsReadOnly());
+    }
+
+    /// <summary>
+    /// Set temperature at a time. Where one step hands over to the next, the next one's; after the end, the last one's.
+    /// </summary>
+    /// <param name="time">Time from the start; zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is negative.</exception>
+    public Temperature TemperatureAt(Duration time)
+    {
+        double t = Guard.NotNegative(time.Seconds, "s", nameof(time));
+        Temperature last = Start;
+        foreach (ScheduleSegment segment in Segments)
+        {
+            double into = t - segment.Start.Seconds;
+            double lasts = segment.Lasts.Seconds;
+            if (into >= 0 && into < lasts)
+            {
+                double from = segment.From.DegreesCelsius;
+                double change = segment.To.DegreesCelsius - from;
+                return Temperature.FromDegreesCelsius(from + (change * into / lasts));
+            }
+
+            last = segment.To;
+        }
+
+        return last;
+    }
+
+    /// <summary>Time spent at or above a temperature.</summary>
+    /// <param name="temperature">The temperature.</param>
+    public Duration TimeAtOrAbove(Temperature temperature)
+    {
+        double limit = temperature.DegreesCelsius;
+        double seconds = 0;
+        foreach (ScheduleSegment segment in Segments)
+        {
+            double low = Math.Min(segment.From.DegreesCelsius, segment.To.DegreesCelsius);
+            double high = Math.Max(segment.From.DegreesCelsius, segment.To.DegreesCelsius);
+            double share = low >= limit ? 1
+                : high < limit ? 0
+                : (high - limit) / (high - low);
+            seconds += share * segment.Lasts.Seconds;
+        }
+
+        return Duration.FromSeconds(seconds);
+    }
+
+    private static (double From, double To, double Lasts) Hold(HoldStep hold)
+    {
+        double at = Celsius(hold.At, nameof(hold.At));
+        return (at, at, Guard.NotNegative(hold.For.Seconds, "s", nameof(hold.For)));
+    }
+
+    private static (double From, double To, double Lasts) Cool(double now, CoolStep cool)
+    {
+        double to = Celsius(cool.To, nameof(cool.To));
+        return to <= now + 1e-9
+            ? Change(now, cool.To, cool.Rate)
+            : throw Guard.Refuse(to, "degC", nameof(cool.To), "must not be above the temperature before it");
+    }
+
+    private static (double From, double To, double Lasts) Change(
+        double now, Temperature target, TemperatureChangeRate rate)
+    {
+        double to = Celsius(target, nameof(target));
+        double perSecond = Guard.Positive(rate.DegreesCelsiusPerSecond, "K/s", nameof(rate));
+        return (now, to, Math.Abs(to - now) / perSecond);
+    }
+
+    private static double Celsius(Temperature temperature, string parameter)
+    {
+        double celsius = temperature.DegreesCelsius;
+        return celsius > AbsoluteZero
+            ? celsius
+            : throw Guard.Refuse(celsius, "degC", parameter, "must be above absolute zero");
+    }
+}

@@ -1,0 +1,31 @@
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Syntax.Findings;
+
+/// <summary>A text without its closing quote.</summary>
+internal static class UnclosedText
+{
+    public static readonly FindingDescriptor Descriptor = new()
+    {
+        Code = "RC1002",
+        Name = "unclosed-text",
+        Severity = Severity.Error,
+        Title = "A text without its closing quote",
+        Reason = "Where the text ends is then a guess, and what follows it on the line is lost.",
+        Remedy = "Close the text on its own line.",
+        Source = "the language itself",
+        BadExample = """
+            use "shop.recipe
+            """,
+        GoodExample = """
+            let lap = 20 mm
+            """,
+    };
+
+    public static Finding Create(SourceSpan where) =>
+        Finding.Of(Descriptor, where, "this text has no closing quote on its line") with
+        {
+            Fixes = [new Fix("Close the text at the end of the line", FixSafety.NeedsALook, new TextEdit(new SourceSpan(where.Source, new TextSpan(where.Span.End, 0)), "\""))],
+        };
+}

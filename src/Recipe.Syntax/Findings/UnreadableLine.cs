@@ -1,0 +1,28 @@
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Syntax.Findings;
+
+/// <summary>A line that cannot be read.</summary>
+internal static class UnreadableLine
+{
+    public static readonly FindingDescriptor Descriptor = new()
+    {
+        Code = "RC1008",
+        Name = "unreadable-line",
+        Severity = Severity.Error,
+        Title = "A line that cannot be read",
+        Reason = "What cannot be read cannot be checked.",
+        Remedy = "Write a word, then its values: numbers with units, names, texts in quotes.",
+        Source = "the language itself",
+        BadExample = """
+            let lap = (20 mm
+            """,
+        GoodExample = """
+            let lap = (20 mm)
+            """,
+    };
+
+    public static Finding Create(SourceSpan where) =>
+        Finding.Of(Descriptor, where, where.Span.Length == 0 ? "something is missing here" : "the line cannot be read from here on");
+}
