@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
 
@@ -69,7 +68,4 @@ public static class CheckCatalogue
     /// <summary>The check with this code or name, or null.</summary>
     public static Check? Find(string codeOrName) =>
         All.FirstOrDefault(c => c.Descriptor.Code == codeOrName || c.Descriptor.Name == codeOrName);
-
-    /// <summary>What is found before the checks run, in the text and its meaning: none of it can be accepted with a reason.</summary>
-    internal static ImmutableArray<FindingDescriptor> BeforeTheChecks { get; } = [];
 }

@@ -7,9 +7,6 @@ namespace Recipe.Checks;
 /// <summary>A film without holes keeps the resin from the felt that should take it.</summary>
 public sealed class SolidFilmBlocksBleed : Check
 {
-    /// <summary>The share of resin by weight that is worth a bleed.</summary>
-    private const double Worth = 0.03;
-
     /// <inheritdoc/>
     public override FindingDescriptor Descriptor { get; } = new()
     {
@@ -21,8 +18,8 @@ public sealed class SolidFilmBlocksBleed : Check
         Remedy = "Take a perforated film, or no bleeder and a resin content that is right as laid.",
         Source = "US Army TM 1-1500-204-23-11 (page files 0046, 0170): porous film under the bleeder, solid film over it",
         Exceptions = """
-            Silent over a bleeder (that is where a solid film belongs), when the film is cut `smaller` so that the edges breathe, with no
-            bleeder and no more resin laid than is to stay, for prepreg, and for an infusion.
+            Silent over a bleeder (that is where a solid film belongs), when the film is cut `smaller` so that the edges breathe, without
+            a bleeder (then no bleed is wanted), for prepreg, and for an infusion.
             """,
         BadExample = """
             mould tray-mould {
@@ -119,36 +116,17 @@ public sealed class SolidFilmBlocksBleed : Check
             return;
         }
 
-        var bleeder = bag.Layers.Skip(index).FirstOrDefault(l => l.Class == LayerClass.Bleeder);
-        var (surplus, words, grounds) = Surplus(context);
-        if (bleeder is null && surplus <= Worth)
+        if (bag.Layers.Skip(index).FirstOrDefault(l => l.Class == LayerClass.Bleeder) is not { } bleeder)
         {
             return;
         }
 
         context.Report(
             film.Where,
-            bleeder is not null
-                ? $"{film.Material.Name} has 0 holes and lies under 1 bleeder, which can take nothing through it"
-                : $"{film.Material.Name} has 0 holes and {words}",
-            grounds.And($"perforation of {film.Material.Name}", holes),
-            bleeder is null ? [] : [new FindingLabel(bleeder.Where, "bleeder here")],
+            $"{film.Material.Name} has 0 holes and lies under 1 bleeder, which can take nothing through it",
+            Grounds.Sure.And($"perforation of {film.Material.Name}", holes),
+            [new FindingLabel(bleeder.Where, "bleeder here")],
             [Perforated(film)]);
-    }
-
-    private static (double Surplus, string Words, Grounds Grounds) Surplus(CheckContext context)
-    {
-        if (context.Part.WetOut?.Content is not { Value.Basis: ContentBasis.ResinByWeight } laid
-            || context.Plan.Laminate is not { } laminate)
-        {
-            return (0, "", Grounds.Sure);
-        }
-
-        var stays = laminate.ResinFraction;
-        return (
-            laid.Value.Fraction - stays.Value,
-            $"{Say.Percent(laid.Value.Fraction)} resin is laid where {Say.Percent(stays.Value)} is to stay",
-            Grounds.Sure.And("resin content as laid", laid).And<double>(stays));
     }
 
     private static Fix Perforated(BagLayer film)

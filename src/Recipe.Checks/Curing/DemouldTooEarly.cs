@@ -88,14 +88,15 @@ public sealed class DemouldTooEarly : Check
         }
 
         var inMould = cure.Steps.TakeWhile(s => s.Step.Action != CureAction.Demould).ToList();
-        var done = Duration.FromHours(inMould.Sum(s => HoursAtSheetTemperature(s, sheet.Value.At)));
+        var room = context.Plan.Conditions.Room.Value;
+        var done = Duration.FromHours(inMould.Sum(s => HoursAtSheetTemperature(s, sheet.Value.At, room)));
         var needed = sheet.Value.Time;
         if (done >= needed * (1 - Slack))
         {
             return;
         }
 
-        var plain = inMould.TrueForAll(s => Math.Abs(Mean(s).Kelvins - sheet.Value.At.Kelvins) <= SameTemperature);
+        var plain = inMould.TrueForAll(s => Math.Abs(Mean(s, room).Kelvins - sheet.Value.At.Kelvins) <= SameTemperature);
         var grounds = Grounds.Sure.And($"demould time of {resin.Name}", sheet);
         var end = cure.Steps.Select(s => s.Step).FirstOrDefault(s => s.Action == CureAction.Demould) ?? inMould[^1].Step;
         context.Report(
@@ -104,24 +105,26 @@ public sealed class DemouldTooEarly : Check
             + $"and {resin.Name} wants {Say.Of(needed)}",
             plain ? grounds : grounds.AndThat("cure runs twice as fast for each 10 K more"),
             sheet.Where is { } said && !resin.FromBook ? [new FindingLabel(said, "demould time here")] : [],
-            [Longer(inMould, needed - done, sheet.Value.At)]);
+            [Longer(inMould, needed - done, sheet.Value.At, room)]);
     }
 
     private static bool IsPulledGreen(Part part) => part.Finish.Any(f => f.Text.Contains("green", StringComparison.OrdinalIgnoreCase));
 
-    private static Temperature Mean(CureStepPlan step) => Temperature.FromKelvins((step.From.Kelvins + step.To.Kelvins) / 2);
+    // In the room the plan's temperature is that of the night; by day it is as warm as the room is said to be.
+    private static Temperature Mean(CureStepPlan step, Temperature room) =>
+        Temperature.FromKelvins(((step.Step.AtRoom ? room.Kelvins : step.From.Kelvins) + step.To.Kelvins) / 2);
 
-    private static double HoursAtSheetTemperature(CureStepPlan step, Temperature sheet) =>
-        (step.End.Value - step.Start.Value).Hours * Math.Pow(2, (Mean(step).Kelvins - sheet.Kelvins) / 10);
+    private static double HoursAtSheetTemperature(CureStepPlan step, Temperature sheet, Temperature room) =>
+        (step.End.Value - step.Start.Value).Hours * Math.Pow(2, (Mean(step, room).Kelvins - sheet.Kelvins) / 10);
 
-    private static Fix? Longer(List<CureStepPlan> inMould, Duration missing, Temperature sheet)
+    private static Fix? Longer(List<CureStepPlan> inMould, Duration missing, Temperature sheet, Temperature room)
     {
         if (inMould.LastOrDefault(s => s.Step is { Action: CureAction.Hold, Duration: not null }) is not { } last)
         {
             return null;
         }
 
-        var speed = Math.Pow(2, (Mean(last).Kelvins - sheet.Kelvins) / 10);
+        var speed = Math.Pow(2, (Mean(last, room).Kelvins - sheet.Kelvins) / 10);
         var hours = Math.Ceiling(last.Step.Duration!.Value.Hours + (missing.Hours / speed));
         var text = FormattableString.Invariant($"{hours} h");
         return Edits.Fix($"Hold it {text}", FixSafety.NeedsALook, Edits.Rewrite(last.Step.Duration, text));

@@ -86,13 +86,14 @@ public sealed class TooColdToCure : Check
             return;
         }
 
+        var room = context.Plan.Conditions.Room;
         var firstDay = cure.Steps.Where(s => s.Start.Value < OneDay).ToList();
-        if (firstDay.MaxBy(s => Warmest(s).Kelvins) is not { } warmest)
+        if (firstDay.MaxBy(s => Warmest(s, room.Value).Kelvins) is not { } warmest)
         {
             return;
         }
 
-        var reached = Warmest(warmest);
+        var reached = Warmest(warmest, room.Value);
         if (reached >= minimum.Value)
         {
             return;
@@ -103,10 +104,12 @@ public sealed class TooColdToCure : Check
             $"{Say.Of(reached, minimum.Written)} is the warmest of the first day and {resin.Name} cures from {Say.Of(minimum)} up",
             Grounds.Sure
                 .And($"lowest curing temperature of {resin.Name}", minimum)
-                .And<Temperature>(warmest.Step.AtRoom ? context.Plan.Conditions.Room : null),
+                .And<Temperature>(warmest.Step.AtRoom ? room : null),
             context.Part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
             [Edits.Fix($"Cure at {Say.Of(minimum)}", FixSafety.NeedsALook, Edits.Rewrite(warmest.Step.Temperature, Say.Of(minimum)))]);
     }
 
-    private static Temperature Warmest(CureStepPlan step) => step.From > step.To ? step.From : step.To;
+    // The plan cures in the room at the coldest that it gets; whether the night is too cold is another check.
+    private static Temperature Warmest(CureStepPlan step, Temperature room) =>
+        step.Step.AtRoom ? room : step.From > step.To ? step.From : step.To;
 }

@@ -21,14 +21,20 @@ internal sealed record FilmClock(Duration Allows, string Words, Grounds Grounds)
         var film = filmLife is { } life
             ? new FilmClock(life.Value, "the film lives", Grounds.Sure.And(filmLife))
             : resin.FilmLife is { } sheet
-                ? new FilmClock(sheet.Value.AtTemperature(room), "the film lives", Grounds.Sure.And($"film life of {resin.Name}", sheet))
+                ? new FilmClock(sheet.Value.AtTemperature(room), "the film lives", On("film life", resin, sheet, room))
                 : null;
         var gel = resin.GelTime is { } time
-            ? new FilmClock(
-                time.Value.AtTemperature(room) * ShareOfGel,
-                "0.7 of the gel time is",
-                Grounds.Sure.And($"gel time of {resin.Name}", time))
+            ? new FilmClock(time.Value.AtTemperature(room) * ShareOfGel, "0.7 of the gel time is", On("gel time", resin, time, room))
             : null;
         return film is null || (gel is not null && gel.Allows < film.Allows) ? gel ?? film : film;
+    }
+
+    private static Grounds On(string what, ResinSystem resin, Figure<TimeAt> time, Temperature room)
+    {
+        const double sameTemperature = 0.5;
+        var grounds = Grounds.Sure.And($"{what} of {resin.Name}", time);
+        return Math.Abs(time.Value.At.Kelvins - room.Kelvins) <= sameTemperature
+            ? grounds
+            : grounds.AndThat($"{what} halves for each 10 degC warmer");
     }
 }

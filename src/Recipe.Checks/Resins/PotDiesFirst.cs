@@ -96,6 +96,12 @@ public sealed class PotDiesFirst : Check
             return;
         }
 
+        if (part.Process.Value == Process.Infused)
+        {
+            context.NotChecked("the time to fill the part is not known", part.Infusion?.Where);
+            return;
+        }
+
         var late = context.Plan.Pots
             .Where(p => p.DeadAt is { } dead && p.UsedUpAt.Value > dead.Value)
             .OrderByDescending(p => p.UsedUpAt.Value - p.DeadAt!.Value.Value)

@@ -79,7 +79,7 @@ internal sealed class WaiverBook
 
     private WaiverUse BeyondTheChecks(Waiver waiver)
     {
-        var other = CheckCatalogue.BeforeTheChecks.FirstOrDefault(d => Names(waiver, d));
+        var other = FindingCatalogue.BeforeTheChecks.FirstOrDefault(d => Names(waiver, d));
         return other is not null
             ? new WaiverUse(waiver, WaiverFate.Refused, other, [])
             : new WaiverUse(waiver, WaiverFate.NamesNothing, null, [.. _checks.Where(c => c.Value.CanBeAccepted).Select(c => c.Key)]);
