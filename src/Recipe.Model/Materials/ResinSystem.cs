@@ -114,6 +114,9 @@ public sealed record ResinSystem : Material
     /// <summary>Thermal expansion when cured.</summary>
     public Figure<CoefficientOfThermalExpansion>? Expansion { get; init; }
 
+    /// <summary>Shrinkage by volume on curing, 0 to 1.</summary>
+    public Figure<double>? Shrinkage { get; init; }
+
     /// <summary>Coat mass per area, wet (gel coats, surface coats).</summary>
     public Figure<AreaDensity>? Film { get; init; }
 

@@ -37,6 +37,16 @@ public abstract record StackItem
     public Figure<Length>? SizeWidth { get; init; }
 }
 
+/// <summary>Which way the right side of a cloth looks.</summary>
+public enum PlyFace
+{
+    /// <summary>Away from the mould.</summary>
+    Up,
+
+    /// <summary>On the mould.</summary>
+    Down,
+}
+
 /// <summary>A ply or, when it has a size of its own, a patch.</summary>
 public sealed record PlyItem : StackItem
 {
@@ -66,6 +76,9 @@ public sealed record PlyItem : StackItem
 
     /// <summary>Number of join lines the author allows in the ply; null when none is said.</summary>
     public int? JoinLines { get; init; }
+
+    /// <summary>Which way its right side looks; null when the author does not say.</summary>
+    public PlyFace? Face { get; init; }
 }
 
 /// <summary>A core in the stack.</summary>

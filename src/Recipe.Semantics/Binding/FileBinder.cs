@@ -1,0 +1,142 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Semantics.Findings;
+using Recipe.Semantics.Reading;
+using Recipe.Text.Findings;
+
+namespace Recipe.Semantics.Binding;
+
+/// <summary>Binds a whole file: all it declares, what stands at its top level, and what it takes from the files it uses.</summary>
+internal static class FileBinder
+{
+    public static BoundFile Bind(FileScope file)
+    {
+        var result = new Gathering();
+        var context = new LineContext(file.Tree.Source, file, IsBook: false, result.Sink);
+        var top = file.Top.Value;
+        result.Add(file.Top.Findings, file.Top.Names);
+        GatherDeclarations(file.Index, result);
+        ReportIndex(file.Index, context);
+        UseChecker.Check(file, context);
+        ReportDefaults(file.Index.MaterialList, result.Sink);
+
+        // The shop, shelf and prices of a used file are its own, not those of the files that it uses in turn.
+        var used = file.Used.Select(u => u.Scope.Top.Value).ToArray();
+        var model = new RecipeModel
+        {
+            Materials = new ScopeView<MaterialDeclaration, Material>(file.FindMaterial, () => file.NamesOf(NameKind.Material), d => d.Material),
+            Moulds = new ScopeView<MouldDeclaration, Mould>(file.FindMould, () => file.NamesOf(NameKind.Mould), d => d.Mould),
+            Parts = [.. file.Index.PartList.Select(p => p.Part)],
+            UsedParts = new ScopeView<PartDeclaration, Part>(
+                name => file.Index.Parts.ContainsKey(name) ? null : file.FindPart(name),
+                () => file.NamesOf(NameKind.Part).Except(file.Index.Parts.Keys, StringComparer.Ordinal),
+                d => d.Part),
+            Shop = top.Shop ?? used.Select(m => m.Shop).FirstOrDefault(s => s is not null),
+            Stock = [.. top.Stock, .. used.SelectMany(m => m.Stock)],
+            Prices = [.. top.Prices, .. used.SelectMany(m => m.Prices)],
+            Builds = top.Builds,
+            Waivers = top.Waivers,
+        };
+        return new BoundFile(file.Tree, model, result.Findings()) { Names = result.Names() };
+    }
+
+    /// <summary>What is wrong with the book: all of it is bound.</summary>
+    public static ImmutableArray<Finding> FindingsOf(BookScope book)
+    {
+        var result = new Gathering();
+        foreach (var index in book.Files)
+        {
+            var context = new LineContext(index.Tree.Source, book, IsBook: true, result.Sink);
+            var top = TopLevel.Bind(index, context);
+            result.Add(top.Findings, top.Names);
+            GatherDeclarations(index, result);
+            ReportIndex(index, context);
+        }
+
+        foreach (var (second, first) in book.Duplicates)
+        {
+            result.Sink.Report(DuplicateName.Create(second.Where, second.Name, first.Where));
+        }
+
+        ReportDefaults(book.Files.SelectMany(f => f.MaterialList), result.Sink);
+        return result.Findings();
+    }
+
+    private static void GatherDeclarations(FileIndex index, Gathering result)
+    {
+        foreach (var let in index.LetList)
+        {
+            result.Add(let.Bound.Findings, let.Bound.Names);
+        }
+
+        foreach (var material in index.MaterialList)
+        {
+            result.Add(material.Bound.Findings, material.Bound.Names);
+        }
+
+        foreach (var mould in index.MouldList)
+        {
+            result.Add(mould.Bound.Findings, mould.Bound.Names);
+        }
+
+        foreach (var part in index.PartList)
+        {
+            result.Add(part.Bound.Findings, part.Bound.Names);
+        }
+    }
+
+    private static void ReportIndex(FileIndex index, LineContext context)
+    {
+        foreach (var (second, first) in index.Duplicates)
+        {
+            context.Sink.Report(DuplicateName.Create(second.Where, second.Name, first.Where));
+        }
+
+        foreach (var (head, word) in index.Regional)
+        {
+            context.Sink.Report(RegionalWord.Create(context.At(head.Span), head.Text, word.Word));
+        }
+    }
+
+    /// <summary>Two defaults of one class; release films are told apart by their holes.</summary>
+    private static void ReportDefaults(IEnumerable<MaterialDeclaration> materials, FindingSink sink)
+    {
+        var first = new Dictionary<(string, bool), MaterialDeclaration>();
+        foreach (var material in materials.Where(m => m.IsDefault && m.Schema.Find("default") is not null))
+        {
+            var holes = material.Material is Consumable { Class: LayerClass.ReleaseFilm, Perforation.Value: not Perforation.None };
+            if (!first.TryAdd((material.Word.Word, holes), material))
+            {
+                sink.Report(TwoDefaults.Create(material.Where, material.Word.Word, material.Name, first[(material.Word.Word, holes)].Where));
+            }
+        }
+    }
+
+    /// <summary>Findings and names of a file, put together from those of its declarations.</summary>
+    private sealed class Gathering
+    {
+        private readonly List<Finding> _findings = [];
+        private readonly List<NameUse> _names = [];
+
+        public FindingSink Sink { get; } = new();
+
+        public void Add(ImmutableArray<Finding> findings, ImmutableArray<NameUse> names)
+        {
+            _findings.AddRange(findings);
+            _names.AddRange(names);
+        }
+
+        public ImmutableArray<Finding> Findings()
+        {
+            _findings.AddRange(Sink.Findings);
+            _findings.Sort(Finding.Compare);
+            return [.. _findings];
+        }
+
+        public ImmutableArray<NameUse> Names()
+        {
+            _names.AddRange(Sink.Names);
+            return [.. _names.OrderBy(n => n.Where.Span.Start)];
+        }
+    }
+}

@@ -1,0 +1,22 @@
+namespace Recipe.Semantics.Binding;
+
+/// <summary>What names mean somewhere: in a file with the files it uses and the book, or in the book.</summary>
+internal interface INameScope
+{
+    MaterialDeclaration? FindMaterial(string name);
+
+    MouldDeclaration? FindMould(string name);
+
+    PartDeclaration? FindPart(string name);
+
+    LetDeclaration? FindLet(string name);
+
+    /// <summary>All names of a space, for a did-you-mean.</summary>
+    IEnumerable<string> NamesOf(NameKind kind);
+
+    /// <summary>The materials declared with this word that say <c>default yes</c>; the user's before the book's.</summary>
+    IEnumerable<MaterialDeclaration> DefaultsOf(string keyword);
+
+    /// <summary>All materials declared with this word, the user's before the book's.</summary>
+    IEnumerable<MaterialDeclaration> MaterialsOf(string keyword);
+}

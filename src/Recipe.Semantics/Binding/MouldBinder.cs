@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Semantics.Reading;
+using Recipe.Semantics.Schema;
+
+namespace Recipe.Semantics.Binding;
+
+/// <summary>Moulds and patterns.</summary>
+internal static class MouldBinder
+{
+    public static Bound<Mould> Bind(MouldDeclaration declaration)
+    {
+        var sink = new FindingSink();
+        var context = declaration.Context with { Sink = sink };
+        var lines = CopyChain.Read(declaration, context);
+        var madeOf = lines.One("made-of");
+        var material = madeOf?.Named<MaterialDeclaration>(Define.Value)?.Material as MouldMaterial;
+        var release = lines.One("release");
+        var halves = lines.One("halves");
+        var mould = new Mould
+        {
+            Name = declaration.Name,
+            Where = declaration.Where,
+            IsPattern = declaration.Word.Word == "pattern",
+            Title = lines.Text("title"),
+            Surface = SurfaceBinder.Bind(lines.One("surface")),
+            Halves = halves?.Text("first") is { } first && halves.Text("second") is { } second ? [first, second] : [],
+            Flange = lines.Figure("flange", Si.Length),
+            MadeOf = material,
+            MadeOfWhere = madeOf?.Reading.Find(Define.Value)?.Where,
+            MadeBy = lines.One("made-by")?.Named<PartDeclaration>(Define.Value)?.Name,
+            HeatLimit = lines.Figure("heat-limit", Si.Temperature) ?? material?.HeatLimit,
+            InsideRadius = lines.Figure("radius", Si.Length),
+            Draft = lines.Figure("draft", Si.Angle),
+            Pulls = lines.Count("pulls"),
+            State = lines.Choice("state", word => word switch
+            {
+                "new" => MouldState.New,
+                "seasoned" => MouldState.Seasoned,
+                _ => MouldState.Repaired,
+            }),
+            MadeOn = lines.One("made-on")?.Reading.Find(Define.Value)?.Date,
+            IsMandrel = lines.YesNo("mandrel") ?? false,
+            Release = release is null ? [] : Coats(BlockReader.Read(release)),
+            ReleaseWhere = release?.HeadWhere,
+        };
+        return new(mould, sink.Findings, sink.Names);
+    }
+
+    private static ImmutableArray<ReleaseCoat> Coats(Lines lines)
+    {
+        var coats = ImmutableArray.CreateBuilder<ReleaseCoat>();
+        foreach (var line in lines.All)
+        {
+            if ((line.HeadDeclaration as MaterialDeclaration)?.Material is ReleaseAgent agent)
+            {
+                coats.Add(new ReleaseCoat(agent, line.Where)
+                {
+                    Coats = line.Figure("coats", Si.Count) ?? agent.Coats,
+                    Wait = line.Figure("wait", Si.Time) ?? agent.Wait,
+                    Dry = line.Figure("dry", Si.Time) ?? agent.Dry,
+                });
+            }
+        }
+
+        return coats.ToImmutable();
+    }
+}

@@ -1,0 +1,88 @@
+using Recipe.Model;
+using Recipe.Semantics.Reading;
+using Recipe.Semantics.Schema;
+using UnitsNet;
+
+namespace Recipe.Semantics.Binding;
+
+/// <summary>Wetting out, infusion and vacuum.</summary>
+internal static class ProcessBinder
+{
+    public static WetOut? WetOut((Lines Lines, Line Head)? block)
+    {
+        if (block is not var (lines, head))
+        {
+            return null;
+        }
+
+        return new WetOut
+        {
+            Where = head.HeadWhere,
+            Room = lines.Figure("room", Si.Temperature),
+            RoomHigh = lines.One("room")?.High(Define.Value, Si.Temperature),
+            ResinTemperature = lines.Figure("resin-temperature", Si.Temperature),
+            Laminators = lines.Count("laminators"),
+            Pace = lines.Figure("pace", Si.Pace),
+            Content = lines.Payload<Content>("resin-content") ?? lines.Payload<Content>("fibre-content"),
+            Pots = lines.Count("pots"),
+            PotMasses = [.. lines.Many("pot").Select(l => l.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()],
+            Tray = lines.Choice("tray", word => word == "yes"),
+            Mixing = lines.Figure("mixing", Si.Time),
+            Loss = lines.Figure("loss", Si.Mass),
+            Spare = lines.Plain("spare"),
+            Humidity = lines.Plain("humidity"),
+            Start = lines.Payload<TimeOnly>("start"),
+        };
+    }
+
+    public static Infusion? Infusion((Lines Lines, Line Head)? block)
+    {
+        if (block is not var (lines, head))
+        {
+            return null;
+        }
+
+        var feed = lines.One("feed-line");
+        return new Infusion
+        {
+            Where = head.HeadWhere,
+            FeedLine = feed?.Figure("length", Si.Length),
+            LineDiameter = feed?.Figure("diameter", Si.Length),
+            Path = lines.Figure("path", Si.Length),
+            ResinTemperature = lines.Figure("resin-temperature", Si.Temperature),
+            MouldTemperature = lines.Figure("mould-temperature", Si.Temperature),
+            ClampFeed = lines.Text("clamp-feed"),
+            Vent = lines.Text("vent"),
+            Reserve = lines.Plain("reserve"),
+            DropTest = Check(lines.One("drop-test")),
+        };
+    }
+
+    public static VacuumPlan? Vacuum((Lines Lines, Line Head)? block)
+    {
+        if (block is not var (lines, head))
+        {
+            return null;
+        }
+
+        return new VacuumPlan
+        {
+            Where = head.HeadWhere,
+            Draw = lines.Payload<VacuumLevel>("draw"),
+            Within = lines.One("draw")?.Figure("within", Si.Time),
+            Settle = lines.Figure("settle", Si.Time),
+            LeakCheck = Check(lines.One("leak-check")),
+            Hold = lines.Figure("hold", Si.Time),
+            Off = lines.Text("off"),
+        };
+    }
+
+    private static LeakCheck? Check(Line? line) =>
+        line is null
+            ? null
+            : new LeakCheck(
+                line.Figure(Define.Value, Si.Time),
+                line.Figure("rise at-most", Si.Pressure),
+                line.Reading.Has("isolated") ? true : null,
+                line.Where);
+}

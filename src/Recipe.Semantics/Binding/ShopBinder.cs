@@ -1,0 +1,118 @@
+using Recipe.Model;
+using Recipe.Semantics.Findings;
+using Recipe.Semantics.Reading;
+using Recipe.Semantics.Schema;
+using Recipe.Text.Units;
+
+namespace Recipe.Semantics.Binding;
+
+/// <summary>The shop, its shelf, its prices and its build records.</summary>
+internal static class ShopBinder
+{
+    public static Shop Shop(Line head)
+    {
+        var lines = BlockReader.Read(head);
+        var pump = lines.One("pump");
+        var name = head.Reading.Find("name");
+        if (name is not null)
+        {
+            head.Context.Sink.Use(NameKind.Shop, name.Word!, name.Where, name.Where);
+        }
+
+        return new Shop
+        {
+            Name = name?.Word ?? "shop",
+            Where = name?.Where ?? head.HeadWhere,
+            Altitude = lines.Figure("altitude", Si.Length),
+            Room = lines.Figure("room", Si.Temperature),
+            RoomHigh = lines.One("room")?.High(Define.Value, Si.Temperature),
+            Night = lines.Figure("night", Si.Temperature),
+            Humidity = lines.Plain("humidity"),
+            Laminators = lines.Count("laminators"),
+            Pace = lines.Figure("pace", Si.Pace),
+            Pump = pump?.Figure(Define.Value, Si.Flow),
+            PumpUltimate = pump?.Figure("ultimate", Si.Pressure),
+            ScaleResolution = lines.Figure("scale", Si.Mass),
+            OvenLimit = lines.One("oven")?.Figure("limit", Si.Temperature),
+            Loss = lines.Figure("loss", Si.Mass),
+            Currency = Currency(lines.One("currency")),
+            Units = lines.Text("units") switch
+            {
+                "us" => Model.UnitSystem.Us,
+                "both" => Model.UnitSystem.Both,
+                _ => Model.UnitSystem.Metric,
+            },
+            Paper = lines.Text("paper") == "letter" ? PaperSize.Letter : PaperSize.A4,
+        };
+    }
+
+    public static IEnumerable<StockLine> Stock(Line block)
+    {
+        foreach (var line in BlockReader.Read(block).All)
+        {
+            if (line.HeadDeclaration is not { } material)
+            {
+                continue;
+            }
+
+            var amount = line.Reading.Find(Define.Value);
+            CheckDates(line, "received", "expires");
+            CheckDates(line, "opened", "expires");
+            CheckDates(line, "received", "opened");
+            yield return new StockLine(material.Name, amount?.Payload as StockAmount?, amount?.Written ?? "", line.Where)
+            {
+                Lot = line.Text("lot"),
+                Received = line.Reading.Find("received")?.Date,
+                Opened = line.Reading.Find("opened")?.Date,
+                Expires = line.Reading.Find("expires")?.Date,
+            };
+        }
+    }
+
+    public static IEnumerable<PriceLine> Prices(Line block)
+    {
+        foreach (var line in BlockReader.Read(block).All)
+        {
+            if (line.HeadDeclaration is { } material && MaterialBinder.PriceOf(line) is { } price)
+            {
+                yield return new PriceLine(material.Name, price, line.Where);
+            }
+        }
+    }
+
+    public static BuildRecord? Build(Line head) =>
+        head.Named<PartDeclaration>("part") is { } part
+            ? new BuildRecord(
+                part.Name,
+                head.Reading.Find("no") is { } number ? (int)number.Si : null,
+                head.Reading.Find("on")?.Date,
+                [.. BlockReader.Read(head.Entry.Block, head.Word.Block!, head.Context).All.Select(l => new BuildLine(l.Head, Rest(l), l.Where))],
+                head.Where)
+            : null;
+
+    private static string Rest(Line line) => line.Entry.Values is [Recipe.Syntax.TextSyntax text] ? text.Text : line.Rest;
+
+    private static void CheckDates(Line line, string earlier, string later)
+    {
+        if (line.Reading.Find(earlier) is { Date: { } first } a && line.Reading.Find(later) is { Date: { } second } b && second < first)
+        {
+            line.Context.Sink.Report(DatesBackwards.Create(b.Where, later, second, a.Where, earlier, first));
+        }
+    }
+
+    private static string? Currency(Line? line)
+    {
+        if (line?.Reading.Find(Define.Value) is not { Word: { } code } argument)
+        {
+            return null;
+        }
+
+        if (UnitTable.TryParse(code, out var unit) && unit.Currency == code)
+        {
+            return code;
+        }
+
+        line.Context.Sink.Report(NotUnderstood.NotHere(argument.Where, $"`{code}`", "write an ISO 4217 code such as EUR or USD"));
+        return null;
+    }
+}

@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Semantics.Findings;
+using Recipe.Semantics.Reading;
+using Recipe.Semantics.Schema;
+using Recipe.Text;
+using UnitsNet;
+
+namespace Recipe.Semantics.Binding;
+
+/// <summary>The ply list: a variant's edits made, lines anchored where they say, materials found.</summary>
+internal static class StackBinder
+{
+    /// <summary>Binds the ply lists of a part and the variants above it into one.</summary>
+    public static ImmutableArray<StackItem> Bind(PartLines part, Figure<Length>? overlap, Figure<Length>? trim)
+    {
+        var plies = new List<Ply>();
+        foreach (var level in part.Chain)
+        {
+            if (level.One("plies") is not { } block)
+            {
+                continue;
+            }
+
+            var lines = BlockReader.Read(block);
+            if (ReferenceEquals(block.Word.Block, PlySchema.Edits))
+            {
+                PlyEdits.Apply(plies, lines);
+            }
+            else
+            {
+                plies = [.. lines.All.Where(l => l.IsNameLine).Select(l => new Ply(l, l.Head, l.HeadWhere))];
+                ReportSameNames(plies);
+            }
+        }
+
+        return [.. PlyOrder.Arrange(plies).Select(p => Item(p, overlap, trim)).OfType<StackItem>()];
+    }
+
+    private static void ReportSameNames(List<Ply> plies)
+    {
+        var first = new Dictionary<string, Ply>(StringComparer.Ordinal);
+        foreach (var ply in plies)
+        {
+            ply.Line.Context.Sink.Use(NameKind.Ply, ply.Name, ply.NameWhere, ply.NameWhere);
+            if (!first.TryAdd(ply.Name, ply))
+            {
+                ply.Line.Context.Sink.Report(DuplicateName.Create(ply.NameWhere, ply.Name, first[ply.Name].NameWhere));
+            }
+        }
+    }
+
+    private static StackItem? Item(Ply ply, Figure<Length>? overlap, Figure<Length>? trim)
+    {
+        var line = ply.Line;
+        if (line.Named<MaterialDeclaration>("material") is not { } declaration || line.Reading.Find("material") is not { } named)
+        {
+            return null;
+        }
+
+        var role = line.Text("role");
+        var material = declaration.Material;
+        var wanted = role switch
+        {
+            "core" => "a core",
+            "insert" => "an insert",
+            "patch" => "a fabric, ud, mat or veil",
+            _ => null,
+        };
+        var fits = role switch
+        {
+            "core" => material is Core,
+            "insert" => material is Insert,
+            "patch" => material is Reinforcement,
+            _ => true,
+        };
+        if (!fits)
+        {
+            line.Context.Sink.Report(WrongKindOfName.Create(named.Where, material.Name, wanted!, Values.Numbers.A(material.Keyword), declaration.Where));
+        }
+
+        StackItem? item = material switch
+        {
+            Reinforcement cloth => new PlyItem
+            {
+                Name = ply.Name,
+                Where = line.Where,
+                NameWhere = ply.NameWhere,
+                Material = cloth,
+                MaterialWhere = named.Where,
+                Orientation = line.Payload<Orientation>("orientation"),
+                IsPatch = role == "patch",
+                Overlap = line.Figure("overlap", Si.Length) ?? overlap,
+                Trim = line.Figure("trim", Si.Length) ?? trim,
+                Step = line.Figure("step", Si.Length),
+                Content = line.Payload<Content>("resin-content"),
+                JoinLines = line.Figure("join-lines", Si.Count)?.Value,
+                Face = line.Text("face") switch
+                {
+                    "up" => PlyFace.Up,
+                    "down" => PlyFace.Down,
+                    _ => null,
+                },
+            },
+            Core core => new CoreItem
+            {
+                Name = ply.Name,
+                Where = line.Where,
+                NameWhere = ply.NameWhere,
+                Material = core,
+                MaterialWhere = named.Where,
+                Thickness = line.Figure("thickness", Si.Length) ?? core.Thickness,
+            },
+            Insert insert => new InsertItem
+            {
+                Name = ply.Name,
+                Where = line.Where,
+                NameWhere = ply.NameWhere,
+                Material = insert,
+                MaterialWhere = named.Where,
+            },
+            _ => null,
+        };
+        return item is null ? null : item with
+        {
+            Count = line.Reading.Count ?? 1,
+            At = line.Text("at"),
+            After = line.Text("after"),
+            CoversShare = Cover(line, isShare: true)?.Map(si => si),
+            CoversArea = Cover(line, isShare: false)?.Map(Si.Area),
+            SizeLength = Sizes.Side(line, "size", 0),
+            SizeWidth = Sizes.Side(line, "size", 1),
+        };
+    }
+
+    private static Figure<double>? Cover(Line line, bool isShare) =>
+        line.Reading.Find("covers") is { } covers && (covers.Dimension == Recipe.Text.Units.Dimension.None) == isShare
+            ? line.Figure("covers", Si.Plain)
+            : null;
+}
+
+/// <summary>A line of the ply list with the name it has in the stack (a replaced line keeps the name of the one it replaces).</summary>
+internal sealed record Ply(Line Line, string Name, SourceSpan NameWhere);

@@ -1,0 +1,87 @@
+using Recipe.Semantics.Values;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Semantics.Findings;
+
+/// <summary>A value that its place does not take.</summary>
+public static class NotUnderstood
+{
+    /// <summary>What is the same for every such finding.</summary>
+    public static FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC1111",
+        Name = "not-understood",
+        Severity = Severity.Error,
+        Title = "A value of another shape than the line takes",
+        Reason = "What cannot be read is left out of the plan.",
+        Remedy = "Write the line as its example shows.",
+        Source = "common practice",
+        BadExample =
+            """
+            mould lid-mould {
+              surface disc diameter 200 mm
+              state worn
+            }
+
+            """,
+        GoodExample =
+            """
+            mould lid-mould {
+              surface disc diameter 200 mm
+              state seasoned
+            }
+
+            """,
+    };
+
+    internal static Finding Shape(SourceSpan where, string head, string noun, string example) =>
+        Finding.Of(Descriptor, where, $"`{head}` takes {noun} here, as in `{example}`; {Shown(where)} is something else.");
+
+    /// <summary>A word that is not one of a few.</summary>
+    internal static Finding Choice(SourceSpan where, string word, string head, IReadOnlyList<string> words)
+    {
+        var near = Spelling.Nearest(word, words);
+        return Finding.Of(Descriptor, where, $"`{head}` takes {Numbers.Or(words)}, not `{word}`.") with
+        {
+            Fixes = near is null ? [] : [new Fix($"Write {near}", FixSafety.NeedsALook, new TextEdit(where, near))],
+        };
+    }
+
+    /// <summary>A phrase of which only the beginning stands there.</summary>
+    internal static Finding Phrase(SourceSpan where, string phrase, string begun)
+    {
+        var finding = Finding.Of(Descriptor, where, $"`{begun}` should be `{phrase}`.");
+        return phrase.StartsWith(begun + " ", StringComparison.Ordinal) && !phrase.Contains('`', StringComparison.Ordinal)
+            ? finding with { Fixes = [new Fix($"Write {phrase}", FixSafety.Safe, new TextEdit(where, phrase))] }
+            : finding;
+    }
+
+    /// <summary>A name in quotes.</summary>
+    internal static Finding Quoted(SourceSpan where, string head, string text)
+    {
+        var finding = Finding.Of(Descriptor, where, $"`{head}` takes a name here, and names have no quotes.");
+        return IsWord(text)
+            ? finding with { Fixes = [new Fix("Take the quotes off", FixSafety.Safe, new TextEdit(where, text))] }
+            : finding;
+    }
+
+    internal static Finding NotANumber(SourceSpan where) =>
+        Finding.Of(Descriptor, where, $"{Shown(where)} is not one number that can be reckoned with.");
+
+    internal static Finding NoBlock(SourceSpan where, string head) =>
+        Finding.Of(Descriptor, where, $"`{head}` takes no block in braces.");
+
+    internal static Finding NotHere(SourceSpan where, string what, string instead) =>
+        Finding.Of(Descriptor, where, $"{what} cannot stand here; {instead}.");
+
+    private static string Shown(SourceSpan where)
+    {
+        var text = where.Text;
+        return text.Length <= 40 && !text.Contains('\n', StringComparison.Ordinal) ? text : text[..Math.Min(text.Length, 30)].ReplaceLineEndings(" ") + "...";
+    }
+
+    private static bool IsWord(string text) =>
+        text.Length > 0 && (char.IsLetter(text[0]) || text[0] == '_') && text[^1] != '-' && !text.Contains("--", StringComparison.Ordinal)
+        && text.All(c => char.IsLetterOrDigit(c) || c is '_' or '-');
+}

@@ -1,0 +1,45 @@
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Semantics.Findings;
+
+/// <summary>A value outside what is possible.</summary>
+public static class OutOfRange
+{
+    /// <summary>What is the same for every such finding.</summary>
+    public static FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC1109",
+        Name = "out-of-range",
+        Severity = Severity.Error,
+        Title = "A value that cannot be",
+        Reason = "A negative mass or a share above 100 % is a slip of the pen, and every figure behind it would be wrong.",
+        Remedy = "Correct the figure.",
+        Source = "common practice",
+        BadExample =
+            """
+            fabric my-twill {
+              areal-weight 163 g/m2
+              width 0 cm
+            }
+
+            """,
+        GoodExample =
+            """
+            fabric my-twill {
+              areal-weight 163 g/m2
+              width 100 cm
+            }
+
+            """,
+    };
+
+    internal static Finding Create(SourceSpan where, string head, string written, string limit) =>
+        Finding.Of(Descriptor, where, $"`{head}` is {written}; it must be {limit}.");
+
+    internal static Finding DividedByZero(SourceSpan where) =>
+        Finding.Of(Descriptor, where, "A division by 0 has no value.");
+
+    internal static Finding TooLarge(SourceSpan where) =>
+        Finding.Of(Descriptor, where, "The value is too large for a number of the program.");
+}

@@ -1,0 +1,53 @@
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Semantics.Findings;
+
+/// <summary>A name that nothing in scope has.</summary>
+public static class UnknownName
+{
+    /// <summary>What is the same for every such finding.</summary>
+    public static FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC1203",
+        Name = "unknown-name",
+        Severity = Severity.Error,
+        Title = "Nothing of that name",
+        Reason = "What the line asks for is not there, so the plan cannot count it.",
+        Remedy = "Correct the name, declare it, or use the file that declares it.",
+        Source = "the language",
+        BadExample =
+            """
+            fibre my-glass {
+              density 2.55 g/cm3
+            }
+            fabric my-twill {
+              fibre my-glas
+              areal-weight 163 g/m2
+            }
+
+            """,
+        GoodExample =
+            """
+            fibre my-glass {
+              density 2.55 g/cm3
+            }
+            fabric my-twill {
+              fibre my-glass
+              areal-weight 163 g/m2
+            }
+
+            """,
+    };
+
+    internal static Finding Create(SourceSpan where, string name, string noun, IEnumerable<string> candidates)
+    {
+        var near = Spelling.Nearest(name, candidates);
+        return near is null
+            ? Finding.Of(Descriptor, where, $"There is no `{name}` in scope; {noun} is wanted here.")
+            : Finding.Of(Descriptor, where, $"There is no `{name}` in scope; did you mean `{near}`?") with
+            {
+                Fixes = [new Fix($"Write {near}", FixSafety.NeedsALook, new TextEdit(where, near))],
+            };
+    }
+}

@@ -1,0 +1,84 @@
+using Recipe.Semantics.Values;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Semantics.Findings;
+
+/// <summary>A vacuum level with neither `below ambient` nor `absolute`.</summary>
+public static class VacuumWithoutConvention
+{
+    /// <summary>What is the same for every such finding.</summary>
+    public static FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC1105",
+        Name = "vacuum-without-convention",
+        Severity = Severity.Error,
+        Title = "A vacuum that does not say how it is counted",
+        Reason = "100 mbar absolute is a good bag, 100 mbar below ambient is hardly any vacuum.",
+        Remedy = "Write `below ambient` or `absolute` behind the pressure.",
+        Source = "common practice; 1013.25 mbar is the standard atmosphere (ISO 2533)",
+        BadExample =
+            """
+            part lid {
+              vacuum {
+                draw 25 inHg
+              }
+            }
+
+            """,
+        GoodExample =
+            """
+            part lid {
+              vacuum {
+                draw 25 inHg below ambient
+              }
+            }
+
+            """,
+        Exceptions = "A negative level is a warning: the sign says below ambient by custom.",
+    };
+
+    private const double StandardAtmosphere = 101325;
+
+    internal static Finding Create(SourceSpan where, string written, double pascals, bool onlyAbsolute)
+    {
+        if (onlyAbsolute)
+        {
+            return Finding.Of(Descriptor, where, $"{written} does not say how it is counted; this line takes an absolute pressure.") with
+            {
+                Fixes = [Behind(where, "absolute", $"Write {written} absolute")],
+            };
+        }
+
+        var left = (StandardAtmosphere - pascals) / 100;
+        var below = left >= 0
+            ? $"{written} below ambient leaves {Round(left)} mbar of air at sea level"
+            : $"{written} below ambient is more than the air has";
+        return Finding.Of(
+            Descriptor,
+            where,
+            $"{written} does not say how it is counted: {below}, {written} absolute leaves {Round(pascals / 100)} mbar.") with
+        {
+            Fixes =
+            [
+                Behind(where, "below ambient", $"Write {written} below ambient ({(left >= 0 ? $"{Round(left)} mbar of air left at sea level" : "more than the air has")})"),
+                Behind(where, "absolute", $"Write {written} absolute ({Round(pascals / 100)} mbar of air left)"),
+            ],
+        };
+    }
+
+    /// <summary>A minus sign: below ambient by custom, so that it only wants the words.</summary>
+    internal static Finding Signed(SourceSpan where, string written)
+    {
+        var plain = written.TrimStart('-', ' ');
+        return new Finding(Descriptor, Severity.Warning, where, $"{written} is read as {plain} below ambient; the words say it without a sign.") with
+        {
+            Fixes = [new Fix($"Write {plain} below ambient", FixSafety.Safe, new TextEdit(where, plain + " below ambient"))],
+        };
+    }
+
+    private static Fix Behind(SourceSpan where, string words, string title) =>
+        new(title, FixSafety.NeedsALook, new TextEdit(where with { Span = new TextSpan(where.Span.End, 0) }, " " + words));
+
+    private static string Round(double mbar) => Numbers.Format(Math.Round(mbar));
+}

@@ -1,0 +1,168 @@
+using Recipe.Semantics.Binding;
+using Recipe.Semantics.Findings;
+using Recipe.Semantics.Schema;
+using Recipe.Syntax;
+using Recipe.Text;
+
+namespace Recipe.Semantics.Reading;
+
+/// <summary>Reads the lines of a block through its schema: unknown words, regional words and repetitions are found here.</summary>
+internal sealed class BlockReader
+{
+    private readonly BlockSchema _schema;
+    private readonly LineContext _context;
+    private readonly List<Line> _lines = [];
+    private readonly Dictionary<string, Line> _byKey = new(StringComparer.Ordinal);
+    private SourceNote? _source;
+
+    private BlockReader(BlockSchema schema, LineContext context, SourceNote? outer)
+    {
+        _schema = schema;
+        _context = context;
+        _source = outer;
+    }
+
+    /// <summary>Reads a block; one that is not there has no lines.</summary>
+    /// <param name="block">The block, or null.</param>
+    /// <param name="schema">Its words.</param>
+    /// <param name="context">Where it stands.</param>
+    /// <param name="outer">The source that holds outside, for lines that have none of their own.</param>
+    public static Lines Read(BlockSyntax? block, BlockSchema schema, LineContext context, SourceNote? outer = null)
+    {
+        var reader = new BlockReader(schema, context, outer);
+        if (block is not null)
+        {
+            reader.ReadAll(block);
+        }
+
+        return new Lines(reader._lines);
+    }
+
+    /// <summary>The block of a line, through the schema of its word.</summary>
+    public static Lines Read(Line line) => Read(line.Entry.Block, line.Word.Block!, line.Context, line.BlockSource);
+
+    /// <summary>A statement as an entry with its block, and whether part of it could not be read; null when nothing could.</summary>
+    public static (EntrySyntax Entry, bool HalfRead)? EntryOf(StatementSyntax statement) => statement switch
+    {
+        EntrySyntax entry => (entry, false),
+        ErrorSyntax { Entry: { } half } error => (half.Block is null && error.Block is not null ? half with { Block = error.Block } : half, true),
+        _ => null,
+    };
+
+    private void ReadAll(BlockSyntax block)
+    {
+        foreach (var statement in block.Statements)
+        {
+            if (EntryOf(statement) is { Entry.Head.Text: "source" } source)
+            {
+                // Read once more in its turn, where its faults are reported.
+                _source = LineReader.Read(source.Entry, MaterialWords.Source, _schema, _context.Quietly(), source.HalfRead, out _) is var reading
+                    ? new SourceNote(reading.Find("assumed") is not null, reading.Find(Define.Value)?.Word)
+                    : _source;
+                break;
+            }
+        }
+
+        foreach (var statement in block.Statements)
+        {
+            if (statement is LetSyntax let)
+            {
+                _context.Sink.Report(NotUnderstood.NotHere(_context.At(let.Name.Span), "A `let`", "named values stand at the top level of the file"));
+            }
+            else if (EntryOf(statement) is { } entry)
+            {
+                ReadEntry(entry.Entry, entry.HalfRead);
+            }
+        }
+    }
+
+    private void ReadEntry(EntrySyntax? entry, bool halfRead)
+    {
+        while (entry is not null)
+        {
+            entry = ReadOne(entry, halfRead);
+        }
+    }
+
+    /// <summary>Reads an entry and gives back a second one that stood on its line.</summary>
+    private EntrySyntax? ReadOne(EntrySyntax entry, bool halfRead)
+    {
+        var head = entry.Head;
+        var word = _schema.Find(head.Text);
+        var isNameLine = false;
+        Declaration? declaration = null;
+        if (word is null)
+        {
+            var where = _context.At(head.Span);
+            if (_schema.NameHead is NameRefKind reference && WordReader.IsKnown(_context, head.Text, reference))
+            {
+                word = _schema.NameLine;
+                isNameLine = true;
+                declaration = WordReader.Resolve(_context, head, reference);
+            }
+            else if (_schema.FindRegional(head.Text) is { } canonical)
+            {
+                word = canonical;
+                _context.Sink.Report(RegionalWord.Create(where, head.Text, canonical.Word));
+            }
+            else if (_schema.NameLine is null || IsSlip(head.Text))
+            {
+                _context.Sink.Report(UnknownWord.Line(where, head.Text, _schema));
+                word = _schema.NameHead is NewNameKind ? _schema.NameLine : null;
+                isNameLine = word is not null;
+            }
+            else
+            {
+                word = _schema.NameLine;
+                isNameLine = true;
+                if (_schema.NameHead is NameRefKind wanted)
+                {
+                    declaration = WordReader.Resolve(_context, head, wanted);
+                }
+            }
+        }
+
+        if (word is null)
+        {
+            return null;
+        }
+
+        CheckBlock(entry, word, halfRead);
+        var reading = LineReader.Read(entry, word, _schema, _context, halfRead, out var rest);
+        Add(new Line(word, entry, reading, _context, _source) { IsNameLine = isNameLine, HeadDeclaration = declaration });
+        return rest is not null && entry.Block is not null && rest.Block is null ? rest with { Block = entry.Block } : rest;
+    }
+
+    /// <summary>Where any word may begin a line, or a name may: whether it is one letter away from a word of the schema.</summary>
+    private bool IsSlip(string word) =>
+        word.Length >= 4 && _schema.Words.Any(w => w.Word.Length >= 4 && Spelling.Distance(word, w.Word) == 1);
+
+    private void CheckBlock(EntrySyntax entry, WordSchema word, bool halfRead)
+    {
+        if (entry.Block is { } block && word.Block is null)
+        {
+            _context.Sink.Report(NotUnderstood.NoBlock(_context.At(block.OpenBrace), entry.Head.Text));
+        }
+        else if (entry.Block is null && word.NeedsBlock && !halfRead)
+        {
+            _context.Sink.Report(MissingValue.Create(_context.At(entry.Head.Span), entry.Head.Text, "a block in braces", word.Example));
+        }
+    }
+
+    private void Add(Line line)
+    {
+        if (line.IsNameLine || (line.Word.IsRepeatable && !line.Word.NameIsKey))
+        {
+            _lines.Add(line);
+            return;
+        }
+
+        if (!_byKey.TryAdd(line.Key, line))
+        {
+            _context.Sink.Report(SaidTwice.Create(line.HeadWhere, line.Key, _byKey[line.Key].HeadWhere));
+            return;
+        }
+
+        _lines.Add(line);
+    }
+}

@@ -1,0 +1,371 @@
+using Recipe.Semantics.Findings;
+using Recipe.Semantics.Schema;
+using Recipe.Syntax;
+using Recipe.Text;
+
+namespace Recipe.Semantics.Reading;
+
+/// <summary>
+/// Reads the values behind the head of one line by its pattern: values by position first, then clauses, flags, a count and a
+/// <c>source</c> in any order. Whatever does not fit is reported and stepped over, the rest is read.
+/// </summary>
+internal sealed class LineReader
+{
+    private readonly EntrySyntax _entry;
+    private readonly WordSchema _word;
+    private readonly BlockSchema _block;
+    private readonly bool _halfRead;
+    private readonly LineReading _reading = new();
+    private LinePattern _pattern;
+
+    private LineReader(EntrySyntax entry, WordSchema word, BlockSchema block, LineContext context, bool halfRead)
+    {
+        _entry = entry;
+        _word = word;
+        _block = block;
+        _pattern = word.Line;
+        _halfRead = halfRead;
+        Context = context;
+    }
+
+    public LineContext Context { get; }
+
+    /// <summary>The line's word in the schema.</summary>
+    public WordSchema Word => _word;
+
+    /// <summary>How the line begins in messages: <c>heat-limit</c>, or the name at its head.</summary>
+    public string Head => _entry.Head.Text;
+
+    public int Index { get; private set; }
+
+    public bool AtEnd => Index >= _entry.Values.Length;
+
+    public ValueSyntax Peek => _entry.Values[Index];
+
+    /// <summary>Just behind the value read last: where a missing piece would stand.</summary>
+    public TextSpan EndOfRead => new(Index == 0 ? _entry.Head.Span.End : _entry.Values[Index - 1].Span.End, 0);
+
+    /// <summary>Reads a line.</summary>
+    /// <param name="entry">The line.</param>
+    /// <param name="word">Its word.</param>
+    /// <param name="block">The block it stands in, to tell a second line on the same line from a stray word.</param>
+    /// <param name="context">Where it stands.</param>
+    /// <param name="halfRead">Whether the grammar could not read all of it, so that nothing missing is reported.</param>
+    /// <param name="rest">A second entry that stood on the same line, or null.</param>
+    public static LineReading Read(EntrySyntax entry, WordSchema word, BlockSchema block, LineContext context, bool halfRead, out EntrySyntax? rest)
+    {
+        var reader = new LineReader(entry, word, block, context, halfRead);
+        reader.ReadForm();
+        rest = reader.ReadValues();
+        if (!halfRead && rest is null)
+        {
+            reader.ReportMissing();
+        }
+
+        return reader._reading;
+    }
+
+    public ValueSyntax Take() => _entry.Values[Index++];
+
+    /// <summary>In <c>60 x 40 mm</c>, behind the 60: the unit of the first number that has one.</summary>
+    public Recipe.Text.Units.Unit? NextUnitBehindCross()
+    {
+        for (var i = Index; i + 1 < _entry.Values.Length && _entry.Values[i] is WordSyntax { Text: "x" or "×" }; i += 2)
+        {
+            if (_entry.Values[i + 1] is QuantitySyntax { Unit: { } unit })
+            {
+                return unit;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether the value ahead is this word; steps over it when it is.</summary>
+    public bool TakeWord(string word)
+    {
+        if (!AtEnd && Peek is WordSyntax w && w.Text == word)
+        {
+            Index++;
+            return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the value ahead begins a clause, is a flag, a count or a <c>source</c>.</summary>
+    public bool AtClause() => !AtEnd && Peek is WordSyntax word && IsClauseWord(word.Text);
+
+    public bool IsClauseWord(string word) =>
+        word == "source"
+        || (_pattern.Count is not null && CountOf(word) is not null)
+        || _pattern.Clauses.Any(c => c.Words[0] == word)
+        || _pattern.Flags.Any(f => f.Words[0] == word);
+
+    /// <summary>The words that may stand on this line, for a did-you-mean.</summary>
+    public IEnumerable<string> ClauseWords() => _pattern.Clauses.Select(c => c.Words[0]).Concat(_pattern.Flags.Select(f => f.Words[0]));
+
+    public void Report(Recipe.Text.Findings.Finding finding) => Context.Sink.Report(finding);
+
+    /// <summary>The number of <c>x2</c>, or null.</summary>
+    public static int? CountOf(string word) =>
+        word.Length is > 1 and < 7 && word[0] is 'x' or '×' && int.TryParse(word.AsSpan(1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var count)
+            ? count
+            : null;
+
+    private void ReadForm()
+    {
+        if (_word.Forms.IsEmpty || AtEnd)
+        {
+            return;
+        }
+
+        if (Peek is WordSyntax first)
+        {
+            Index++;
+            if (_word.FormOf(first.Text) is { } form)
+            {
+                _reading.Form = form.Word;
+                _pattern = form.Line;
+                return;
+            }
+
+            var words = _word.Forms.Select(f => f.Word).ToArray();
+            Report(NotUnderstood.Choice(Context.At(first.Span), first.Text, Head, words));
+        }
+        else
+        {
+            Report(NotUnderstood.Shape(Context.At(Peek.Span), Head, "the word of a form", _word.Example));
+        }
+
+        Index = _entry.Values.Length;
+    }
+
+    private EntrySyntax? ReadValues()
+    {
+        var next = 0;
+        while (!AtEnd)
+        {
+            if (Peek is WordSyntax word && ReadByWord(word))
+            {
+                continue;
+            }
+
+            while (next < _pattern.Arguments.Length && _pattern.Arguments[next].IsOptional && !ValueReader.CanStart(_pattern.Arguments[next].Kind, Peek, Context))
+            {
+                next++;
+            }
+
+            if (next < _pattern.Arguments.Length)
+            {
+                var argument = _pattern.Arguments[next];
+                Read(argument.Name, argument.Kind);
+                next += argument.IsRepeated ? 0 : 1;
+                if (argument.IsRepeated && _pattern.Arguments.Length == next + 1)
+                {
+                    continue;
+                }
+            }
+            else if (ReadLeftover() is var rest && (rest is not null || AtEnd))
+            {
+                return rest;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Reads a clause, flag, count or source when the word begins one.</summary>
+    private bool ReadByWord(WordSyntax word)
+    {
+        if (word.Text == "source" && _word.Word != "source")
+        {
+            ReadSource();
+            return true;
+        }
+
+        if (_pattern.Count is not null && CountOf(word.Text) is { } count)
+        {
+            Index++;
+            if (count == 0)
+            {
+                Report(OutOfRange.Create(Context.At(word.Span), Head, word.Text, "at least x1"));
+            }
+            else
+            {
+                _reading.Count = count;
+            }
+
+            return true;
+        }
+
+        foreach (var clause in _pattern.Clauses)
+        {
+            if (clause.Words[0] == word.Text)
+            {
+                ReadClause(clause, word);
+                return true;
+            }
+        }
+
+        foreach (var flag in _pattern.Flags)
+        {
+            if (flag.Words[0] == word.Text)
+            {
+                var span = TakePhrase(flag.Words, flag.Phrase);
+                _reading.AddFlag(flag.Phrase, Context.At(span));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void ReadClause(ClausePattern clause, WordSyntax head)
+    {
+        TakePhrase(clause.Words, clause.Phrase);
+        if (!clause.IsRepeated && _reading.Find(clause.Phrase) is { } before)
+        {
+            Report(SaidTwice.Create(Context.At(head.Span), clause.Phrase, before.Where));
+        }
+
+        if (AtEnd || (AtClause() && clause.Kind is not (AnyWordKind or NameRefKind or NewNameKind)))
+        {
+            if (!_halfRead)
+            {
+                Report(MissingValue.Create(Context.At(head.Span), clause.Phrase, clause.Kind.Noun, Example));
+            }
+
+            return;
+        }
+
+        Read(clause.Phrase, clause.Kind);
+    }
+
+    /// <summary>The example of the line's form, or of the line.</summary>
+    public string Example => _reading.Form is { } form ? _word.FormOf(form)!.Example : _word.Example;
+
+    private void Read(string name, ValueKind kind)
+    {
+        var before = Index;
+        var read = ValueReader.Read(this, name, kind);
+        if (read is not null)
+        {
+            _reading.Add(read);
+        }
+        else
+        {
+            // What could not be read is not missing as well.
+            _reading.Add(new Argument("!" + name, Context.At(_entry.Head.Span), ""));
+        }
+
+        if (Index == before)
+        {
+            Index++;
+        }
+    }
+
+    private TextSpan TakePhrase(System.Collections.Immutable.ImmutableArray<string> words, string phrase)
+    {
+        var span = Take().Span;
+        for (var i = 1; i < words.Length; i++)
+        {
+            if (!AtEnd && Peek is WordSyntax next && next.Text == words[i])
+            {
+                span = span.Union(Take().Span);
+            }
+            else
+            {
+                Report(NotUnderstood.Phrase(Context.At(span), phrase, string.Join(' ', words.Take(i))));
+                break;
+            }
+        }
+
+        return span;
+    }
+
+    private void ReadSource()
+    {
+        var head = Take();
+        var assumed = TakeWord("assumed");
+        string? text = null;
+        if (!AtEnd && Peek is TextSyntax t)
+        {
+            text = t.Text;
+            Index++;
+        }
+        else if (!_halfRead)
+        {
+            Report(MissingValue.Create(Context.At(head.Span), "source", "a text in quotes", "source \"data sheet, 2026-01\""));
+        }
+
+        _reading.Source = new SourceNote(assumed, text);
+    }
+
+    /// <summary>What no place of the pattern takes: a second line on this line, a stray word, or one value too many.</summary>
+    private EntrySyntax? ReadLeftover()
+    {
+        var value = Peek;
+        if (value is WordSyntax word)
+        {
+            if (_block.Find(word.Text) is not null || _block.FindRegional(word.Text) is not null)
+            {
+                Report(ExtraValue.SecondLine(Context.At(word.Span), Head, word.Text));
+                var values = _entry.Values[(Index + 1)..];
+                var span = values.Length == 0 ? word.Span : word.Span.Union(values[^1].Span);
+                return new EntrySyntax(word, values, null, span);
+            }
+
+            Report(UnknownWord.OnLine(Context.At(word.Span), word.Text, Head, [.. ClauseWords()]));
+            Index++;
+
+            // The value behind a word that nobody knows belongs to it.
+            while (!AtEnd && !AtClause() && Peek is not WordSyntax)
+            {
+                Index++;
+            }
+        }
+        else
+        {
+            Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example));
+            Index = _entry.Values.Length;
+        }
+
+        return null;
+    }
+
+    private void ReportMissing()
+    {
+        if (!_word.Forms.IsEmpty && _reading.Form is null)
+        {
+            if (_entry.Values.Length == 0)
+            {
+                Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, "a form", Example));
+            }
+
+            return;
+        }
+
+        foreach (var argument in _pattern.Arguments)
+        {
+            if (!argument.IsOptional && !WasRead(argument.Name))
+            {
+                Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, argument.Kind.Noun, Example));
+                return;
+            }
+        }
+
+        foreach (var clause in _pattern.Clauses)
+        {
+            if (clause.IsRequired && !WasRead(clause.Phrase) && !HasWord(clause.Words[0]))
+            {
+                Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, $"`{clause.Phrase}` and {clause.Kind.Noun}", Example));
+                return;
+            }
+        }
+    }
+
+    private bool WasRead(string name) => _reading.Arguments.Any(a => a.Name == name || (a.Name.Length == name.Length + 1 && a.Name[0] == '!' && a.Name.EndsWith(name, StringComparison.Ordinal)));
+
+    private bool HasWord(string word) => _entry.Values.Any(v => v is WordSyntax w && w.Text == word);
+}

@@ -1,0 +1,58 @@
+using Recipe.Text;
+
+namespace Recipe.Semantics.Reading;
+
+/// <summary>What stood on a line behind its head.</summary>
+internal sealed class LineReading
+{
+    private readonly List<Argument> _arguments = [];
+    private List<(string Phrase, SourceSpan Where)>? _flags;
+
+    /// <summary>The form that the first word chose, or null.</summary>
+    public string? Form { get; set; }
+
+    /// <summary>The <c>xN</c> count, or null.</summary>
+    public int? Count { get; set; }
+
+    /// <summary>The <c>source</c> clause, or null.</summary>
+    public SourceNote? Source { get; set; }
+
+    public IReadOnlyList<Argument> Arguments => _arguments;
+
+    public void Add(Argument argument) => _arguments.Add(argument);
+
+    public void AddFlag(string phrase, SourceSpan where) => (_flags ??= []).Add((phrase, where));
+
+    public Argument? Find(string name)
+    {
+        foreach (var argument in _arguments)
+        {
+            if (argument.Name == name)
+            {
+                return argument;
+            }
+        }
+
+        return null;
+    }
+
+    public IEnumerable<Argument> FindAll(string name) => _arguments.Where(a => a.Name == name);
+
+    public bool Has(string flag) => WhereOf(flag) is not null;
+
+    public SourceSpan? WhereOf(string flag)
+    {
+        if (_flags is not null)
+        {
+            foreach (var (phrase, where) in _flags)
+            {
+                if (phrase == flag)
+                {
+                    return where;
+                }
+            }
+        }
+
+        return null;
+    }
+}

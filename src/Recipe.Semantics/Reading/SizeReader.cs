@@ -1,0 +1,76 @@
+using Recipe.Semantics.Findings;
+using Recipe.Semantics.Schema;
+using Recipe.Syntax;
+using Recipe.Text;
+
+namespace Recipe.Semantics.Reading;
+
+/// <summary>One side of a size.</summary>
+internal readonly record struct Side(double Si, string Written, SourceSpan Where);
+
+/// <summary>Reads two or three lengths with <c>x</c> between them.</summary>
+internal static class SizeReader
+{
+    public static Argument? Read(LineReader line, string name, SizeKind kind)
+    {
+        var start = line.Peek.Span;
+        var end = start;
+        var sides = new Side[kind.Sides];
+        var read = 0;
+        var complete = true;
+        while (true)
+        {
+            var node = line.Take();
+            end = node.Span;
+            if (QuantityReader.ReadSingle(line, LikeTheNext(line, node), node) is { } value)
+            {
+                if (read < sides.Length)
+                {
+                    sides[read] = new Side(value.Si, QuantityReader.Written(line, node, value, Kinds.PositiveLength.Units), line.At(node));
+                }
+            }
+            else
+            {
+                complete = false;
+            }
+
+            read++;
+            if (line.AtEnd || line.Peek is not WordSyntax { Text: "x" or "×" })
+            {
+                break;
+            }
+
+            line.Take();
+            if (line.AtEnd)
+            {
+                line.Report(MissingValue.Create(line.Context.At(line.EndOfRead), line.Head, "a length", line.Example));
+                return null;
+            }
+        }
+
+        var span = start.Union(end);
+        if (!complete)
+        {
+            return null;
+        }
+
+        if (read != kind.Sides)
+        {
+            line.Report(NotUnderstood.Shape(line.Context.At(span), line.Head, kind.Noun, line.Example));
+            return null;
+        }
+
+        return new Argument(name, line.Context.At(span), string.Join(" x ", sides.Select(s => s.Written))) { Payload = sides };
+    }
+
+    /// <summary>In <c>60 x 40 mm</c> the likeliest unit of the 60 is that of the 40.</summary>
+    private static QuantityKind LikeTheNext(LineReader line, ValueSyntax node)
+    {
+        if (node is QuantitySyntax { Unit: null } && line.NextUnitBehindCross() is { } unit)
+        {
+            return Kinds.PositiveLength with { Units = [unit.Symbol, .. Kinds.PositiveLength.Units.Where(u => u != unit.Symbol)] };
+        }
+
+        return Kinds.PositiveLength;
+    }
+}

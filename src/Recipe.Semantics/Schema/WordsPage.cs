@@ -1,0 +1,107 @@
+using System.Text;
+
+namespace Recipe.Semantics.Schema;
+
+/// <summary>Writes the page that lists every word of the language, from the schema.</summary>
+public static class WordsPage
+{
+    /// <summary>The page as Markdown, lines ended by LF.</summary>
+    public static string Write()
+    {
+        var page = new StringBuilder();
+        page.Append("# Every word of the language\n\n");
+        page.Append("Written from the schema in `Recipe.Semantics`; a test compares the two. Any line may end with `source \"...\"` or\n");
+        page.Append("`source assumed \"...\"`. What stands in `[ ]` may be left out; `...` repeats.\n");
+        foreach (var block in RecipeSchema.Blocks)
+        {
+            Write(page, block);
+        }
+
+        return page.ToString();
+    }
+
+    private static void Write(StringBuilder page, BlockSchema block)
+    {
+        page.Append("\n## ").Append(block.Name).Append("\n\n").Append(block.Doc);
+        page.Append(block.IsOrdered ? " The order of its lines counts.\n\n" : "\n\n");
+        page.Append("| word | takes | example | when left out | what it says |\n|---|---|---|---|---|\n");
+        foreach (var word in block.Words)
+        {
+            Write(page, word);
+        }
+
+        if (block.NameLine is { } line)
+        {
+            Write(page, line);
+        }
+
+        WriteChoices(page, block);
+    }
+
+    private static void Write(StringBuilder page, WordSchema word)
+    {
+        var marks = (word.IsRequired ? "needed" : word.Default ?? "") + (word.IsRepeatable ? (word.Default is null && !word.IsRequired ? "" : "; ") + "may repeat" : "");
+        page.Append("| `").Append(word.Word).Append("` | ").Append(Cell(Takes(word))).Append(" | `").Append(Cell(word.Example)).Append("` | ")
+            .Append(Cell(marks)).Append(" | ").Append(Cell(word.Doc));
+        if (!word.Regional.IsEmpty)
+        {
+            page.Append(" Also understood: ").AppendJoin(", ", word.Regional.Select(r => $"`{r}`")).Append('.');
+        }
+
+        page.Append(" |\n");
+    }
+
+    private static string Takes(WordSchema word) => word.Forms.IsEmpty
+        ? Takes(word.Line) + (word.Block is { } block ? $" {{ {block.Name} }}" : "")
+        : string.Join("; ", word.Forms.Select(f => $"{f.Word} {Takes(f.Line)}"));
+
+    private static string Takes(LinePattern line)
+    {
+        var parts = new List<string>();
+        foreach (var argument in line.Arguments)
+        {
+            var noun = argument.Kind.Noun + (argument.IsRepeated ? " ..." : "");
+            parts.Add(argument.IsOptional ? $"[{noun}]" : noun);
+        }
+
+        foreach (var clause in line.Clauses)
+        {
+            var text = $"{clause.Phrase} {clause.Kind.Noun}{(clause.IsRepeated ? " ..." : "")}";
+            parts.Add(clause.IsRequired ? text : $"[{text}]");
+        }
+
+        parts.AddRange(line.Flags.Select(f => $"[{f.Phrase}]"));
+        if (line.Count is not null)
+        {
+            parts.Add("[xN]");
+        }
+
+        return string.Join(" ", parts);
+    }
+
+    /// <summary>The words to choose from, below the table that they belong to.</summary>
+    private static void WriteChoices(StringBuilder page, BlockSchema block)
+    {
+        var lines = new List<string>();
+        foreach (var word in block.NameLine is { } name ? block.Words.Add(name) : block.Words)
+        {
+            foreach (var form in word.Forms)
+            {
+                lines.Add($"* `{word.Word} {form.Word}`: {form.Doc}, as in `{form.Example}`");
+            }
+
+            var kinds = word.Line.Arguments.Select(a => a.Kind).Concat(word.Line.Clauses.Select(c => c.Kind)).OfType<ChoiceKind>();
+            foreach (var choice in kinds.Where(k => k != Kinds.YesNo))
+            {
+                lines.Add($"* `{word.Word}`, {choice.Noun}: {string.Join("; ", choice.Choices.Select(c => $"`{c.Word}` ({c.Doc})"))}");
+            }
+        }
+
+        if (lines.Count > 0)
+        {
+            page.Append('\n').AppendJoin('\n', lines.Distinct(StringComparer.Ordinal)).Append('\n');
+        }
+    }
+
+    private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);
+}
