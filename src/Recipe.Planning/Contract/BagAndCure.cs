@@ -44,6 +44,15 @@ public sealed record VacuumLevels
 
     /// <summary>Accepted rise of absolute pressure in that time.</summary>
     public Computed<Pressure>? RiseAtMost { get; init; }
+
+    /// <summary>Time the shop's pump needs to draw the bag down to the level; null when pump or bag is not known, or it never gets there.</summary>
+    public Computed<Duration>? PumpDown { get; init; }
+
+    /// <summary>
+    /// How many times over the pump carries off, at the level, the leak that the check accepts; 5 is common practice. Null when pump,
+    /// bag or check is not known.
+    /// </summary>
+    public Computed<double>? PumpMargin { get; init; }
 }
 
 /// <summary>The cure against the clock.</summary>

@@ -63,7 +63,7 @@ public sealed record StackPlan
     /// <summary>The line.</summary>
     public required StackItem Item { get; init; }
 
-    /// <summary>Ply number from the mould, from 1; cores and inserts have none (0).</summary>
+    /// <summary>Ply number from the mould, from 1, one for each line (repeats share it); cores and inserts have none (0).</summary>
     public required int Number { get; init; }
 
     /// <summary>Area it covers inside the trim line, all sides and repeats.</summary>
@@ -78,7 +78,10 @@ public sealed record StackPlan
     /// <summary>Dry mass cut.</summary>
     public Computed<Mass>? CutMass { get; init; }
 
-    /// <summary>Resin content after the bag has done its work.</summary>
+    /// <summary>
+    /// Resin content after the bag has done its work. A stated content (of the ply, or of `wet-out` for cloth) is this one: what the
+    /// layers of the bag carry away is laid on top of it. Mats and veils hold what their own figures say.
+    /// </summary>
     public Computed<Content>? Content { get; init; }
 
     /// <summary>Resin that stays in the line inside the trim line (for a core: in both faces).</summary>
@@ -127,16 +130,24 @@ public sealed record LaminatePlan
     /// <summary>Inserts.</summary>
     public required Computed<Mass> Inserts { get; init; }
 
+    /// <summary>What the join adds to the part; null when it has none or joins parts of their own.</summary>
+    public Computed<Mass>? Join { get; init; }
+
     /// <summary>The trimmed part with the band it should lie in.</summary>
     public required Computed<Banded<Mass>> TrimmedMass { get; init; }
 
     /// <summary>Thickness of the full-cover stack.</summary>
     public required Computed<Length> Thickness { get; init; }
 
-    /// <summary>Resin as a share of fibre and resin by mass.</summary>
+    /// <summary>Resin as a share of fibre and resin by mass, in the plies: what core faces drink is left out.</summary>
     public required Computed<double> ResinFraction { get; init; }
 
-    /// <summary>Fibre as a share of fibre and resin by volume; null when a density is missing.</summary>
+    /// <summary>
+    /// The same share when it was laid, before the bag carried resin away, over the pieces as cut; null where nothing is laid wet.
+    /// </summary>
+    public Computed<double>? LaidResinFraction { get; init; }
+
+    /// <summary>Fibre as a share of fibre and resin by volume, in the plies; null when a density is missing.</summary>
     public Computed<double>? FibreVolumeFraction { get; init; }
 }
 

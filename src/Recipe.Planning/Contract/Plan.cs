@@ -46,6 +46,9 @@ public sealed record Plan
     /// <summary>The cure against the clock, or null without one.</summary>
     public CurePlan? Cure { get; init; }
 
+    /// <summary>Tape, adhesive and filler of the join, or null without one.</summary>
+    public JoinPlan? Join { get; init; }
+
     /// <summary>What to take from the shelf or buy, for <see cref="Part.Quantity"/> parts.</summary>
     public ImmutableArray<TakeoffLine> Takeoff { get; init; } = [];
 

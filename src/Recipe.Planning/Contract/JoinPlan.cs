@@ -1,0 +1,31 @@
+using UnitsNet;
+
+namespace Recipe.Planning;
+
+/// <summary>The join of two halves, computed.</summary>
+public sealed record JoinPlan
+{
+    /// <summary>Length of the seam; null when not known.</summary>
+    public Computed<Length>? Seam { get; init; }
+
+    /// <summary>Cloth taped over the seam, all layers; null without tape or when its size is unknown.</summary>
+    public Computed<Area>? TapeArea { get; init; }
+
+    /// <summary>Dry mass of that cloth.</summary>
+    public Computed<Mass>? TapeCloth { get; init; }
+
+    /// <summary>Resin that the tape holds.</summary>
+    public Computed<Mass>? TapeResin { get; init; }
+
+    /// <summary>Adhesive in the bond line.</summary>
+    public Computed<Mass>? Adhesive { get; init; }
+
+    /// <summary>Filler along the seam.</summary>
+    public Computed<Mass>? Fillet { get; init; }
+
+    /// <summary>Whether the tape's resin is mixed with that of the laminate (wet-in-wet); else it is a batch of its own, later.</summary>
+    public required bool SameSession { get; init; }
+
+    /// <summary>What the join adds to the part.</summary>
+    public required Computed<Mass> Mass { get; init; }
+}

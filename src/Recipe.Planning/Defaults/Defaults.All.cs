@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace Recipe.Planning;
+
+/// <content>The list of them all.</content>
+public static partial class Defaults
+{
+    // Made when first asked for, after every field of every file is there.
+    private static readonly Lazy<ImmutableArray<TradeDefault>> Everything = new(Collect);
+
+    private static ImmutableArray<TradeDefault> Collect()
+    {
+        TradeDefault[] all =
+        [
+            Room, ResinTemperature, Laminators, Altitude, GivenAreaShape, CoversShape, Trim, Overlap, Orientation, CoreUptake,
+            GelCoatFilm, SurfaceCoatFilm, WetOutPace, CurvatureFactor, PieceHandling, Mixing, PeelPlyPace, LayerPace,
+            ClosingPace, LeakHunt, ToolLoss, PotLoss, Spare, FeedReserve, LineBore, FeedLine, LargestPot, LargestTray,
+            LargestFeedPot, PotLifeMass, PotLifeShare, RampRate, CoolRate, FirstOffBand, PractisedBand, Seam, BondLine,
+            CuredEpoxy, CuredPolyester, CuredVinylester, CuredPhenolic, FibreDensity, PeelPlyPickup, BleederPickup, BreatherPickup,
+            FlowMediumPickup, FilmPerforation, PrepregBleed, LayerBeyond, FilmEdge, FilmFactor, TapeOffset, Pleats, TapeSpare,
+            BagGap, HoseLength, HoseBore, CatchPot, PumpUltimate, WasteStraight, WasteShaped, WasteBias, WasteMat, WasteCore,
+            WasteConsumable,
+            .. ClothContents, .. MatContents, .. VeilContents, .. FilmBleeds, .. PotLifeRules,
+        ];
+        Array.Sort(all, static (a, b) => string.CompareOrdinal(a.Key, b.Key));
+        return [.. all];
+    }
+}

@@ -1,0 +1,222 @@
+using System.Collections.Immutable;
+using Recipe.Engineering;
+using Recipe.Model;
+using UnitsNet;
+
+namespace Recipe.Planning;
+
+/// <summary>
+/// The one table of the program's own figures: what is taken when the recipe, the shop and the material say nothing. Each one used
+/// is listed in <see cref="Plan.Assumptions"/>. Where Recipe.Engineering holds the same rule of thumb, the value is read from there.
+/// </summary>
+/// <remarks>
+/// Sources: TM = US Army TM 1-1500-204-23-11, AC = FAA AC 43.13-1B. "From memory of the trade" is a figure nobody looked up:
+/// the maker's data sheet or the shop's own weighing wins.
+/// </remarks>
+public static partial class Defaults
+{
+    private const string Common = "common practice";
+    private const string Memory = "from memory of the trade";
+
+    // Properties, since the order in which the fields of two files are filled is nobody's promise.
+    private static WorkPace Hands => WorkPace.Experienced;
+
+    private static BagAllowances BagRule => new();
+
+    // --- Conditions ---------------------------------------------------------------------------------------------------
+
+    /// <summary>Room temperature.</summary>
+    public static readonly TradeDefault<Temperature> Room = new(
+        "default.room-temperature", "room temperature at lay-up", Temperature.FromDegreesCelsius(20), "20 degC",
+        $"{Common}: 18 to 25 degC", "write `room 20 degC` in the shop or in `wet-out`");
+
+    /// <summary>The resin is as warm as the room.</summary>
+    public static readonly TradeDefault<string> ResinTemperature = new(
+        "default.resin-temperature", "temperature of the resin when mixed", "room", "that of the room",
+        $"{Common}: resin, mould and room within 3 degC", "write `resin-temperature 20 degC` in `wet-out`");
+
+    /// <summary>Pairs of hands.</summary>
+    public static readonly TradeDefault<int> Laminators = new(
+        "default.laminators", "pairs of hands", 1, "1", $"{Common}: a small part is laid by one", "write `laminators 2` in the shop or in `wet-out`");
+
+    /// <summary>Height above sea level.</summary>
+    public static readonly TradeDefault<Length> Altitude = new(
+        "default.altitude", "height of the shop above sea level", Length.Zero, "0 m",
+        "ISO 2533 starts at sea level", "write `altitude 250 m` in the shop");
+
+    // --- Shape and pieces ---------------------------------------------------------------------------------------------
+
+    /// <summary>Proportions of a surface that is given by its area.</summary>
+    public static readonly TradeDefault<string> GivenAreaShape = new(
+        "default.given-area-shape", "sizes that go with a surface given by its area", "square", "a square, or the rectangle of the given length or width; 0 mm deep",
+        "arithmetic", "write `surface area 0.4 m2 length 800 mm width 500 mm depth 60 mm`");
+
+    /// <summary>Shape of a ply that covers only part of the surface.</summary>
+    public static readonly TradeDefault<string> CoversShape = new(
+        "default.covers-shape", "shape of a ply that covers part of the surface", "similar", "that of the whole surface, made smaller",
+        "arithmetic", "give the ply a `size 300 mm x 200 mm`");
+
+    /// <summary>How far plies run past the trim line.</summary>
+    public static readonly TradeDefault<Length> Trim = new(
+        "default.trim-allowance", "plies run past the trim line by", Length.FromMillimeters(15), "15 mm",
+        $"{Common}: 10 to 25 mm", "write `trim 15 mm` in the part");
+
+    /// <summary>Overlap where two pieces of one ply meet.</summary>
+    public static readonly TradeDefault<Length> Overlap = new(
+        "default.overlap", "overlap where two pieces of one ply meet", Length.FromMillimeters(20), "20 mm",
+        $"{Common}: 13 to 25 mm for light woven cloth, 50 mm under load", "write `overlap 20 mm` in the part or on the ply");
+
+    /// <summary>How a ply lies that says nothing.</summary>
+    public static readonly TradeDefault<Orientation> Orientation = new(
+        "default.orientation", "orientation of a ply that gives none", new Orientation(OrientationKind.Pair, 0, 90), "0/90",
+        $"{Common}: straight from the roll", "write the orientation behind the cloth: `0/90`, `+/-45`, `0`, `random`");
+
+    // --- Resin in the laminate ----------------------------------------------------------------------------------------
+
+    /// <summary>Resin that each face of a core drinks.</summary>
+    public static readonly TradeDefault<AreaDensity> CoreUptake = new(
+        "default.core-uptake", "resin that each face of a core drinks", AreaDensity.FromGramsPerSquareMeter(300), "300 g/m2",
+        $"{Memory}: 200 to 400 g/m2 by hand, 100 to 250 g/m2 infused", "give the core a `resin-uptake 300 g/m2`");
+
+    /// <summary>Gel coat on the mould.</summary>
+    public static readonly TradeDefault<AreaDensity> GelCoatFilm = new(
+        "default.gel-coat-film", "gel coat on the mould, wet", AreaDensity.FromGramsPerSquareMeter(500), "500 g/m2",
+        $"{Common}: 400 to 600 g/m2", "write `coat my-gel-coat 500 g/m2` in the part");
+
+    /// <summary>Surface coat on the mould.</summary>
+    public static readonly TradeDefault<AreaDensity> SurfaceCoatFilm = new(
+        "default.surface-coat-film", "surface coat on the mould, wet", AreaDensity.FromGramsPerSquareMeter(300), "300 g/m2",
+        Memory, "write `coat my-coat 300 g/m2` in the part");
+
+    // --- Working pace -------------------------------------------------------------------------------------------------
+
+    /// <summary>Wetting out.</summary>
+    public static readonly TradeDefault<Duration> WetOutPace = new(
+        "default.wet-out-pace", "time to wet out a square metre of one ply", Hands.WetOutPerSquareMetrePly, "4 min",
+        $"{Memory}: 3 to 5 min experienced, 8 to 15 min a beginner", "write `pace 4 min/m2` in the shop or in `wet-out`");
+
+    /// <summary>How much slower a hollow or double curve is.</summary>
+    public static readonly TradeDefault<double> CurvatureFactor = new(
+        "default.curvature-factor", "how many times slower a double curve is to wet out", Hands.DoubleCurvatureFactor, "1.75",
+        $"{Common}: 1.5 to 2 experienced, 2 to 3 a beginner", "write the part's own `pace 7 min/m2` in `wet-out`");
+
+    /// <summary>Picking up and lining up one piece.</summary>
+    public static readonly TradeDefault<Duration> PieceHandling = new(
+        "default.piece-handling", "time to pick up, place and line up one piece", Hands.HandlingPerPly, "2 min",
+        $"{Memory}: 2 min experienced, 5 min a beginner", "time it, and plan the difference into `pace`");
+
+    /// <summary>Mixing one pot.</summary>
+    public static readonly TradeDefault<Duration> Mixing = new(
+        "default.mixing", "time to weigh out and mix one pot", Hands.MixingPerPot, "3 min",
+        $"{Common}: 3 to 5 min", "write `mixing 3 min` in `wet-out`");
+
+    /// <summary>Placing peel ply.</summary>
+    public static readonly TradeDefault<Duration> PeelPlyPace = new(
+        "default.peel-ply-pace", "time to place and smooth a square metre of peel ply", Hands.PeelPlyPerSquareMetre, "2.5 min",
+        $"{Common}: 2 to 3 min flat, 6 to 10 min shaped", "write `time 15 min` in the bag");
+
+    /// <summary>Placing any other layer.</summary>
+    public static readonly TradeDefault<Duration> LayerPace = new(
+        "default.layer-pace", "time to place a square metre of film or felt", Hands.LayerPerSquareMetre, "2 min",
+        Common, "write `time 15 min` in the bag");
+
+    /// <summary>Closing the bag.</summary>
+    public static readonly TradeDefault<Duration> ClosingPace = new(
+        "default.closing-pace", "time to close a metre of bag on tape that is already down", Hands.ClosingPerMetre, "1.75 min",
+        $"{Common}: 1.5 to 2 min experienced, 4 to 6 min a beginner", "write `time 15 min` in the bag");
+
+    /// <summary>Finding leaks.</summary>
+    public static readonly TradeDefault<Duration> LeakHunt = new(
+        "default.leak-hunt", "time to find and close leaks", Hands.LeakHunt, "8 min",
+        $"{Common}: 5 to 10 min experienced, 30 min and more a beginner", "write `draw ... within 10 min` in `vacuum`");
+
+    // --- Losses and pots ----------------------------------------------------------------------------------------------
+
+    /// <summary>Resin on brush and roller.</summary>
+    public static readonly TradeDefault<Mass> ToolLoss = new(
+        "default.tool-loss", "resin left on brush and roller for each pair of hands, but no more than the plies themselves hold",
+        Mass.FromGrams(30), "30 g",
+        $"{Memory}: 30 to 60 g with a roller; the bound is for small parts, done with a small brush", "write `loss 10 g` in the shop or in `wet-out`");
+
+    /// <summary>Resin left in the pots.</summary>
+    public static readonly TradeDefault<double> PotLoss = new(
+        "default.pot-loss", "share of what is mixed that stays in the pots", 0.03, "3 %", Memory, "write `loss 10 g` in the shop or in `wet-out`");
+
+    /// <summary>Spare.</summary>
+    public static readonly TradeDefault<double> Spare = new(
+        "default.spare", "spare resin on top of the need", 0.10, "10 %", Common, "write `spare 10 %` in `wet-out`");
+
+    /// <summary>Resin left in the feed pot of an infusion.</summary>
+    public static readonly TradeDefault<double> FeedReserve = new(
+        "default.feed-reserve", "share of the need kept in the feed pot so that no air is drawn in", 0.20, "20 %", Common, "write `reserve 20 %` in `infuse`");
+
+    /// <summary>Bore of the lines of an infusion.</summary>
+    public static readonly TradeDefault<Length> LineBore = new(
+        "default.line-bore", "inner diameter of the feed line", Length.FromMillimeters(12), "12 mm", Memory, "write `feed-line length 400 mm diameter 12 mm` in `infuse`");
+
+    /// <summary>Length of the feed line.</summary>
+    public static readonly TradeDefault<string> FeedLine = new(
+        "default.feed-line", "length of the feed line", "part", "the length of the part", "arithmetic", "write `feed-line length 400 mm` in `infuse`");
+
+    /// <summary>Largest pot in a cup.</summary>
+    public static readonly TradeDefault<Mass> LargestPot = new(
+        "default.largest-pot", "largest mass to mix at once in a cup", Mass.FromGrams(150), "150 g",
+        $"{Common}: data sheets measure pot life in 100 to 150 g", "give the resin a `largest-pot 150 g`");
+
+    /// <summary>Largest pot in a shallow tray.</summary>
+    public static readonly TradeDefault<Mass> LargestTray = new(
+        "default.largest-tray", "largest mass to mix at once in a shallow tray", Mass.FromGrams(500), "500 g", Memory, "give the resin a `largest-pot 500 g`");
+
+    /// <summary>Largest feed pot of an infusion.</summary>
+    public static readonly TradeDefault<Mass> LargestFeedPot = new(
+        "default.largest-feed-pot", "largest feed pot of an infusion", Mass.FromKilograms(1), "1 kg",
+        $"{Common}: no more than 1 kg with a pot life under an hour", "give the resin a `largest-pot 1 kg`");
+
+    /// <summary>Mass in which a pot life was measured.</summary>
+    public static readonly TradeDefault<Mass> PotLifeMass = new(
+        "default.pot-life-mass", "mass in which the data sheet's pot life was measured", Mass.FromGrams(100), "100 g",
+        $"{Common}; ASTM D2471 wants the amount stated", "write `pot-life 60 min at 23 degC in 100 g`");
+
+    /// <summary>Share of the pot life that is planned.</summary>
+    public static readonly TradeDefault<double> PotLifeShare = new(
+        "default.pot-life-share", "share of the pot life that a planned pot may use", 0.75, "75 %", $"{Common}: the last quarter is thick", "plan the pots yourself: `pot 100 g`");
+
+    // --- Cure ---------------------------------------------------------------------------------------------------------
+
+    /// <summary>Heating rate.</summary>
+    public static readonly TradeDefault<double> RampRate = new(
+        "default.ramp-rate", "heating rate of a ramp that gives none", 20.0 / 3600, "20 degC/h",
+        $"{Common}: 10 degC/h free-standing, 20 to 30 degC/h in the mould", "write `ramp 0.5 degC/min to 50 degC`");
+
+    /// <summary>Cooling rate.</summary>
+    public static readonly TradeDefault<double> CoolRate = new(
+        "default.cool-rate", "rate at which a part cools by itself", 0.5 / 60, "0.5 degC/min",
+        $"{Memory}; never faster than 3 degC/min", "write `cool to 30 degC at 1 degC/min`");
+
+    // --- The part's mass ----------------------------------------------------------------------------------------------
+
+    /// <summary>Band of a first part.</summary>
+    public static readonly TradeDefault<string> FirstOffBand = new(
+        "default.mass-band.first-off", "how far a first part may be off its expected mass", "first-off", "15 % for a bagged laminate",
+        $"{Memory}: 15 % first part, 7 % when practised; a practice panel of six plies is allowed 9 % ({Common})",
+        "record three builds of the part with their mass");
+
+    /// <summary>Band of a practised part.</summary>
+    public static readonly TradeDefault<string> PractisedBand = new(
+        "default.mass-band.practised", "how far a practised part may be off its expected mass", "practised", "7 % for a bagged laminate",
+        $"{Memory}: 15 % first part, 7 % when practised; a practice panel of six plies is allowed 9 % ({Common})",
+        "give the part a `target mass 140 g +/- 10 g` and hold it against that");
+
+    // --- Join ---------------------------------------------------------------------------------------------------------
+
+    /// <summary>Length of the seam of two halves.</summary>
+    public static readonly TradeDefault<string> Seam = new(
+        "default.seam", "length of the seam of two halves", "rim", "the whole rim of one half", "arithmetic", "write `seam 420 mm` in `join`");
+
+    /// <summary>Bond line.</summary>
+    public static readonly TradeDefault<Length> BondLine = new(
+        "default.bond-line", "thickness of the bond line", Length.FromMillimeters(0.3), "0.3 mm", $"{Common}: 0.1 to 0.5 mm", "write `bond-line 0.3 mm` in `join`");
+
+    /// <summary>Every default of the program, in order of key.</summary>
+    public static ImmutableArray<TradeDefault> All => Everything.Value;
+}

@@ -1,0 +1,62 @@
+using Recipe.Model;
+using Recipe.Planning.Ledger;
+using Recipe.Planning.Planners;
+
+namespace Recipe.Planning;
+
+/// <summary>Works out everything that follows from a part.</summary>
+public static class Planner
+{
+    /// <summary>
+    /// Makes the plan of a part. Never fails for what a recipe leaves out or says badly: what could not be computed is null and named
+    /// among the gaps; every default used is among the assumptions. The same part and model give the same plan, on any thread.
+    /// </summary>
+    /// <param name="part">The part; a variant with its changes made.</param>
+    /// <param name="model">What is around it: shop, shelf, prices, builds.</param>
+    public static Plan Plan(Part part, RecipeModel model)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(model);
+
+        // First everything is worked out, then what goes into the plan is published: only what is published lists assumptions.
+        var context = new PlanContext(part, model);
+        var conditions = ConditionsPlanner.Work(context);
+        var ground = GeometryPlanner.Work(context);
+        var contents = new PlyContents(context);
+        var stack = StackPlanner.Work(context, ground, conditions, contents);
+        var bag = BagPlanner.Work(context, ground);
+        var join = JoinPlanner.Work(context, ground);
+        var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
+        var resin = ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents);
+        var lives = resin is null ? null : new PotLives(context, resin.System, conditions);
+        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack), ground?.Sides ?? 1);
+        var vacuum = VacuumPlanner.Work(context, conditions, bag);
+        var clock = ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions);
+        var cure = CurePlanner.Work(context, conditions);
+        var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin));
+
+        var ledger = context.Ledger;
+        return new Plan
+        {
+            Part = part,
+            Shop = model.Shop,
+            Conditions = ConditionsPlanner.Publish(ledger, conditions),
+            Geometry = ground is null ? null : GeometryPlanner.Publish(ground),
+            Stack = [.. stack.Select(line => line.Publish(ledger))],
+            Laminate = laminate is null ? null : LaminatePlanner.Publish(ledger, laminate),
+            Resin = resin is null ? null : ResinPlanner.Publish(ledger, resin),
+            Pots = PotPlanner.Publish(context, pots, resin),
+            Clock = clock is null ? null : ClockPlanner.Publish(ledger, clock),
+            Bag = bag is null ? null : BagPlanner.Publish(ledger, bag),
+            Vacuum = vacuum is null ? null : VacuumPlanner.Publish(ledger, vacuum),
+            Cure = cure is null ? null : CurePlanner.Publish(ledger, cure),
+            Join = join is null ? null : JoinPlanner.Publish(ledger, join),
+            Takeoff = takeoff,
+            Cost = CostPlanner.Work(model.Shop, takeoff),
+
+            // Last: all the others publish into them.
+            Assumptions = ledger.PublishedAssumptions(),
+            Gaps = ledger.Gaps,
+        };
+    }
+}

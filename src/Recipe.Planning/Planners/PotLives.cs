@@ -1,0 +1,113 @@
+using Recipe.Engineering;
+using Recipe.Model;
+using Recipe.Planning.Ledger;
+using UnitsNet;
+
+namespace Recipe.Planning.Planners;
+
+/// <summary>Pot life and film life of one resin today: one model for pots and clock.</summary>
+internal sealed class PotLives
+{
+    private readonly PlanContext _context;
+    private readonly ResinSystem _resin;
+    private readonly Owner _owner;
+
+    public PotLives(PlanContext context, ResinSystem resin, Conditions conditions)
+    {
+        _context = context;
+        _resin = resin;
+        _owner = Owner.Of(resin);
+        Temperature = conditions.Resin;
+        var tray = context.Figures.Any(context.Part.WetOut?.Tray, context.PartOwner, "tray");
+        Shape = new Known<PotShape>(tray is { Value: true } ? PotShape.ShallowTray : PotShape.DeepCup, tray?.On ?? Rests.None);
+        Reference = ReadReference();
+        if (Reference is not null && !InRange)
+        {
+            context.Miss("pot life", "no rule is known for resin below 0 or above 60 degC");
+        }
+    }
+
+    /// <summary>Temperature of the resin when mixed.</summary>
+    public Known<Temperature> Temperature { get; }
+
+    /// <summary>Cup or tray.</summary>
+    public Known<PotShape> Shape { get; }
+
+    /// <summary>What the data sheet says; null when it says nothing.</summary>
+    public Known<PotLifeReference>? Reference { get; }
+
+    /// <summary>Whether the resin's temperature is one that the rule is good for.</summary>
+    public bool InRange => IsInRange(Temperature.Value);
+
+    /// <summary>Pot life in a pot of this mass, s.</summary>
+    public Num? Of(Num mass)
+    {
+        if (Reference is not { } reference || !InRange || mass.Si <= 0)
+        {
+            return null;
+        }
+
+        var life = PotLife.At(reference.Value, Temperature.Value, Mass.FromKilograms(mass.Si), Shape.Value);
+        return new Num(life.Life.Seconds, reference.On | Temperature.On | Shape.On | mass.On | Rules(life.Assumptions));
+    }
+
+    /// <summary>How long resin spread on the part stays workable in this room, s.</summary>
+    public Num? InFilm(Known<Temperature> room)
+    {
+        if (!IsInRange(room.Value))
+        {
+            return null;
+        }
+
+        if (_resin.FilmLife is { } film && film.Value.Time.Seconds is > 0 and < 1e9 && IsInRange(film.Value.At))
+        {
+            var sheet = PotLife.InFilm(film.Value.Time, film.Value.At, room.Value);
+            return new Num(sheet.Life.Seconds, _context.Figures.Basis(film, _owner, "film-life") | room.On | Rules(sheet.Assumptions));
+        }
+
+        if (Reference is not { } reference)
+        {
+            return null;
+        }
+
+        var life = PotLife.InFilm(reference.Value, room.Value);
+        return new Num(life.Life.Seconds, reference.On | room.On | Rules(life.Assumptions));
+    }
+
+    /// <summary>The rules of thumb that an estimate rests on.</summary>
+    public Rests Rules(PotLifeAssumptions used)
+    {
+        var rests = Rests.None;
+        foreach (var rule in Defaults.RulesOf(used))
+        {
+            rests |= _context.Ledger.Assume(rule);
+        }
+
+        return rests;
+    }
+
+    private Known<PotLifeReference>? ReadReference()
+    {
+        if (_resin.PotLife is not { } figure)
+        {
+            _context.Miss("pot life", $"{_resin.Name} gives none");
+            return null;
+        }
+
+        var at = figure.Value;
+        if (!(at.Time.Seconds is > 0 and < 1e9) || !IsInRange(at.At) || (at.In is { } stated && !(stated.Kilograms is > 0 and < 1e6)))
+        {
+            _context.Miss("pot life", $"'{figure.Written}' cannot be used");
+            return null;
+        }
+
+        var on = _context.Figures.Basis(figure, _owner, "pot-life");
+        return at.In is { } mass
+            ? new Known<PotLifeReference>(new PotLifeReference(at.Time, at.At, mass), on)
+            : new Known<PotLifeReference>(
+                new PotLifeReference(at.Time, at.At, Defaults.PotLifeMass.Value), on | _context.Ledger.Assume(Defaults.PotLifeMass));
+    }
+
+    private static bool IsInRange(Temperature temperature) =>
+        temperature >= PotLife.LowestTemperature && temperature <= PotLife.HighestTemperature;
+}

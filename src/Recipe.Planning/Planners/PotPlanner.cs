@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using Recipe.Engineering;
+using Recipe.Model;
+using Recipe.Planning.Ledger;
+using UnitsNet;
+
+namespace Recipe.Planning.Planners;
+
+/// <summary>One pot while the plan is made, SI.</summary>
+internal sealed record PotWork(Num Mass, ImmutableArray<string> For, Num MixedAt, Num UsedUpAt, Num? Life);
+
+/// <summary>
+/// Splits the resin into pots and holds each against its own clock. Pots are mixed one after the other by the hands that lay them: a
+/// pot is mixed when the one before is used up. A pot wets out the lines of the stack in order, on one side after the other, so much
+/// of them as its share of the resin reaches; brushes, felts and spare are taken to draw evenly on all pots.
+/// </summary>
+/// <remarks>
+/// The author's pots stand. Planned ones are alike (one mix card serves for all), no heavier than the largest pot, and laid within a
+/// share of their pot life at today's temperature and their mass (Recipe.Engineering Batches, PotLife). Where no split can do that,
+/// pots of the largest mass are planned all the same and a gap says so.
+/// </remarks>
+internal static class PotPlanner
+{
+    /// <summary>More pots than this are no plan.</summary>
+    public const int MostPots = 99;
+
+    private const string Subject = "pots that are used up in time";
+
+    public static ImmutableArray<PotWork> Work(PlanContext context, ResinWork? resin, PotLives? lives, LayingOrder laying, int sides)
+    {
+        if (resin is null || lives is null)
+        {
+            return [];
+        }
+
+        var mixing = Mixing(context);
+        var masses = resin.Stated.IsEmpty ? Split(context, resin, lives, laying.Total, mixing) : resin.Stated;
+        if (context.Process == Process.Infused)
+        {
+            context.Miss("when the pots of the infusion are used up", "the fill time is not worked out from path and permeability");
+        }
+
+        return Schedule(masses, laying, sides, mixing, lives);
+    }
+
+    public static ImmutableArray<PotPlan> Publish(PlanContext context, ImmutableArray<PotWork> pots, ResinWork? resin)
+    {
+        if (resin is null)
+        {
+            return [];
+        }
+
+        var ledger = context.Ledger;
+        var ratio = MixRatios.ByWeight(context, resin.System);
+        var plans = ImmutableArray.CreateBuilder<PotPlan>(pots.Length);
+        foreach (var pot in pots)
+        {
+            var share = ratio is { } r ? new Num(r.Value.HardenerShare.DecimalFractions, r.On) : (Num?)null;
+            var hardener = pot.Mass * share;
+            plans.Add(new PotPlan
+            {
+                Number = plans.Count + 1,
+                Mass = ledger.PublishMass(pot.Mass),
+                Resin = ledger.PublishMass(pot.Mass - hardener),
+                Hardener = ledger.PublishMass(hardener),
+                HardenerTolerance = hardener is { } h ? Mass.FromKilograms(Math.Min(0.001, 0.02 * h.Si)) : null,
+                For = pot.For,
+                MixedAt = ledger.PublishTime(pot.MixedAt),
+                UsedUpAt = ledger.PublishTime(pot.UsedUpAt),
+                PotLife = ledger.PublishTime(pot.Life),
+                DeadAt = ledger.PublishTime(pot.MixedAt + pot.Life),
+            });
+        }
+
+        return plans.MoveToImmutable();
+    }
+
+    /// <summary>Time to mix one pot, s.</summary>
+    public static Num Mixing(PlanContext context) =>
+        context.Figures.Time(context.Part.WetOut?.Mixing, context.PartOwner, "mixing") ?? context.Take(Defaults.Mixing);
+
+    private static ImmutableArray<Num> Split(PlanContext context, ResinWork resin, PotLives lives, Num laying, Num mixing)
+    {
+        if (context.Figures.Count(context.Part.WetOut?.Pots, context.PartOwner, "pots") is { Value: <= MostPots } stated)
+        {
+            return Alike(resin.ToMix.And(stated.On), stated.Value);
+        }
+
+        var largest = LargestPot(context, resin.System);
+        var byMass = Math.Clamp((int)Math.Min(MostPots + 1, Math.Ceiling(resin.ToMix.Si / largest.Si * (1 - 1e-9))), 1, MostPots + 1);
+        if (byMass > MostPots)
+        {
+            context.Miss(Subject, $"{MostPots} pots of {Words.Grams(largest.Si)} do not hold {Words.Grams(resin.ToMix.Si)}");
+            return Alike(resin.ToMix.And(largest.On), MostPots);
+        }
+
+        if (lives.Reference is not { } reference || !lives.InRange || context.Process == Process.Infused)
+        {
+            return Alike(resin.ToMix.And(largest.On), byMass);
+        }
+
+        var share = context.Take(Defaults.PotLifeShare);
+        var split = Batches.Split(new BatchRequest
+        {
+            Total = Mass.FromKilograms(resin.ToMix.Si),
+            PotLimit = Mass.FromKilograms(largest.Si),
+            LayingTime = Duration.FromSeconds(laying.Si),
+            PotLife = reference.Value,
+            Temperature = lives.Temperature.Value,
+            FractionOfLife = Ratio.FromDecimalFractions(share.Si),
+            MixingTime = Duration.FromSeconds(mixing.Si),
+            Shape = lives.Shape.Value,
+            MostPots = MostPots,
+        });
+        if (split is BatchesFound found)
+        {
+            var bound = found.BoundBy == BatchLimit.PotLimit ? largest.On : largest.On | lives.Reference.Value.On | lives.Temperature.On | lives.Shape.On
+                | lives.Rules(found.Assumptions) | laying.On | mixing.On | share.On;
+            return Alike(resin.ToMix.And(bound), found.Batches.Count);
+        }
+
+        context.Miss(Subject, "no pot is used up within its pot life, however small: a slower hardener, more hands or a cooler shop");
+        return Alike(resin.ToMix.And(largest.On | lives.Reference.Value.On | laying.On | mixing.On | share.On), byMass);
+    }
+
+    private static Num LargestPot(PlanContext context, ResinSystem resin)
+    {
+        if (context.Figures.Mass(resin.LargestPot, Owner.Of(resin), "largest-pot") is { } stated)
+        {
+            return stated;
+        }
+
+        return context.Process == Process.Infused ? context.Take(Defaults.LargestFeedPot)
+            : context.Part.WetOut?.Tray?.Value == true ? context.Take(Defaults.LargestTray)
+            : context.Take(Defaults.LargestPot);
+    }
+
+    private static ImmutableArray<Num> Alike(Num total, int pots)
+    {
+        var masses = ImmutableArray.CreateBuilder<Num>(pots);
+        for (var i = 0; i < pots; i++)
+        {
+            masses.Add(total / pots);
+        }
+
+        return masses.MoveToImmutable();
+    }
+
+    private static ImmutableArray<PotWork> Schedule(ImmutableArray<Num> masses, LayingOrder laying, int sides, Num mixing, PotLives lives)
+    {
+        var total = 0.0;
+        foreach (var mass in masses)
+        {
+            total += mass.Si;
+        }
+
+        var pots = ImmutableArray.CreateBuilder<PotWork>(masses.Length);
+        var clock = Num.Zero;
+        var poured = 0.0;
+        foreach (var mass in masses)
+        {
+            var (names, time) = laying.Between(poured / total, (poured + mass.Si) / total, sides);
+            poured += mass.Si;
+            var used = clock + mixing + time.And(mass.On);
+            pots.Add(new PotWork(mass, names, clock, used, lives.Of(mass)));
+            clock = used;
+        }
+
+        return pots.MoveToImmutable();
+    }
+}

@@ -1,0 +1,51 @@
+using Recipe.Model;
+using Recipe.Planning.Ledger;
+
+namespace Recipe.Planning.Planners;
+
+/// <summary>
+/// Release agents of the takeoff: every coat over surface and flange, anew for every part. Wax needs fewer coats on a seasoned mould;
+/// the recipe's number is taken as it stands.
+/// </summary>
+internal static class ReleaseTakeoff
+{
+    public static void Add(PlanContext context, Ground? ground, int quantity, List<TakeoffWork> lines)
+    {
+        var mould = context.Part.Mould;
+        foreach (var coat in mould?.Release ?? [])
+        {
+            var agent = coat.Agent;
+            var owner = Owner.Of(agent);
+            var covers = context.Figures.Number(agent.CoveragePerLitre, owner, "coverage", zero: false);
+            var coats = context.Figures.Count(coat.Coats, owner, "coats");
+            if (covers is not { } coverage || coats is not { } count || ground is null)
+            {
+                context.Miss(
+                    $"{agent.Label} in the takeoff",
+                    covers is null ? "no coverage is known" : coats is null ? "the number of coats is not known" : "the surface is not known");
+                continue;
+            }
+
+            var flange = context.Figures.Length(mould!.Flange, Owner.Of(mould), "flange", zero: true)
+                ?? context.Figures.Length(context.Part.Trim, context.PartOwner, "trim", zero: true)
+                ?? context.Take(Defaults.Trim);
+            var litres = ground.AreaWithBorder(flange) * ground.Sides * count.Value / coverage;
+            var net = (litres * (quantity / 1000.0)).And(count.On);
+            AddLine(lines, agent, net, net + (net * context.Take(Defaults.WasteConsumable)));
+        }
+    }
+
+    private static void AddLine(List<TakeoffWork> lines, ReleaseAgent agent, Num net, Num gross)
+    {
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (lines[i].Group == TakeoffGroup.Release && lines[i].Name == agent.Name)
+            {
+                lines[i] = lines[i] with { Net = lines[i].Net + net, Gross = lines[i].Gross + gross };
+                return;
+            }
+        }
+
+        lines.Add(new TakeoffWork(TakeoffGroup.Release, agent, agent.Name, agent.Label, net, gross, TakeoffUnits.Millilitre, null));
+    }
+}
