@@ -38,7 +38,11 @@ public sealed record LetSyntax(WordSyntax Name, ValueSyntax Value, TextSpan Span
 /// <param name="Block">The block that followed the unreadable line, or null.</param>
 /// <param name="SkippedSpan">The unreadable tokens.</param>
 /// <param name="Span">The whole line with its block.</param>
-public sealed record ErrorSyntax(EntrySyntax? Entry, BlockSyntax? Block, TextSpan SkippedSpan, TextSpan Span) : StatementSyntax(Span);
+public sealed record ErrorSyntax(EntrySyntax? Entry, BlockSyntax? Block, TextSpan SkippedSpan, TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>The token at which reading stopped, inside the skipped ones; empty where the line ended too early.</summary>
+    public TextSpan Trouble { get; init; } = SkippedSpan;
+}
 
 /// <summary>Entries in braces.</summary>
 /// <param name="Statements">The lines, in order.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
@@ -23,11 +24,24 @@ internal static class BadCharacter
             """,
     };
 
-    public static Finding Create(SourceSpan where) =>
-        Finding.Of(Descriptor, where, $"{Shown(where.Text)} means nothing here") with
+    public static Finding Create(SourceSpan where)
+    {
+        var fixes = Meant(where.Text) is { } meant
+            ? [new Fix($"Write {meant}", FixSafety.NeedsALook, new TextEdit(where, meant))]
+            : ImmutableArray<Fix>.Empty;
+        return Finding.Of(Descriptor, where, $"{Quoted.Text(where.Text)} means nothing here") with
         {
-            Fixes = [new Fix("Take it out", FixSafety.NeedsALook, new TextEdit(where, ""))],
+            Fixes = fixes.Add(new Fix("Take it out", FixSafety.NeedsALook, new TextEdit(where, ""))),
         };
+    }
 
-    private static string Shown(string text) => text.Any(char.IsControl) ? "a control character" : "\u2018" + text + "\u2019";
+    /// <summary>What programs that set type make of quotes and hyphens, turned back.</summary>
+    private static string? Meant(string text) => text switch
+    {
+        "\u201c" or "\u201d" or "\u201e" or "\u00ab" or "\u00bb" => "\"",
+        "\u2010" or "\u2011" or "\u2012" or "\u2013" or "\u2014" or "\u2212" => "-",
+        "\u00f7" or "\u2044" or "\u2215" => "/",
+        "\u2236" => ":",
+        _ => null,
+    };
 }

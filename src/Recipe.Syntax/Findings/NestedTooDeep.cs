@@ -1,3 +1,4 @@
+using Recipe.Syntax.Parsing;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
@@ -15,14 +16,12 @@ internal static class NestedTooDeep
         Reason = "No recipe needs it, and reading it could bring the program down.",
         Remedy = "Take out the surplus braces or parentheses.",
         Source = "the language itself",
-        BadExample = """
-            let a = ((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((((1))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))))
-            """,
+        BadExample = "let a = " + new string('(', SymbolReader.Limit + 1) + "1" + new string(')', SymbolReader.Limit + 1) + "\n",
         GoodExample = """
             let a = 1
             """,
     };
 
     public static Finding Create(SourceSpan where) =>
-        Finding.Of(Descriptor, where, $"braces and parentheses nest more than {Lexer.DeepestNesting} deep from here; what is inside is not read");
+        Finding.Of(Descriptor, where, $"more than {SymbolReader.Limit} braces, parentheses or signs of one expression lie inside each other here; what follows in it is not read");
 }

@@ -25,7 +25,7 @@ internal static class StrayBrace
     };
 
     public static Finding Create(SourceSpan where) =>
-        Finding.Of(Descriptor, where, "no block is open here") with
+        Finding.Of(Descriptor, where, "this closing brace closes no block") with
         {
             Fixes = [new Fix("Take the brace out", FixSafety.NeedsALook, new TextEdit(where, ""))],
         };

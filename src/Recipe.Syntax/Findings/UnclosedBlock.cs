@@ -26,10 +26,17 @@ internal static class UnclosedBlock
             """,
     };
 
-    public static Finding Create(SourceSpan open, SourceSpan end) =>
-        Finding.Of(Descriptor, open, "this block is never closed") with
+    /// <param name="open">The opening brace.</param>
+    /// <param name="end">Where the closing brace was missed.</param>
+    public static Finding Create(SourceSpan open, SourceSpan end)
+    {
+        var source = open.Source;
+        var line = source.Slice(source.LineSpan(open.Start.Line));
+        var indent = line[..(line.Length - line.TrimStart().Length)];
+        return Finding.Of(Descriptor, open, "this block is never closed") with
         {
             Labels = [new FindingLabel(end, "the closing brace was missed here")],
-            Fixes = [new Fix("Close the block here", FixSafety.NeedsALook, new TextEdit(end, "\n}"))],
+            Fixes = [new Fix("Close the block there", FixSafety.NeedsALook, new TextEdit(end, $"\n{indent}}}"))],
         };
+    }
 }

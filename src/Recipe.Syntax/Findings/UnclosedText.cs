@@ -16,10 +16,14 @@ internal static class UnclosedText
         Remedy = "Close the text on its own line.",
         Source = "the language itself",
         BadExample = """
-            use "shop.recipe
+            shop ours {
+              note "white inside
+            }
             """,
         GoodExample = """
-            let lap = 20 mm
+            shop ours {
+              note "white inside"
+            }
             """,
     };
 

@@ -16,13 +16,15 @@ internal static class UnreadableLine
         Remedy = "Write a word, then its values: numbers with units, names, texts in quotes.",
         Source = "the language itself",
         BadExample = """
-            let lap = (20 mm
+            let lap = 20 mm 5 mm
             """,
         GoodExample = """
-            let lap = (20 mm)
+            let lap = 20 mm
             """,
     };
 
-    public static Finding Create(SourceSpan where) =>
-        Finding.Of(Descriptor, where, where.Span.Length == 0 ? "something is missing here" : "the line cannot be read from here on");
+    public static Finding Create(SourceSpan where) => Finding.Of(
+        Descriptor,
+        where,
+        where.Span.Length == 0 ? "something is missing here" : $"{Quoted.Text(where.Text)} cannot stand here; the line is not read from here on");
 }

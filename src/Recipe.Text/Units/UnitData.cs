@@ -63,11 +63,14 @@ internal static class UnitData
         new("month", ["months"], DimensionNames.Time, 365.25 / 12 * 86400),
         new("year", ["years"], DimensionNames.Time, 365.25 * 86400),
 
-        new("degC", ["°C", "℃"], DimensionNames.Temperature, 1, 273.15, UnitScale.Offset),
-        new("degF", ["°F", "℉"], DimensionNames.Temperature, 5.0 / 9.0, 459.67 * 5.0 / 9.0, UnitScale.Offset),
+        // The masculine ordinal and the ring above are what some keyboards give for the degree sign.
+        new("degC", ["°C", "℃", "ºC", "˚C"], DimensionNames.Temperature, 1, 273.15, UnitScale.Offset),
+        new("degF", ["°F", "℉", "ºF", "˚F"], DimensionNames.Temperature, 5.0 / 9.0, 459.67 * 5.0 / 9.0, UnitScale.Offset),
         new("K", [], DimensionNames.Temperature, 1),
+        new("degC-diff", [], DimensionNames.Temperature, 1),
+        new("degF-diff", [], DimensionNames.Temperature, 5.0 / 9.0),
 
-        new("deg", ["°"], DimensionNames.Angle, Math.PI / 180),
+        new("deg", ["°", "º", "˚"], DimensionNames.Angle, Math.PI / 180),
 
         new("Pa", [], DimensionNames.Pressure, 1),
         new("hPa", [], DimensionNames.Pressure, 100),

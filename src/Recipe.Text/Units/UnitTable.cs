@@ -9,6 +9,8 @@ namespace Recipe.Text.Units;
 /// </summary>
 public static class UnitTable
 {
+    private const string Difference = "-diff";
+
     private static readonly FrozenDictionary<string, Unit> BySpelling = Build();
     private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> BySpan =
         BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
@@ -22,6 +24,7 @@ public static class UnitTable
     /// <summary>
     /// Reads the longest unit at the start of a text, if it ends at a word boundary: a simple unit, then any number of
     /// <c>.unit</c> and <c>/unit</c>. A scale with its own zero stands for a difference inside such a composition.
+    /// A percent sign needs no boundary after it; a hyphen before a digit is a minus.
     /// </summary>
     /// <param name="text">Text that starts where the unit would start.</param>
     /// <param name="length">Characters read; 0 when there is no unit.</param>
@@ -30,35 +33,36 @@ public static class UnitTable
     {
         unit = null;
         length = 0;
-        var at = SimpleLength(text);
-        if (at == 0 || !BySpan.TryGetValue(text[..at], out var first))
+        var end = SimpleLength(text);
+        if (end == 0 || !BySpan.TryGetValue(text[..end], out var sofar))
         {
             return false;
         }
 
-        var sofar = first;
-        var end = at;
-        while (end < text.Length && text[end] is '/' or '.' or '·')
+        while (true)
         {
-            var divide = text[end] == '/';
+            if (EndsWord(text, end))
+            {
+                unit = sofar;
+                length = end;
+            }
+
+            if (end >= text.Length || text[end] is not ('/' or '.' or '·'))
+            {
+                break;
+            }
+
             var next = SimpleLength(text[(end + 1)..]);
             if (next == 0 || !BySpan.TryGetValue(text.Slice(end + 1, next), out var factor))
             {
                 break;
             }
 
-            sofar = Compose(sofar, factor, divide);
+            sofar = Compose(sofar, factor, divide: text[end] == '/');
             end += 1 + next;
         }
 
-        if (end < text.Length && ContinuesWord(text[end..]))
-        {
-            return false;
-        }
-
-        unit = sofar;
-        length = end;
-        return true;
+        return unit is not null;
     }
 
     /// <summary>The unit with this spelling, whole.</summary>
@@ -104,10 +108,14 @@ public static class UnitTable
             i++;
         }
 
-        return i;
+        // A difference unit is the one spelling with a hyphen.
+        return text[i..].StartsWith(Difference) ? i + Difference.Length : i;
     }
 
-    private static bool IsUnitLetter(char c) => char.IsAsciiLetter(c) || c is 'µ' or 'μ' or '°' or '℃' or '℉' or '²' or '³';
+    private static bool IsUnitLetter(char c) =>
+        char.IsAsciiLetter(c) || c is 'µ' or 'μ' or '°' or 'º' or '˚' or '℃' or '℉' or '²' or '³';
+
+    private static bool EndsWord(ReadOnlySpan<char> text, int end) => end >= text.Length || text[end - 1] == '%' || !ContinuesWord(text[end..]);
 
     private static bool ContinuesWord(ReadOnlySpan<char> rest) =>
         char.IsLetterOrDigit(rest[0]) || rest[0] == '_'

@@ -1,0 +1,219 @@
+using System.Buffers;
+using System.Collections.Immutable;
+using System.Globalization;
+using Recipe.Syntax.Findings;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Syntax.Parsing;
+
+/// <summary>Cuts a text into tokens that tile it: every character belongs to exactly one token, and the end of the file comes last.</summary>
+internal sealed class Lexer
+{
+    private readonly SourceText _source;
+    private readonly string _text;
+    private readonly List<Finding> _findings;
+    private readonly UnitReader _units = new();
+    private Token[] _tokens;
+    private int _count;
+    private int _at;
+
+    // A unit may stand here: the last token that is no blank was a number or a closing parenthesis.
+    private bool _unitMayFollow;
+
+    private Lexer(SourceText source, List<Finding> findings)
+    {
+        _source = source;
+        _text = source.Text;
+        _findings = findings;
+        _tokens = ArrayPool<Token>.Shared.Rent((_text.Length / 2) + 8);
+    }
+
+    /// <summary>All tokens. What is wrong with a single token goes to <paramref name="findings"/>, that of numbers aside.</summary>
+    public static ImmutableArray<Token> Run(SourceText source, List<Finding> findings)
+    {
+        var lexer = new Lexer(source, findings);
+        while (lexer._at < lexer._text.Length)
+        {
+            lexer.Next();
+        }
+
+        lexer.Add(TokenKind.EndOfFile, lexer._at);
+        var tokens = ImmutableArray.Create(lexer._tokens.AsSpan(0, lexer._count));
+        ArrayPool<Token>.Shared.Return(lexer._tokens, clearArray: true);
+        return tokens;
+    }
+
+    private void Next()
+    {
+        var start = _at;
+        var c = _text[_at];
+        if (_unitMayFollow && _units.TryRead(_text, _at, out var length, out var unit))
+        {
+            _at += length;
+            Append(new Token(TokenKind.Unit, new TextSpan(start, length), unit));
+            _unitMayFollow = false;
+        }
+        else if (Characters.StartsWord(c))
+        {
+            _at = Characters.EndOfWord(_text, _at);
+            Add(TokenKind.Word, start);
+        }
+        else if (char.IsAsciiDigit(c) || (c == '.' && char.IsAsciiDigit(Peek(1))))
+        {
+            NumberOrDate(start);
+        }
+        else
+        {
+            Symbol(c, start);
+        }
+    }
+
+    private void Add(TokenKind kind, int start)
+    {
+        Append(new Token(kind, TextSpan.FromBounds(start, _at)));
+        if (kind != TokenKind.Blank)
+        {
+            _unitMayFollow = kind is TokenKind.Number or TokenKind.CloseParenthesis;
+        }
+    }
+
+    private void Append(Token token)
+    {
+        if (_count == _tokens.Length)
+        {
+            var larger = ArrayPool<Token>.Shared.Rent(_count * 2);
+            _tokens.AsSpan().CopyTo(larger);
+            ArrayPool<Token>.Shared.Return(_tokens, clearArray: true);
+            _tokens = larger;
+        }
+
+        _tokens[_count++] = token;
+    }
+
+    private char Peek(int ahead) => _at + ahead < _text.Length ? _text[_at + ahead] : '\0';
+
+    private SourceSpan From(int start) => new(_source, TextSpan.FromBounds(start, _at));
+
+    private void NumberOrDate(int start)
+    {
+        if (Characters.IsDate(_text, _at))
+        {
+            _at += Characters.DateLength;
+            Add(TokenKind.Date, start);
+            var date = _text.AsSpan(start, Characters.DateLength);
+            if (!DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+            {
+                _findings.Add(UnknownDate.Create(From(start)));
+            }
+
+            return;
+        }
+
+        // Points and commas between digits stay in one token, so that a number written in another manner is answered as a whole.
+        while (char.IsAsciiDigit(Peek(0)) || (Peek(0) is '.' or ',' && char.IsAsciiDigit(Peek(1))))
+        {
+            _at++;
+        }
+
+        if (Peek(0) is 'e' or 'E' && (char.IsAsciiDigit(Peek(1)) || (Peek(1) is '+' or '-' && char.IsAsciiDigit(Peek(2)))))
+        {
+            _at += 2;
+            while (char.IsAsciiDigit(Peek(0)))
+            {
+                _at++;
+            }
+        }
+
+        Add(TokenKind.Number, start);
+    }
+
+    private void Symbol(char c, int start)
+    {
+        _at++;
+        switch (c)
+        {
+            case '\r' when Peek(0) == '\n':
+                _at++;
+                Add(TokenKind.LineEnd, start);
+                break;
+            case '\n' or '\r':
+                Add(TokenKind.LineEnd, start);
+                break;
+            case '\ufeff' when start == 0:
+                Add(TokenKind.Blank, start);
+                break;
+            case '#':
+                var comment = _text.AsSpan(_at).IndexOfAny('\n', '\r');
+                _at = comment < 0 ? _text.Length : _at + comment;
+                Add(TokenKind.Comment, start);
+                break;
+            case '"':
+                String(start);
+                break;
+            case '+' when Peek(0) == '/' && Peek(1) == '-':
+                _at += 2;
+                Add(TokenKind.PlusMinus, start);
+                break;
+            default:
+                if (Characters.IsBlank(c))
+                {
+                    while (Characters.IsBlank(Peek(0)))
+                    {
+                        _at++;
+                    }
+
+                    Add(TokenKind.Blank, start);
+                }
+                else if (Characters.Symbol(c) is { } kind)
+                {
+                    Add(kind, start);
+                }
+                else
+                {
+                    BadRun(start);
+                }
+
+                break;
+        }
+    }
+
+    private void BadRun(int start)
+    {
+        while (_at < _text.Length && Characters.MeansNothing(_text, _at))
+        {
+            _at++;
+        }
+
+        Add(TokenKind.Bad, start);
+        _findings.Add(BadCharacter.Create(From(start)));
+    }
+
+    private void String(int start)
+    {
+        while (_at < _text.Length && _text[_at] is not ('\n' or '\r'))
+        {
+            var c = _text[_at];
+            if (c == '\\' && Peek(1) is '"' or '\\')
+            {
+                _at += 2;
+                continue;
+            }
+
+            _at++;
+            if (c == '"')
+            {
+                Add(TokenKind.String, start);
+                return;
+            }
+
+            if (c == '\\')
+            {
+                _findings.Add(UnknownEscape.Create(new SourceSpan(_source, new TextSpan(_at - 1, 1))));
+            }
+        }
+
+        Add(TokenKind.String, start);
+        _findings.Add(UnclosedText.Create(From(start)));
+    }
+}
