@@ -1,0 +1,24 @@
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>
+/// One thing that can be wrong with a recipe. A check is one small class: what it says about itself, when it fires, and what could
+/// be changed. It holds no state, so one object serves every part and every thread.
+/// </summary>
+public abstract class Check
+{
+    /// <summary>Code, name, severity, reason, documentation.</summary>
+    public abstract FindingDescriptor Descriptor { get; }
+
+    /// <summary>
+    /// Whether a written reason can silence it. False only where somebody could be hurt: no reason makes a burning pot safe.
+    /// </summary>
+    public virtual bool CanBeAccepted => true;
+
+    /// <summary>
+    /// Looks at one part. Reports what is wrong, or what is missing to tell; says nothing when all is well.
+    /// Must not throw, whatever is absent from the part or its plan.
+    /// </summary>
+    public abstract void Examine(CheckContext context);
+}

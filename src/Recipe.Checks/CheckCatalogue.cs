@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+
+namespace Recipe.Checks;
+
+/// <summary>All checks there are, in order of their codes. A new check adds one line here and one file beside its kin.</summary>
+public static class CheckCatalogue
+{
+    /// <summary>The checks.</summary>
+    public static ImmutableArray<Check> All { get; } =
+    [
+        new NoRelease(),
+        new FewWaxCoats(),
+        new WaxCoatsTooClose(),
+        new FilmNotDry(),
+        new ReleaseTooHot(),
+
+        new NoPlies(),
+        new WiderThanRoll(),
+        new MatWithEpoxy(),
+        new BareCoreFace(),
+        new PatchWithoutPlace(),
+        new TargetOutOfReach(),
+
+        new NoResin(),
+        new PotDiesFirst(),
+        new BagAfterFilmLife(),
+        new BatchesShort(),
+        new PotTooBig(),
+        new RunawayPot(),
+        new ScaleTooCoarse(),
+
+        new BagUpsideDown(),
+        new FilmUnderPeelPly(),
+        new FeltOnLaminate(),
+        new SolidFilmBlocksBleed(),
+        new NothingUnderBag(),
+        new NoBreather(),
+        new BareFlowMedium(),
+
+        new NoVacuumLevel(),
+        new MoreVacuumThanAir(),
+        new WeakVacuum(),
+        new NoLeakCheck(),
+        new NoDropTest(),
+        new LeakCheckNotIsolated(),
+        new LeakLimitTooLoose(),
+        new VacuumBeyondPump(),
+        new VacuumCrushesCore(),
+
+        new NoCure(),
+        new MouldTooHot(),
+        new CoreTooHot(),
+        new BagTooHot(),
+        new TooColdToCure(),
+        new ColdNight(),
+        new DemouldTooEarly(),
+
+        new SeamWithoutLap(),
+        new SeamClosedLate(),
+        new ExpiredStock(),
+
+        new UnknownWaiver(),
+        new UnusedWaiver(),
+        new LapsedWaiver(),
+        new RefusedWaiver(),
+    ];
+
+    /// <summary>The check with this code or name, or null.</summary>
+    public static Check? Find(string codeOrName) =>
+        All.FirstOrDefault(c => c.Descriptor.Code == codeOrName || c.Descriptor.Name == codeOrName);
+}

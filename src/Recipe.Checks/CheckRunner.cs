@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>Runs the checks and lets written reasons have their say.</summary>
+public static class CheckRunner
+{
+    /// <summary>Examines one part. See <see cref="Run(IReadOnlyList{Plan}, RecipeModel, DateOnly?, IReadOnlyList{Check}?)"/>.</summary>
+    public static CheckReport Run(Plan plan, RecipeModel model, DateOnly? today) => Run([plan], model, today);
+
+    /// <summary>
+    /// Examines the parts of a file together, so that a waiver at the top of the file is called unused only when no part needs it,
+    /// and what two parts share (a mould) is reported once.
+    /// </summary>
+    /// <param name="plans">The plans, in the order of the file.</param>
+    /// <param name="model">What the file means.</param>
+    /// <param name="today">The day, for waivers and shelf life; null leaves both out.</param>
+    /// <param name="checks">The checks to run; all of the catalogue when not given. Checks of a house join the list here.</param>
+    public static CheckReport Run(IReadOnlyList<Plan> plans, RecipeModel model, DateOnly? today, IReadOnlyList<Check>? checks = null)
+    {
+        ArgumentNullException.ThrowIfNull(plans);
+        ArgumentNullException.ThrowIfNull(model);
+        IReadOnlyList<Check> all = checks ?? CheckCatalogue.All;
+        var waivers = new WaiverBook(plans, model, today, all);
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        var accepted = ImmutableArray.CreateBuilder<Finding>();
+        var notChecked = ImmutableArray.CreateBuilder<NotChecked>();
+        foreach (var plan in plans)
+        {
+            foreach (var check in all.Where(c => c is not WaiverCheck))
+            {
+                var context = new CheckContext(check, plan, model, today);
+                check.Examine(context);
+                foreach (var finding in context.Findings)
+                {
+                    var because = waivers.ReasonToAccept(plan.Part, check, finding.Descriptor);
+                    (because is null ? findings : accepted).Add(finding with { AcceptedBecause = because });
+                }
+
+                if (context.NotCheckedNote is { } note)
+                {
+                    waivers.CouldNotCheck(check.Descriptor);
+                    notChecked.Add(note);
+                }
+            }
+        }
+
+        findings.AddRange(ExamineWaivers(plans, model, today, all, waivers));
+        return new CheckReport(
+            [.. Once(findings)],
+            [.. Once(accepted)],
+            [
+                .. notChecked
+                    .Distinct()
+                    .OrderBy(n => n.Descriptor.Code, StringComparer.Ordinal)
+                    .ThenBy(n => n.Missing, StringComparer.Ordinal),
+            ]);
+    }
+
+    private static IEnumerable<Finding> ExamineWaivers(
+        IReadOnlyList<Plan> plans, RecipeModel model, DateOnly? today, IReadOnlyList<Check> all, WaiverBook waivers)
+    {
+        if (plans.Count == 0)
+        {
+            yield break;
+        }
+
+        var uses = waivers.Uses();
+        foreach (var check in all.OfType<WaiverCheck>())
+        {
+            var context = new CheckContext(check, plans[0], model, today) { Waivers = uses };
+            check.Examine(context);
+            foreach (var finding in context.Findings)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> Once(IEnumerable<Finding> findings) => findings
+        .DistinctBy(f => (f.Descriptor.Code, f.Where, f.Message))
+        .Order(Comparer<Finding>.Create(Finding.Compare));
+}

@@ -1,0 +1,132 @@
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>The part leaves the mould before the resin is firm enough.</summary>
+public sealed class DemouldTooEarly : Check
+{
+    private const double Slack = 0.05;
+    private const double SameTemperature = 3;
+
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC7007",
+        Name = "demould-too-early",
+        Severity = Severity.Error,
+        Title = "Demoulded too early",
+        Reason = "A part pulled green tears, creeps, and keeps every push of a thumb.",
+        Remedy = "Hold it longer or warmer before the mould is opened.",
+        Source = "the resin's own demould time; twice as fast for each 10 K more is common practice for amine-cured epoxy",
+        Exceptions = """
+            Warm hours count for more, so a post-cure in the mould shortens the wait. Without a `demould` line the end of the cure is
+            meant. Silent when the finish says that the part is trimmed green, and 5 % short is not short.
+            """,
+        BadExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 6 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        if (context.Plan.Cure is not { Steps.Length: > 0 } cure || context.Part.Resin is not { } resin || IsPulledGreen(context.Part))
+        {
+            return;
+        }
+
+        if (resin.Demould is not { } sheet)
+        {
+            context.NotChecked($"no demould time is given for {resin.Name}", context.Part.ResinWhere);
+            return;
+        }
+
+        var inMould = cure.Steps.TakeWhile(s => s.Step.Action != CureAction.Demould).ToList();
+        var room = context.Plan.Conditions.Room.Value;
+        var done = Duration.FromHours(inMould.Sum(s => HoursAtSheetTemperature(s, sheet.Value.At, room)));
+        var needed = sheet.Value.Time;
+        if (done >= needed * (1 - Slack))
+        {
+            return;
+        }
+
+        var plain = inMould.TrueForAll(s => Math.Abs(Mean(s, room).Kelvins - sheet.Value.At.Kelvins) <= SameTemperature);
+        var grounds = Grounds.Sure.And($"demould time of {resin.Name}", sheet);
+        var end = cure.Steps.Select(s => s.Step).FirstOrDefault(s => s.Action == CureAction.Demould) ?? inMould[^1].Step;
+        context.Report(
+            end.Where,
+            $"{Say.Of(done)} {(plain ? "" : "counted ")}at {Say.Of(sheet.Value.At)} before the mould is opened "
+            + $"and {resin.Name} wants {Say.Of(needed)}",
+            plain ? grounds : grounds.AndThat("cure runs twice as fast for each 10 K more"),
+            sheet.Where is { } said && !resin.FromBook ? [new FindingLabel(said, "demould time here")] : [],
+            [Longer(inMould, needed - done, sheet.Value.At, room)]);
+    }
+
+    private static bool IsPulledGreen(Part part) => part.Finish.Any(f => f.Text.Contains("green", StringComparison.OrdinalIgnoreCase));
+
+    // In the room the plan's temperature is that of the night; by day it is as warm as the room is said to be.
+    private static Temperature Mean(CureStepPlan step, Temperature room) =>
+        Temperature.FromKelvins(((step.Step.AtRoom ? room.Kelvins : step.From.Kelvins) + step.To.Kelvins) / 2);
+
+    private static double HoursAtSheetTemperature(CureStepPlan step, Temperature sheet, Temperature room) =>
+        (step.End.Value - step.Start.Value).Hours * Math.Pow(2, (Mean(step, room).Kelvins - sheet.Kelvins) / 10);
+
+    private static Fix? Longer(List<CureStepPlan> inMould, Duration missing, Temperature sheet, Temperature room)
+    {
+        if (inMould.LastOrDefault(s => s.Step is { Action: CureAction.Hold, Duration: not null }) is not { } last)
+        {
+            return null;
+        }
+
+        var speed = Math.Pow(2, (Mean(last, room).Kelvins - sheet.Kelvins) / 10);
+        var hours = Math.Ceiling(last.Step.Duration!.Value.Hours + (missing.Hours / speed));
+        var text = FormattableString.Invariant($"{hours} h");
+        return Edits.Fix($"Hold it {text}", FixSafety.NeedsALook, Edits.Rewrite(last.Step.Duration, text));
+    }
+}

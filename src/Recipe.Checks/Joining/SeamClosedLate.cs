@@ -1,0 +1,129 @@
+using Recipe.Model;
+using Recipe.Text.Findings;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>Wet halves are closed when their resin no longer flows.</summary>
+public sealed class SeamClosedLate : Check
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC8002",
+        Name = "seam-closed-late",
+        Severity = Severity.Error,
+        Title = "Mould closed too late for a wet seam",
+        Reason = "The two faces of the seam no longer wet each other, and it parts with a light pull.",
+        Remedy = "Take a slower hardener or more hands, or cure the halves and tape the seam.",
+        Source = "common practice (closed within 0.7 of the gel time)",
+        Exceptions = """
+            Speaks only of `wet-in-wet`.
+            """,
+        BadExample = """
+            mould tray-mould {
+              halves left right
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                room 20 degC
+              }
+              join {
+                manner wet-in-wet
+                overlap 20 mm
+                within 8 h
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            mould tray-mould {
+              halves left right
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                room 20 degC
+              }
+              join {
+                manner wet-in-wet
+                overlap 20 mm
+                within 45 min
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        if (context.Part.Join is not { Manner.Value: JoinManner.WetInWet } join || context.Part.Resin is not { } resin)
+        {
+            return;
+        }
+
+        if (join.Within is not { } within)
+        {
+            context.NotChecked("no longest time to the closed mould is given (within)", join.Where);
+            return;
+        }
+
+        var room = context.Plan.Conditions.Room;
+        if (FilmClock.Of(resin, context.Plan.Clock?.FilmLife, room.Value) is not { } film)
+        {
+            context.NotChecked($"no film life and no gel time is given for {resin.Name}", context.Part.ResinWhere);
+            return;
+        }
+
+        if (within.Value <= film.Allows)
+        {
+            return;
+        }
+
+        context.Report(
+            within.Where ?? join.Where,
+            $"{Say.Of(within)} from the first mix to the closed mould and {film.Words} {Say.Of(film.Allows)} at {Say.Of(room.Value)}",
+            film.Grounds.And("longest time to the closed mould", within).And<Temperature>(room),
+            context.Part.ResinWhere is { } mixed ? [new FindingLabel(mixed, "resin mixed for this")] : [],
+            [Sooner(within, film.Allows)]);
+    }
+
+    private static Fix? Sooner(Figure<Duration> within, Duration allowed)
+    {
+        var minutes = Math.Floor(allowed.Minutes);
+        var text = FormattableString.Invariant($"{minutes} min");
+        return minutes < 1 ? null : Edits.Fix($"Close it within {text}", FixSafety.NeedsALook, Edits.Rewrite(within, text));
+    }
+}

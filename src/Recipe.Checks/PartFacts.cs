@@ -1,0 +1,33 @@
+using Recipe.Model;
+using Recipe.Planning;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>Short questions that several checks ask of a part.</summary>
+internal static class PartFacts
+{
+    /// <summary>Whether there is cloth to wet out.</summary>
+    public static bool HasPlies(this Part part) => part.Stack.OfType<PlyItem>().Any();
+
+    /// <summary>Whether resin meets the mould: a resin, a coat, or cloth that brings its own.</summary>
+    public static bool IsWetted(this Part part) =>
+        part.Coats.Length > 0
+        || (part.HasPlies() && (part.Resin is not null || part.ResinWhere is not null || part.Process.Value == Process.Prepreg));
+
+    /// <summary>Whether it is laid up or put together from other parts.</summary>
+    public static bool IsLaidOrJoins(this Part part) => part.HasPlies() || part.Join is { Parts.IsEmpty: false };
+
+    /// <summary>Whether a resin boils off styrene.</summary>
+    public static bool IsStyrenated(this ResinSystem? resin) => resin?.Chemistry is Chemistry.Polyester or Chemistry.Vinylester;
+
+    /// <summary>What the plan says it misses for a subject, or a word of ours.</summary>
+    public static string Missing(this Plan plan, string subject, string otherwise) =>
+        plan.Gaps.FirstOrDefault(g => g.Subject.Contains(subject, StringComparison.OrdinalIgnoreCase))?.Missing ?? otherwise;
+
+    /// <summary>
+    /// A time that holds at one temperature, at another: half as long for each 10 K more (common practice for amine-cured resins).
+    /// </summary>
+    public static Duration AtTemperature(this TimeAt time, Temperature actual) =>
+        time.Time * Math.Pow(2, (time.At.Kelvins - actual.Kelvins) / 10);
+}

@@ -1,0 +1,95 @@
+using Recipe.Model;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>A patch, insert or piece of core has no place.</summary>
+public sealed class PatchWithoutPlace : Check
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC3005",
+        Name = "patch-without-place",
+        Severity = Severity.Advice,
+        Title = "Patch without a place",
+        Reason = "A patch laid by eye is somewhere else on the next part, and under the fitting on neither.",
+        Remedy = "Say where: `at 30 mm from rim`, or the name of a template.",
+        Source = "common practice",
+        Exceptions = """
+            Full plies need no place, and a patch that covers a stated share of the surface has one in words.
+            """,
+        BadExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+                hinge patch glass-tape-200 0/90 size 60 mm x 40 mm x2
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+                hinge patch glass-tape-200 0/90 size 60 mm x 40 mm x2 at 30 mm from rim
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        var loose = context.Part.Stack.Where(IsLoose).ToList();
+        if (loose is not [var first, ..])
+        {
+            return;
+        }
+
+        var pieces = FormattableString.Invariant($"{first.Count} {(first.Count == 1 ? "piece" : "pieces")}");
+        context.Report(
+            first.Where,
+            $"{first.Name} is {pieces} and 0 of them have a place{Say.More(loose.Count - 1)}",
+            labels: loose.Skip(1).Select(l => new FindingLabel(l.Where, $"{l.Name} too")));
+    }
+
+    private static bool IsLoose(StackItem item) =>
+        string.IsNullOrWhiteSpace(item.At) && item switch
+        {
+            PlyItem ply => ply.IsPatch || ply.SizeLength is not null,
+            CoreItem core => core.SizeLength is not null,
+            _ => true,
+        };
+}

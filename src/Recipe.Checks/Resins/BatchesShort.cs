@@ -1,0 +1,148 @@
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>The pots together hold less than the part needs.</summary>
+public sealed class BatchesShort : Check
+{
+    private const double Slack = 0.02;
+
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC4004",
+        Name = "batches-short",
+        Severity = Severity.Error,
+        Title = "Less resin mixed than needed",
+        Reason = "The last ply is laid dry, or a pot is mixed in a hurry while the first ones go off.",
+        Remedy = "Mix another pot, or larger ones.",
+        Source = "common practice",
+        Exceptions = """
+            Speaks only of pots whose mass the recipe states. Two percent short is weighing. What part of the need rests on defaults makes
+            only a warning.
+            """,
+        BadExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                pot 20 g
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                pot 60 g
+                pot 60 g
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        var part = context.Part;
+        if (part.WetOut is not { PotMasses.IsEmpty: false } wetOut || part.Process.Value == Process.Prepreg)
+        {
+            return;
+        }
+
+        if (context.Plan.Resin is not { } resin)
+        {
+            context.NotChecked(context.Plan.Missing("resin", "the need of resin is not known"), wetOut.Where);
+            return;
+        }
+
+        var mixed = Mass.FromKilograms(wetOut.PotMasses.Sum(p => p.Value.Kilograms));
+        var need = resin.Need.Value;
+        if (mixed >= need * (1 - Slack))
+        {
+            return;
+        }
+
+        // Lines of the sum that rest on nothing assumed are needed for certain: short of those alone is an error.
+        var certain = Mass.FromKilograms(
+            resin.Lines.Where(l => !l.Mass.IsAssumed && l.Use != ResinUse.Spare).Sum(l => l.Mass.Value.Kilograms));
+        var pot = wetOut.PotMasses[^1];
+        var dry = Short(context.Plan, resin, mixed);
+        context.Report(
+            pot.Where ?? wetOut.Where,
+            $"{In(mixed)} mixed and {In(need)} needed: {In(need - mixed)} missing{(dry is null ? "" : $" for {dry.Name}")}",
+            mixed < certain * (1 - Slack) ? null : Grounds.Sure.And<Mass>(resin.Need),
+            dry is null ? [] : [new FindingLabel(dry.Where, "runs dry here")],
+            [AnotherPot(wetOut, need - mixed)]);
+
+        string In(Mass mass) => Say.Of(mass, pot.Written);
+    }
+
+    /// <summary>The first line of the stack that the mixed resin does not reach, what never comes out of the pot taken off first.</summary>
+    private static StackItem? Short(Plan plan, ResinPlan resin, Mass mixed)
+    {
+        var left = mixed.Kilograms - resin.Lines.Where(l => l.Use == ResinUse.Loss).Sum(l => l.Mass.Value.Kilograms);
+        foreach (var line in plan.Stack)
+        {
+            left -= line.CutResin?.Value.Kilograms ?? 0;
+            if (left < 0)
+            {
+                return line.Item;
+            }
+        }
+
+        return null;
+    }
+
+    private static Fix? AnotherPot(WetOut wetOut, Mass missing)
+    {
+        var last = wetOut.PotMasses[^1];
+        if (last.Where is not { } where)
+        {
+            return null;
+        }
+
+        const double step = 5;
+        var grams = Math.Ceiling(missing.Grams / step) * step;
+        var text = FormattableString.Invariant($"pot {grams} g");
+        return Edits.Fix($"Mix another {text}", FixSafety.NeedsALook, Edits.After(where, text));
+    }
+}

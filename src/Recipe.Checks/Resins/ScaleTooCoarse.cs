@@ -1,0 +1,125 @@
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>The scale reads too coarsely for the hardener.</summary>
+public sealed class ScaleTooCoarse : Check
+{
+    private const double Share = 0.01;
+
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC4007",
+        Name = "scale-too-coarse",
+        Severity = Severity.Warning,
+        Title = "Scale too coarse for the pot",
+        Reason = "One percent off the hardener is all a mix stands; a scale that reads in larger steps cannot show it.",
+        Remedy = "Weigh on a finer scale, or mix a larger pot.",
+        Source = "a light-aircraft maintenance manual: error of 0.5 % at most; 1 % is common practice",
+        Exceptions = """
+            Speaks only when the shop states its `scale`.
+            """,
+        BadExample = """
+            shop ours {
+              scale 1 g
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                pot 120 g
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            shop ours {
+              scale 0.1 g
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                pot 120 g
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        if (context.Plan.Shop?.ScaleResolution is not { } scale || context.Plan.Pots.IsEmpty || context.Part.Resin is not { } resin)
+        {
+            return;
+        }
+
+        if (context.Plan.Pots.Where(p => p.Hardener is not null && p.Resin is not null).MinBy(Smaller) is not { } pot)
+        {
+            context.NotChecked($"no mix ratio is given for {resin.Name}", context.Part.ResinWhere);
+            return;
+        }
+
+        var component = Mass.FromKilograms(Smaller(pot));
+        var finest = component * Share;
+        if (scale.Value <= finest)
+        {
+            return;
+        }
+
+        var what = pot.Hardener!.Value.Value <= pot.Resin!.Value.Value ? "hardener" : "resin";
+        context.Report(
+            scale.Where ?? context.Part.Where,
+            $"{Say.Of(scale)} a step and pot {pot.Number} takes {Say.Of(component)} of {what}, which wants steps of {Say.Of(finest)}",
+            Grounds.Sure.And("step of the scale", scale).And<Mass>(pot.Mass),
+            [new FindingLabel(WetOutWords.PotWhere(context.Part, pot.Number), "pot here")],
+            [Finer(scale, finest)]);
+    }
+
+    private static double Smaller(PotPlan pot) => Math.Min(pot.Hardener!.Value.Value.Kilograms, pot.Resin!.Value.Value.Kilograms);
+
+    private static Fix? Finer(Figure<Mass> scale, Mass finest)
+    {
+        var step = finest.Grams >= 0.1 ? "0.1 g" : finest.Grams >= 0.01 ? "0.01 g" : null;
+        return step is null ? null : Edits.Fix($"Weigh on a scale that reads {step}", FixSafety.NeedsALook, Edits.Rewrite(scale, step));
+    }
+}

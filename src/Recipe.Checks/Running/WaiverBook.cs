@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>The waivers of one run: which of them count, and which were needed.</summary>
+internal sealed class WaiverBook
+{
+    private readonly IReadOnlyList<Plan> _plans;
+    private readonly RecipeModel _model;
+    private readonly DateOnly? _today;
+    private readonly Dictionary<string, Check> _checks = new(StringComparer.Ordinal);
+    private readonly HashSet<SourceSpan> _needed = [];
+    private readonly HashSet<string> _unseen = new(StringComparer.Ordinal);
+
+    public WaiverBook(IReadOnlyList<Plan> plans, RecipeModel model, DateOnly? today, IReadOnlyList<Check> checks)
+    {
+        _plans = plans;
+        _model = model;
+        _today = today;
+        foreach (var check in checks)
+        {
+            _checks[check.Descriptor.Code] = check;
+            _checks[check.Descriptor.Name] = check;
+        }
+    }
+
+    /// <summary>The reason why a finding is accepted in this part, the part's own waiver before one of the whole file; or null.</summary>
+    public string? ReasonToAccept(Part part, Check check, FindingDescriptor finding)
+    {
+        string? because = null;
+        foreach (var waiver in part.Waivers.Concat(_model.Waivers).Where(w => Names(w, finding) && Counts(w)))
+        {
+            _needed.Add(waiver.Where);
+            because ??= waiver.Because;
+        }
+
+        return check.CanBeAccepted ? because : null;
+    }
+
+    /// <summary>Remembers that a check could not look: a waiver for it is then not called unused.</summary>
+    public void CouldNotCheck(FindingDescriptor check) => _unseen.Add(check.Code);
+
+    /// <summary>What became of each waiver, in the order of their places.</summary>
+    public ImmutableArray<WaiverUse> Uses() =>
+    [
+        .. _plans.SelectMany(p => p.Part.Waivers)
+            .Concat(_model.Waivers)
+            .DistinctBy(w => w.Where)
+            .OrderBy(w => w.Where.Source.Name, StringComparer.Ordinal)
+            .ThenBy(w => w.Where.Span.Start)
+            .Select(Judge),
+    ];
+
+    private static bool Names(Waiver waiver, FindingDescriptor finding) => waiver.Code == finding.Code || waiver.Code == finding.Name;
+
+    private bool Counts(Waiver waiver) => !string.IsNullOrWhiteSpace(waiver.Because) && !HasLapsed(waiver);
+
+    private bool HasLapsed(Waiver waiver) => _today is { } today && waiver.Until is { } until && today > until;
+
+    private WaiverUse Judge(Waiver waiver)
+    {
+        if (!_checks.TryGetValue(waiver.Code, out var check))
+        {
+            return BeyondTheChecks(waiver);
+        }
+
+        var fate = !check.CanBeAccepted ? WaiverFate.Refused
+            : string.IsNullOrWhiteSpace(waiver.Because) ? WaiverFate.WithoutReason
+            : HasLapsed(waiver) ? WaiverFate.Lapsed
+            : _needed.Contains(waiver.Where) ? WaiverFate.Used
+            : _unseen.Contains(check.Descriptor.Code) || !EveryCarrierWasExamined(waiver) ? WaiverFate.Unknown
+            : WaiverFate.Unused;
+        return new WaiverUse(waiver, fate, check.Descriptor, []);
+    }
+
+    private WaiverUse BeyondTheChecks(Waiver waiver)
+    {
+        var other = FindingCatalogue.BeforeTheChecks.FirstOrDefault(d => Names(waiver, d));
+        return other is not null
+            ? new WaiverUse(waiver, WaiverFate.Refused, other, [])
+            : new WaiverUse(waiver, WaiverFate.NamesNothing, null, [.. _checks.Where(c => c.Value.CanBeAccepted).Select(c => c.Key)]);
+    }
+
+    private bool EveryCarrierWasExamined(Waiver waiver)
+    {
+        var examined = _plans.Select(p => p.Part.Name).ToHashSet(StringComparer.Ordinal);
+        var everyPart = _model.Waivers.Any(w => w.Where == waiver.Where);
+        return _model.Parts
+            .Where(p => everyPart || p.Waivers.Any(w => w.Where == waiver.Where))
+            .All(p => examined.Contains(p.Name));
+    }
+}

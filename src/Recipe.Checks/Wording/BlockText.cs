@@ -1,0 +1,120 @@
+using Recipe.Text;
+
+namespace Recipe.Checks;
+
+/// <summary>
+/// Where lines and blocks lie in a text. Fixes need no more than this of the syntax, so that checks know no tree: texts in quotes and
+/// comments are stepped over, braces are counted.
+/// </summary>
+internal static class BlockText
+{
+    /// <summary>The blanks at the start of the line of an offset.</summary>
+    public static string IndentOf(SourceText source, int offset)
+    {
+        var line = source.LineSpan(source.PositionOf(offset).Line);
+        var end = line.Start;
+        while (end < line.End && source.Text[end] is ' ' or '\t')
+        {
+            end++;
+        }
+
+        return source.Text[line.Start..end];
+    }
+
+    /// <summary>Whether only blanks stand before an offset on its line.</summary>
+    public static bool StartsItsLine(SourceText source, int offset)
+    {
+        var line = source.LineSpan(source.PositionOf(offset).Line);
+        return line.Start + IndentOf(source, offset).Length >= offset;
+    }
+
+    /// <summary>The rest of the line when it holds only blanks and a comment; null when something else stands there.</summary>
+    public static TextSpan? RestOfLine(SourceText source, int offset)
+    {
+        var line = source.LineSpan(source.PositionOf(offset).Line);
+        var rest = source.Text.AsSpan(offset, line.End - offset).TrimStart(" \t");
+        return rest.IsEmpty || rest[0] == '#' ? TextSpan.FromBounds(offset, line.End) : null;
+    }
+
+    /// <summary>The line end that a text uses: that of its first line.</summary>
+    public static string LineEndOf(SourceText source)
+    {
+        var end = source.LineSpan(0).End;
+        return LineEndLength(source, end) switch
+        {
+            2 => "\r\n",
+            1 => source.Text.Substring(end, 1),
+            _ => "\n",
+        };
+    }
+
+    /// <summary>Number of characters of the line end at an offset: 0 at the end of the text.</summary>
+    public static int LineEndLength(SourceText source, int offset) =>
+        offset >= source.Length ? 0
+        : source.Text[offset] == '\r' && offset + 1 < source.Length && source.Text[offset + 1] == '\n' ? 2
+        : source.Text[offset] is '\n' or '\r' ? 1
+        : 0;
+
+    /// <summary>The block, braces included, that opens behind an offset on its line; null when none does or it never closes.</summary>
+    public static TextSpan? BlockAfter(SourceText source, int offset)
+    {
+        var open = Find(source, offset, stopAtLineEnd: true, c => c == '{');
+        if (open is null)
+        {
+            return null;
+        }
+
+        var depth = 0;
+        var close = Find(source, open.Value, stopAtLineEnd: false, c =>
+        {
+            depth += c == '{' ? 1 : c == '}' ? -1 : 0;
+            return depth == 0;
+        });
+        return close is null ? null : TextSpan.FromBounds(open.Value, close.Value + 1);
+    }
+
+    /// <summary>Whether the block that opens on the line of a head holds anything but blanks and comments.</summary>
+    public static bool HoldsWords(SourceSpan head) =>
+        BlockAfter(head.Source, head.Span.End) is { } block
+        && head.Source.Text[(block.Start + 1)..(block.End - 1)]
+            .Split('\n', '\r')
+            .Any(l => l.Trim() is { Length: > 0 } text && text[0] != '#');
+
+    private static int? Find(SourceText source, int from, bool stopAtLineEnd, Func<char, bool> isIt)
+    {
+        var text = source.Text;
+        for (var i = from; i < text.Length; i++)
+        {
+            var c = text[i];
+            if (c == '"')
+            {
+                i = EndOfText(text, i);
+            }
+            else if (c == '#')
+            {
+                i = source.LineSpan(source.PositionOf(i).Line).End - 1;
+            }
+            else if (c is '\n' or '\r' && stopAtLineEnd)
+            {
+                return null;
+            }
+            else if (c is '{' or '}' && isIt(c))
+            {
+                return i;
+            }
+        }
+
+        return null;
+    }
+
+    private static int EndOfText(string text, int quote)
+    {
+        var i = quote + 1;
+        while (i < text.Length && text[i] is not ('"' or '\n' or '\r'))
+        {
+            i += text[i] == '\\' ? 2 : 1;
+        }
+
+        return i < text.Length && text[i] == '"' ? i : i - 1;
+    }
+}
