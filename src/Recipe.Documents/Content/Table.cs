@@ -43,7 +43,7 @@ internal sealed record GroupRow(Phrase Text) : Row;
 /// <summary>A cell.</summary>
 internal abstract record Cell
 {
-    public static implicit operator Cell(string text) => new TextCell(text);
+    public static implicit operator Cell(string? text) => new TextCell(text ?? "");
 
     public static implicit operator Cell(Phrase text) => new TextCell(text);
 

@@ -68,7 +68,7 @@ public sealed class QuantityText
         {
             (0, _) => Numbers.AtMost(rest, 0) + Nb + "min",
             (_, 0) => Numbers.AtMost(hours, 0) + Nb + "h",
-            _ => Numbers.AtMost(hours, 0) + Nb + "h" + Nb + Numbers.AtMost(rest, 0) + Nb + "min",
+            _ => Numbers.AtMost(hours, 0) + Nb + "h " + Numbers.AtMost(rest, 0) + Nb + "min",
         });
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Content;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Model;
 using Recipe.Planning;
 
 namespace Recipe.Documents.Takeoffs;
