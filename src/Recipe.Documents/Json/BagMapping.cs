@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Json;
+
+/// <summary>From bag, vacuum and infusion to their JSON shapes. What the plan did not compute still shows what the author wrote.</summary>
+internal static class BagMapping
+{
+    public static BagRecord? Of(Plan plan)
+    {
+        var (bag, sizes) = (plan.Part.Bag, plan.Bag);
+        if (bag is null && sizes is null)
+        {
+            return null;
+        }
+
+        var layers = sizes is not null ? sizes.Layers.Select(layer => Of(layer.Layer, layer)) : bag!.Layers.Select(layer => Of(layer, null));
+        return new(
+            [.. layers],
+            bag?.SealantTape?.Material.Name,
+            Si.Of(sizes?.SealantTape),
+            Si.Of(sizes?.Pickup),
+            [.. Fittings(bag)],
+            bag?.GaugeAt,
+            bag?.Pleats?.Value,
+            bag?.IsEnvelope ?? false,
+            Si.RestsOn(("sealant_tape_m", sizes?.SealantTape.RestsOn), ("pickup_kg", sizes?.Pickup?.RestsOn)));
+    }
+
+    public static VacuumRecord? Vacuum(Plan plan)
+    {
+        var (written, levels) = (plan.Part.Vacuum, plan.Vacuum);
+        return written is null && levels is null ? null : new(
+            written?.Draw?.Written,
+            Si.Of(levels?.BelowAmbient),
+            Si.Of(levels?.Absolute),
+            Si.Of(levels?.Ceiling),
+            Si.Of(written?.Within?.Value),
+            Si.Of(written?.Settle?.Value),
+            Si.Of(levels?.LeakCheck) ?? Si.Of(written?.LeakCheck?.Duration?.Value),
+            Si.Of(levels?.RiseAtMost) ?? Si.Of(written?.LeakCheck?.RiseAtMost?.Value),
+            Si.Of(written?.Hold?.Value),
+            written?.Off,
+            Si.RestsOn(
+                ("below_ambient_Pa", levels?.BelowAmbient.RestsOn),
+                ("absolute_Pa", levels?.Absolute.RestsOn),
+                ("ceiling_Pa", levels?.Ceiling.RestsOn),
+                ("leak_check_s", levels?.LeakCheck?.RestsOn),
+                ("rise_at_most_Pa", levels?.RiseAtMost?.RestsOn)));
+    }
+
+    public static InfusionRecord Of(Infusion infusion) => new(
+        Si.Of(infusion.FeedLine?.Value),
+        Si.Of(infusion.Path?.Value),
+        Si.Of(infusion.ResinTemperature?.Value),
+        Si.Of(infusion.MouldTemperature?.Value),
+        infusion.ClampFeed,
+        infusion.Vent,
+        Si.Number(infusion.Reserve?.Value),
+        Si.Of(infusion.DropTest?.Duration?.Value),
+        Si.Of(infusion.DropTest?.RiseAtMost?.Value));
+
+    private static BagLayerRecord Of(BagLayer layer, BagLayerPlan? plan) => new(
+        Keys.Of(layer.Class),
+        layer.Material.Name,
+        layer.Material.Label,
+        layer.ChosenByDefault,
+        layer.Count,
+        layer.Perforation is { } perforation ? Keys.Of(perforation.Value) : null,
+        Si.Of(layer.Smaller?.Value),
+        Si.Of(layer.Beyond?.Value),
+        Si.Of(plan?.Length),
+        Si.Of(plan?.Width),
+        plan?.Sheets,
+        Si.Of(plan?.Area),
+        Si.Of(plan?.Pickup),
+        Si.RestsOn(("length_m", plan?.Length.RestsOn), ("width_m", plan?.Width.RestsOn), ("area_m2", plan?.Area.RestsOn), ("pickup_kg", plan?.Pickup?.RestsOn)));
+
+    private static IEnumerable<FittingRecord> Fittings(Bag? bag)
+    {
+        ImmutableArray<Placed<Fitting>?> placed = bag is null ? [] : [.. bag.Ports, bag.Hose, bag.CatchPot];
+        return placed.OfType<Placed<Fitting>>().Select(fitting => new FittingRecord(Keys.Of(fitting.Material.Kind), fitting.Material.Name, fitting.Material.Label, fitting.At));
+    }
+}

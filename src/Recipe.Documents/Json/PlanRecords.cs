@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Rests = System.Collections.Immutable.ImmutableSortedDictionary<string, System.Collections.Immutable.ImmutableArray<string>>;
+
+namespace Recipe.Documents.Json;
+
+/// <summary>The root of <c>recipe/plan/1</c>. Keys carry their SI unit; null means not known; <c>rests_on</c> names assumptions.</summary>
+internal sealed record PlanRecord(
+    string Schema,
+    string Source,
+    string? Revision,
+    DateOnly? Printed,
+    PartRecord Part,
+    ShopRecord? Shop,
+    ConditionsRecord Conditions,
+    GeometryRecord? Geometry,
+    ImmutableArray<ReleaseRecord> Release,
+    ImmutableArray<CoatRecord> Coats,
+    ImmutableArray<StackRecord> Stack,
+    LaminateRecord? Laminate,
+    ResinRecord? Resin,
+    ImmutableArray<PotRecord> Pots,
+    ClockRecord? Clock,
+    BagRecord? Bag,
+    VacuumRecord? Vacuum,
+    InfusionRecord? Infusion,
+    CureRecord? Cure,
+    ImmutableArray<FinishRecord> Finish,
+    JoinRecord? Join,
+    ImmutableArray<TakeoffRecord> Takeoff,
+    ImmutableArray<TakeoffSumRecord> TakeoffSums,
+    CostRecord? Cost,
+    ImmutableArray<StationRecord> Stations,
+    ImmutableArray<HoldPointRecord> HoldPoints,
+    ImmutableArray<CautionRecord> Cautions,
+    ImmutableArray<HazardRecord> Hazards,
+    ImmutableArray<AssumptionRecord> Assumptions,
+    ImmutableArray<GapRecord> Gaps,
+    ImmutableArray<FindingRecord> Findings,
+    ImmutableArray<WaiverRecord> Waivers,
+    ImmutableArray<NotCheckedRecord> NotChecked);
+
+internal sealed record PartRecord(
+    string Name, string Label, string? VariantOf, string Process, string? Use, int Quantity,
+    string? Mould, string? MouldLabel, int? MouldPulls, TemperatureRecord? MouldHeatLimit, ImmutableArray<string> MouldHalves,
+    string? Resin, string? Hardener,
+    double? TargetMassKg, string? TargetMassWritten, double? TargetToleranceKg, double? TrimM, double? OverlapM, TemperatureRecord? Service);
+
+internal sealed record ShopRecord(string Name, string Units, string Paper, string? Currency, double? ScaleResolutionKg);
+
+internal sealed record ConditionsRecord(
+    TemperatureRecord? Room, TemperatureRecord? Night, TemperatureRecord? Resin, int Laminators, double? HumidityFraction,
+    double? AltitudeM, [property: System.Text.Json.Serialization.JsonPropertyName("ambient_Pa")] double? AmbientPa, TimeOnly? Start, Rests? RestsOn);
+
+internal sealed record GeometryRecord(
+    string Shape, int Sides, double? AreaM2, double? RimM, double? DepthM, double? DevelopedLengthM, double? DevelopedWidthM, bool DoublyCurved, bool Flat);
+
+internal sealed record ReleaseRecord(string Agent, string Label, string? Kind, int? Coats, double? WaitS, double? DryS);
+
+internal sealed record CoatRecord(string Material, string Label, double? ArealWeightKgPerM2, double? MassKg, string? MixWritten);
+
+internal sealed record StackRecord(
+    string Name, string Role, int Number, int Count, string Material, string Label, double? ArealWeightKgPerM2, double? CoreThicknessM,
+    OrientationRecord? Orientation, string? At, string? After, double? SizeLengthM, double? SizeWidthM, double? StepM,
+    double? NetAreaM2, double? CutAreaM2, double? NetMassKg, double? CutMassKg, double? ResinFraction, double? FibreVolumeFraction,
+    double? NetResinKg, double? CutResinKg, double? ThicknessM, double? WetOutS, ImmutableArray<PieceRecord> Pieces, Rests? RestsOn);
+
+/// <summary>Degrees, positive counter-clockwise looking at the tool face; null where the kind has none.</summary>
+internal sealed record OrientationRecord(string Kind, double? FirstDeg, double? SecondDeg);
+
+internal sealed record PieceRecord(
+    double? LengthM, double? WidthM, int Count, double? RollAngleDeg, double? WidthOnRollM, double? LengthOnRollM, double? RollWidthM, int Joins, bool Mirrored);
+
+internal sealed record LaminateRecord(
+    double? FibreKg, double? ResinKg, double? CoreKg, double? CoatsKg, double? InsertsKg, double? TrimmedMassKg, double? TrimmedMassLowKg, double? TrimmedMassHighKg,
+    double? ThicknessM, double? ResinFraction, double? FibreVolumeFraction, Rests? RestsOn);
+
+internal sealed record ResinRecord(
+    string System, string Label, string? Hardener, double? MixResinParts, double? MixHardenerParts, string? MixBasis, string? MixWritten,
+    ImmutableArray<ResinLineRecord> Lines, double? NeedKg, double? ToMixKg, bool PotsStated, Rests? RestsOn);
+
+internal sealed record ResinLineRecord(string Use, string Label, double? MassKg, Rests? RestsOn);
+
+internal sealed record PotRecord(
+    int Number, double? MassKg, double? ResinKg, double? HardenerKg, double? HardenerToleranceKg, ImmutableArray<string> For,
+    double? MixingS, double? MixedAtS, double? UsedUpAtS, double? PotLifeS, double? DeadAtS, double? MarginS, Rests? RestsOn);
+
+internal sealed record ClockRecord(
+    double? WetOutS, double? BaggingS, double? DrawDownS, double? NeedS, double? FilmLifeS, double? MarginS, double? FullVacuumByS, double? PumpOnByS, Rests? RestsOn);
+
+internal sealed record BagRecord(
+    ImmutableArray<BagLayerRecord> Layers, string? SealantTape, double? SealantTapeM, double? PickupKg, ImmutableArray<FittingRecord> Fittings, string? GaugeAt, int? Pleats, bool Envelope, Rests? RestsOn);
+
+internal sealed record BagLayerRecord(
+    string Class, string Material, string Label, bool ChosenByDefault, int Count, string? Perforation, double? SmallerM, double? BeyondM,
+    double? LengthM, double? WidthM, int? Sheets, double? AreaM2, double? PickupKg, Rests? RestsOn);
+
+internal sealed record FittingRecord(string Kind, string Material, string Label, string? At);
+
+internal sealed record HazardRecord(string Material, string Hazard);
+
+internal sealed record CautionRecord(string About, string Text, string Source);
+
+internal sealed record StationRecord(int Number, string Title);
+
+internal sealed record HoldPointRecord(string Id, string Station, string Title, ImmutableArray<string> Checks, ImmutableArray<string> ToWrite);
+
+internal sealed record AssumptionRecord(string Id, string Key, string What, string Value, string Source, string HowToReplace);
+
+internal sealed record GapRecord(string Subject, string Missing);
+
+internal sealed record WaiverRecord(string Code, string? Because, DateOnly? Until);

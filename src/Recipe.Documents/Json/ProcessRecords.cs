@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using Rests = System.Collections.Immutable.ImmutableSortedDictionary<string, System.Collections.Immutable.ImmutableArray<string>>;
+
+namespace Recipe.Documents.Json;
+
+internal sealed record VacuumRecord(
+    string? DrawWritten,
+    [property: JsonPropertyName("below_ambient_Pa")] double? BelowAmbientPa,
+    [property: JsonPropertyName("absolute_Pa")] double? AbsolutePa,
+    [property: JsonPropertyName("ceiling_Pa")] double? CeilingPa,
+    double? WithinS,
+    double? SettleS,
+    double? LeakCheckS,
+    [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa,
+    double? HoldS,
+    string? Off,
+    Rests? RestsOn);
+
+internal sealed record InfusionRecord(
+    double? FeedLineM, double? PathM, TemperatureRecord? ResinTemperature, TemperatureRecord? MouldTemperature, string? ClampFeed, string? Vent, double? ReserveFraction,
+    double? DropTestS, [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa);
+
+internal sealed record CureRecord(
+    ImmutableArray<CureStepRecord> Steps, TemperatureRecord? Peak, double? TotalS, ImmutableArray<HeatLimitRecord> Limits, Rests? RestsOn);
+
+internal sealed record CureStepRecord(
+    string Action, TemperatureRecord? From, TemperatureRecord? To, double? StartS, double? EndS, [property: JsonPropertyName("rate_K_per_s")] double? RateKPerS,
+    bool AtRoom, bool Bagged, bool InMould, string? Support, Rests? RestsOn);
+
+internal sealed record HeatLimitRecord(string Item, string Material, TemperatureRecord? Limit, TemperatureRecord? Hottest, int HottestStep, Rests? RestsOn);
+
+internal sealed record FinishRecord(string Verb, string Text);
+
+internal sealed record JoinRecord(
+    string? Manner, ImmutableArray<string> Parts, double? OverlapM, double? SeamM, string? Adhesive, double? BondLineM, string? Tape, double? TapeWidthM, int TapeLayers,
+    double? WithinS, double? FilletKgPerM, double? FillerKg, double? VentM, string? Align, ImmutableArray<FinishRecord> Preparation);
+
+internal sealed record TakeoffRecord(
+    string Group, string Material, string Label, AmountRecord? Net, double? WasteFraction, AmountRecord? Gross, AmountRecord? InStock, AmountRecord? ToBuy,
+    PriceRecord? Price, decimal? Cost, string? CostCurrency, double? MassKg, Rests? RestsOn);
+
+internal sealed record PriceRecord(decimal Amount, string Currency, string Per, DateOnly? On);
+
+internal sealed record TakeoffSumRecord(string Group, ImmutableArray<MoneyRecord> Costs, int LinesWithoutPrice, double? MassKg, int LinesWithoutMass);
+
+internal sealed record MoneyRecord(decimal Amount, string Currency);
+
+internal sealed record CostRecord(decimal Total, decimal PerPart, string Currency, int LinesWithoutPrice);

@@ -1,0 +1,88 @@
+using Recipe.Documents.Shared;
+using Recipe.Planning;
+using UnitsNet;
+
+namespace Recipe.Documents.Json;
+
+/// <summary>From laminate, resin, pots and clock to their JSON shapes.</summary>
+internal static class ResinMapping
+{
+    public static LaminateRecord Of(LaminatePlan laminate) => new(
+        Si.Of(laminate.Fibre),
+        Si.Of(laminate.Resin),
+        Si.Of(laminate.Core),
+        Si.Of(laminate.Coats),
+        Si.Of(laminate.Inserts),
+        Si.Of(laminate.TrimmedMass.Value.Value),
+        Si.Of(laminate.TrimmedMass.Value.Low),
+        Si.Of(laminate.TrimmedMass.Value.High),
+        Si.Of(laminate.Thickness),
+        Si.Of(laminate.ResinFraction),
+        Si.Of(laminate.FibreVolumeFraction),
+        Si.RestsOn(
+            ("fibre_kg", laminate.Fibre.RestsOn),
+            ("resin_kg", laminate.Resin.RestsOn),
+            ("core_kg", laminate.Core.RestsOn),
+            ("coats_kg", laminate.Coats.RestsOn),
+            ("inserts_kg", laminate.Inserts.RestsOn),
+            ("trimmed_mass_kg", laminate.TrimmedMass.RestsOn),
+            ("thickness_m", laminate.Thickness.RestsOn),
+            ("resin_fraction", laminate.ResinFraction.RestsOn),
+            ("fibre_volume_fraction", laminate.FibreVolumeFraction?.RestsOn)));
+
+    public static ResinRecord Of(ResinPlan resin)
+    {
+        var mix = resin.System.Mix;
+        return new(
+            resin.System.Name,
+            resin.System.Label,
+            resin.System.Hardener,
+            Si.Number(mix?.Value.Resin),
+            Si.Number(mix?.Value.Hardener),
+            mix?.Value.Basis is { } basis ? "by-" + Keys.Of(basis) : null,
+            mix?.Written,
+            [.. resin.Lines.Select(line => new ResinLineRecord(Keys.Of(line.Use), line.Label, Si.Of(line.Mass), Si.RestsOn(("mass_kg", line.Mass.RestsOn))))],
+            Si.Of(resin.Need),
+            Si.Of(resin.ToMix),
+            resin.PotsStated,
+            Si.RestsOn(("need_kg", resin.Need.RestsOn), ("to_mix_kg", resin.ToMix.RestsOn)));
+    }
+
+    public static PotRecord Of(PotPlan pot, Duration? mixing) => new(
+        pot.Number,
+        Si.Of(pot.Mass),
+        Si.Of(pot.Resin),
+        Si.Of(pot.Hardener),
+        Si.Of(pot.HardenerTolerance),
+        pot.For,
+        Si.Of(mixing),
+        Si.Of(pot.MixedAt),
+        Si.Of(pot.UsedUpAt),
+        Si.Of(pot.PotLife),
+        Si.Of(pot.DeadAt),
+        Si.Of(WorkClock.MarginOf(pot)),
+        Si.RestsOn(
+            ("mass_kg", pot.Mass.RestsOn),
+            ("resin_kg", pot.Resin?.RestsOn),
+            ("hardener_kg", pot.Hardener?.RestsOn),
+            ("mixed_at_s", pot.MixedAt.RestsOn),
+            ("used_up_at_s", pot.UsedUpAt.RestsOn),
+            ("pot_life_s", pot.PotLife?.RestsOn),
+            ("dead_at_s", pot.DeadAt?.RestsOn)));
+
+    public static ClockRecord Of(ClockPlan clock, WorkClock work) => new(
+        Si.Of(clock.WetOut),
+        Si.Of(clock.Bagging),
+        Si.Of(clock.DrawDown),
+        Si.Of(clock.Need),
+        Si.Of(clock.FilmLife),
+        Si.Of(work.Margin),
+        Si.Of(work.FullVacuumBy),
+        Si.Of(work.PumpOnBy),
+        Si.RestsOn(
+            ("wet_out_s", clock.WetOut.RestsOn),
+            ("bagging_s", clock.Bagging.RestsOn),
+            ("draw_down_s", clock.DrawDown.RestsOn),
+            ("need_s", clock.Need.RestsOn),
+            ("film_life_s", clock.FilmLife?.RestsOn)));
+}

@@ -1,0 +1,36 @@
+using Recipe.Documents.Shared;
+using Recipe.Documents.Takeoffs;
+using Recipe.Model;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Json;
+
+/// <summary>From the takeoff to its JSON shape.</summary>
+internal static class TakeoffMapping
+{
+    public static TakeoffRecord Of(TakeoffLine line) => new(
+        Keys.Of(line.Group),
+        line.Material.Name,
+        line.Label,
+        Si.Of(line.Net.Value),
+        Si.Of(line.Waste),
+        Si.Of(line.Gross.Value),
+        Si.Of(line.InStock),
+        Si.Of(line.ToBuy),
+        line.Price is { } price ? Of(price) : null,
+        line.Cost,
+        line.Cost is null ? null : line.Price?.Currency,
+        Si.Of(TakeoffSums.MassOf(line)),
+        Si.RestsOn(("net", line.Net.RestsOn), ("waste_fraction", line.Waste.RestsOn), ("gross", line.Gross.RestsOn)));
+
+    public static IEnumerable<TakeoffSumRecord> Sums(Plan plan) => TakeoffSums.Of(plan).Select(sum => new TakeoffSumRecord(
+        Keys.Of(sum.Group),
+        [.. sum.Costs.Select(cost => new MoneyRecord(cost.Amount, cost.Currency))],
+        sum.WithoutPrice,
+        Si.Of(sum.Mass),
+        sum.WithoutMass));
+
+    public static CostRecord Of(CostPlan cost, int parts) => new(cost.Total, decimal.Round(cost.Total / Math.Max(parts, 1), 4), cost.Currency, cost.WithoutPrice);
+
+    private static PriceRecord Of(Price price) => new(price.Amount, price.Currency, price.Unit?.Symbol ?? "piece", price.On);
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Content;
+
+namespace Recipe.Documents;
+
+/// <summary>A kind of paper: what it is called and what it can be written as.</summary>
+public sealed class PaperKind
+{
+    internal PaperKind(string name, string title, string what, Func<PaperInput, Document> build, params ImmutableArray<PaperFormat> formats)
+    {
+        (Name, Title, What, Build, Formats) = (name, title, what, build, formats);
+    }
+
+    /// <summary>Its name on the command line: <c>traveller</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Its title: "Traveller".</summary>
+    public string Title { get; }
+
+    /// <summary>What it is for, in one line.</summary>
+    public string What { get; }
+
+    /// <summary>What it can be written as.</summary>
+    public ImmutableArray<PaperFormat> Formats { get; }
+
+    internal Func<PaperInput, Document> Build { get; }
+
+    /// <summary>
+    /// A file name for the paper of a part: <c>hatch-lid.traveller.html</c>. Characters of the part's name that some file system
+    /// would refuse become a hyphen.
+    /// </summary>
+    public string FileName(string partName, PaperFormat format)
+    {
+        ArgumentNullException.ThrowIfNull(partName);
+        var safe = string.Concat(partName.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+        return $"{(safe.Length == 0 ? "part" : safe)}.{Name}.{Extension(format)}";
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+
+    private static string Extension(PaperFormat format) => format switch
+    {
+        PaperFormat.Markdown => "md",
+        PaperFormat.Html => "html",
+        PaperFormat.Csv => "csv",
+        PaperFormat.Json => "json",
+        _ => throw new ArgumentOutOfRangeException(nameof(format), format, "There is no such format."),
+    };
+}

@@ -1,0 +1,51 @@
+using Recipe.Documents.Takeoffs;
+using Recipe.Documents.Travellers;
+using Recipe.Documents.Writing;
+
+namespace Recipe.Documents;
+
+/// <summary>
+/// The papers of a part. A paper is built once, as blocks without a format, and written by one writer for each format. A new paper
+/// is a file that builds its blocks, a line in <see cref="All"/>, and its expected output in the tests.
+/// </summary>
+public static class Papers
+{
+    /// <summary>What to take from the shelf or buy.</summary>
+    public static PaperKind Takeoff { get; } = new(
+        "takeoff", "Takeoff", "what to take from the shelf or buy, what it weighs and costs",
+        TakeoffPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv, PaperFormat.Json);
+
+    /// <summary>The sheet that goes with the part from station to station.</summary>
+    public static PaperKind Traveller { get; } = new(
+        "traveller", "Traveller", "every station of the build with targets, hold points and spaces to write in",
+        TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>All papers, in the order in which they are used.</summary>
+    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller];
+
+    /// <summary>The paper with this name, or null.</summary>
+    public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));
+
+    /// <summary>
+    /// Writes a paper. The text ends with a line end; lines end with LF, in CSV with CRLF. JSON is the whole plan, everything that
+    /// any paper shows (<see cref="PlanJson"/>).
+    /// </summary>
+    /// <exception cref="ArgumentException">The paper cannot be written as that.</exception>
+    public static string Write(PaperInput input, PaperKind kind, PaperFormat format)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(kind);
+        if (!kind.Formats.Contains(format))
+        {
+            throw new ArgumentException($"A {kind.Name} is not written as {format}.", nameof(format));
+        }
+
+        return format switch
+        {
+            PaperFormat.Json => PlanJson.Write(input),
+            PaperFormat.Csv => CsvWriter.Write(kind.Build(input).Data ?? throw new ArgumentException($"A {kind.Name} has no table.", nameof(kind))),
+            PaperFormat.Html => HtmlWriter.Write(kind.Build(input)),
+            _ => MarkdownWriter.Write(kind.Build(input)),
+        };
+    }
+}

@@ -1,0 +1,79 @@
+using System.Globalization;
+
+namespace Recipe.Documents.Quantities;
+
+/// <summary>Numbers as text: decimal point, no thousands separators, the same in every country.</summary>
+internal static class Numbers
+{
+    /// <summary>A difference this small, relative to the step, is noise of the arithmetic and does not round a limit away.</summary>
+    private const double Noise = 1e-9;
+
+    /// <summary>From here on a double holds no fractions, and nothing on a bench is so large: such numbers are written with an exponent.</summary>
+    private const double Exact = 1e15;
+
+    /// <summary>A number to a multiple of a step (more than 0), with as many decimals as the step has.</summary>
+    public static string ToStep(double value, double step, Rounding rounding = Rounding.Nearest) =>
+        Fixed(Snap(value, step, rounding), DecimalsOf(step));
+
+    /// <summary>The multiple of a step nearest to a value, or below or above it.</summary>
+    public static double Snap(double value, double step, Rounding rounding = Rounding.Nearest) =>
+        Math.Abs(value / step) < Exact ? (double)((decimal)Round(value / step, rounding) * (decimal)step) : value;
+
+    /// <summary>A number to so many significant digits, without zeros at its end; whole digits are never dropped.</summary>
+    public static string Significant(double value, int digits, Rounding rounding = Rounding.Nearest)
+    {
+        if (value == 0 || !double.IsFinite(value))
+        {
+            return Fixed(value, 0);
+        }
+
+        var decimals = Math.Clamp(digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 9);
+        var step = Math.Pow(10, -decimals);
+        return Trim(ToStep(value, step, rounding));
+    }
+
+    /// <summary>A number with so many decimals, the zeros at its end dropped.</summary>
+    public static string AtMost(double value, int decimals) => Trim(Fixed(value, decimals));
+
+    /// <summary>A number with exactly so many decimals.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        if (!(Math.Abs(value) < Exact))
+        {
+            return value.ToString("G6", CultureInfo.InvariantCulture);
+        }
+
+        var text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return text.StartsWith('-') && text.All(c => c is '-' or '0' or '.') ? text[1..] : text;
+    }
+
+    /// <summary>A whole number.</summary>
+    public static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A day as ISO 8601 writes it.</summary>
+    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static double Round(double value, Rounding rounding)
+    {
+        var slack = Math.Max(Math.Abs(value), 1) * Noise;
+        return rounding switch
+        {
+            Rounding.Down => Math.Floor(value + slack),
+            Rounding.Up => Math.Ceiling(value - slack),
+            _ => Math.Round(value, MidpointRounding.AwayFromZero),
+        };
+    }
+
+    private static int DecimalsOf(double step)
+    {
+        var decimals = 0;
+        for (var rest = (decimal)step; rest != decimal.Truncate(rest) && decimals < 9; decimals++)
+        {
+            rest *= 10;
+        }
+
+        return decimals;
+    }
+
+    private static string Trim(string number) => number.Contains('.', StringComparison.Ordinal) ? number.TrimEnd('0').TrimEnd('.') : number;
+}

@@ -1,0 +1,191 @@
+using Recipe.Documents.Quantities;
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Units;
+using UnitsNet;
+using UnitSystem = Recipe.Model.UnitSystem;
+
+namespace Recipe.Documents;
+
+/// <summary>
+/// Quantities as people read them at the bench: weights to the resolution of the scale, minutes whole, millimetres whole, in the
+/// units that the shop asks for. What an author wrote comes back in the author's own units, with the shop's beside them.
+/// </summary>
+public sealed class QuantityText
+{
+    private const string Nb = "\u00A0";
+    private readonly UnitSystem _units;
+    private readonly bool _scaleShowsOunces;
+    private readonly double _scaleStep;
+
+    /// <summary>For a shop, or for none: then metric and a scale that shows 0.1 g.</summary>
+    public QuantityText(Shop? shop)
+    {
+        _units = shop?.Units ?? UnitSystem.Metric;
+        var scale = shop?.ScaleResolution;
+        _scaleShowsOunces = scale is not null && WrittenText.IsUs(scale.Written);
+        var step = _scaleShowsOunces ? scale!.Value.Ounces : scale?.Value.Grams;
+        _scaleStep = step > 0 ? Math.Round(step.Value, 6) : 0.1;
+    }
+
+    /// <summary>The step of the scale that weights are printed to, in the scale's own unit.</summary>
+    public string ScaleStep => Numbers.AtMost(_scaleStep, 6) + Nb + (_scaleShowsOunces ? "oz" : "g");
+
+    /// <summary>A weight that somebody reads off the scale: first as the scale shows it.</summary>
+    public Reading Weight(Mass mass, Rounding rounding = Rounding.Nearest)
+    {
+        var grams = _scaleShowsOunces ? Numbers.Significant(mass.Grams, 3, rounding) : Numbers.ToStep(mass.Grams, _scaleStep, rounding);
+        var ounces = _scaleShowsOunces ? Numbers.ToStep(mass.Ounces, _scaleStep, rounding) : Numbers.Significant(mass.Ounces, 3, rounding);
+        return (_scaleShowsOunces, _units) switch
+        {
+            (false, UnitSystem.Metric) => new(grams + Nb + "g"),
+            (false, _) => new(grams + Nb + "g", ounces + Nb + "oz"),
+            (true, UnitSystem.Us) => new(ounces + Nb + "oz"),
+            (true, _) => new(ounces + Nb + "oz", grams + Nb + "g"),
+        };
+    }
+
+    /// <summary>The weight that the scale would show, so that sums on a paper are sums of what stands there.</summary>
+    public Mass OnScale(Mass mass, Rounding rounding = Rounding.Nearest) => _scaleShowsOunces
+        ? Mass.FromOunces(Numbers.Snap(mass.Ounces, _scaleStep, rounding))
+        : Mass.FromGrams(Numbers.Snap(mass.Grams, _scaleStep, rounding));
+
+    /// <summary>A mass that is computed, to three figures.</summary>
+    public Reading About(Mass mass) => In(
+        Math.Abs(mass.Grams) < 1000 ? Numbers.Significant(mass.Grams, 3) + Nb + "g" : Numbers.Significant(mass.Kilograms, 3) + Nb + "kg",
+        Math.Abs(mass.Ounces) < 16 ? Numbers.Significant(mass.Ounces, 3) + Nb + "oz" : Numbers.Significant(mass.Pounds, 3) + Nb + "lb");
+
+    /// <summary>Whole minutes.</summary>
+    public static string Minutes(Duration time, Rounding rounding = Rounding.Nearest) => Numbers.ToStep(time.Minutes, 1, rounding) + Nb + "min";
+
+    /// <summary>A time as hours and minutes: "45 min", "12 h", "1 h 30 min".</summary>
+    public static string Span(Duration time)
+    {
+        var minutes = (long)Math.Round(time.Minutes, MidpointRounding.AwayFromZero);
+        var (hours, rest) = Math.DivRem(Math.Abs(minutes), 60);
+        var sign = minutes < 0 ? "-" : "";
+        return sign + ((hours, rest) switch
+        {
+            (0, _) => Numbers.AtMost(rest, 0) + Nb + "min",
+            (_, 0) => Numbers.AtMost(hours, 0) + Nb + "h",
+            _ => Numbers.AtMost(hours, 0) + Nb + "h " + Numbers.AtMost(rest, 0) + Nb + "min",
+        });
+    }
+
+    /// <summary>A size to cut, whole millimetres or hundredths of an inch.</summary>
+    public Reading Size(Length length) => In(Numbers.Fixed(length.Millimeters, 0) + Nb + "mm", Numbers.AtMost(length.Inches, 2) + Nb + "in");
+
+    /// <summary>Length by width.</summary>
+    public Reading Sheet(Length length, Length width) => In(
+        $"{Numbers.Fixed(length.Millimeters, 0)}{Nb}×{Nb}{Numbers.Fixed(width.Millimeters, 0)}{Nb}mm",
+        $"{Numbers.AtMost(length.Inches, 2)}{Nb}×{Nb}{Numbers.AtMost(width.Inches, 2)}{Nb}in");
+
+    /// <summary>A thickness, hundredths of a millimetre.</summary>
+    public Reading Thickness(Length length) => In(Numbers.AtMost(length.Millimeters, 2) + Nb + "mm", Numbers.AtMost(length.Inches, 3) + Nb + "in");
+
+    /// <summary>A length of tape or hose.</summary>
+    public Reading Distance(Length length) => In(Numbers.Significant(length.Meters, 3) + Nb + "m", Numbers.Significant(length.Feet, 3) + Nb + "ft");
+
+    /// <summary>An area.</summary>
+    public Reading Area(Area area) => In(Numbers.Significant(area.SquareMeters, 3) + Nb + "m²", Numbers.Significant(area.SquareFeet, 3) + Nb + "ft²");
+
+    /// <summary>A mass per area.</summary>
+    public Reading ArealWeight(AreaDensity weight) => In(
+        Numbers.Significant(weight.GramsPerSquareMeter, 3) + Nb + "g/m²",
+        Numbers.Significant(weight.KilogramsPerSquareMeter / UnitTable.Get("oz/yd2").Factor, 3) + Nb + "oz/yd²");
+
+    /// <summary>A temperature, whole degrees unless it was given finer.</summary>
+    public Reading Temperature(Temperature temperature) => In(
+        Numbers.AtMost(temperature.DegreesCelsius, 1) + Nb + "°C",
+        Numbers.Fixed(temperature.DegreesFahrenheit, 0) + Nb + "°F");
+
+    /// <summary>A pressure or a difference of pressures.</summary>
+    public Reading Pressure(Pressure pressure, Rounding rounding = Rounding.Nearest) => In(
+        Numbers.ToStep(pressure.Millibars, 1, rounding) + Nb + "mbar",
+        Numbers.ToStep(pressure.Pascals / UnitTable.Get("inHg").Factor, 0.1, rounding) + Nb + "inHg");
+
+    /// <summary>A share as per cent.</summary>
+    public static string Share(double share) => Numbers.AtMost(share * 100, 1) + Nb + "%";
+
+    /// <summary>Money, two decimals.</summary>
+    public static string Money(decimal amount, string currency) => Numbers.Fixed((double)amount, 2) + Nb + currency;
+
+    /// <summary>A price: "6.40 EUR/m²"; of a piece "0.80 EUR each".</summary>
+    public static string PriceOf(Price price)
+    {
+        ArgumentNullException.ThrowIfNull(price);
+        var money = Money(price.Amount, price.Currency);
+        return price.Unit is null ? money + " each" : money + "/" + WrittenText.Symbol(price.Unit.Symbol);
+    }
+
+    /// <summary>An amount to take or buy, in the unit it is bought in; three figures.</summary>
+    public Reading Amount(Amount amount, Rounding rounding = Rounding.Nearest)
+    {
+        if (amount.Unit is not { } unit)
+        {
+            return new(Numbers.Significant(amount.Si, 3, rounding));
+        }
+
+        var main = Numbers.Significant(amount.Value, 3, rounding) + Nb + WrittenText.Symbol(unit.Symbol);
+        var wantsUs = _units == UnitSystem.Both || (_units == UnitSystem.Us && !WrittenText.IsUs(unit.Symbol));
+        return wantsUs && Counterpart(unit) is { } other
+            ? new(main, Numbers.Significant(other.FromSi(amount.Si), 3, rounding) + Nb + WrittenText.Symbol(other.Symbol))
+            : new(main);
+    }
+
+    /// <summary>What an author (or the book) wrote, with the shop's units beside it when they are others.</summary>
+    public Reading Written<T>(Figure<T> figure, Func<T, Reading> inShopUnits)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        ArgumentNullException.ThrowIfNull(inShopUnits);
+        if (figure.Written.Length == 0)
+        {
+            return inShopUnits(figure.Value);
+        }
+
+        var main = WrittenText.ForReading(figure.Written);
+        var isUs = WrittenText.IsUs(figure.Written);
+        var computed = inShopUnits(figure.Value);
+        var beside = (_units, isUs) switch
+        {
+            (UnitSystem.Metric, true) or (UnitSystem.Us, false) => computed.Main,
+            (UnitSystem.Both, true) => computed.Main,
+            (UnitSystem.Both, false) => computed.Beside,
+            _ => null,
+        };
+        return new(main, beside);
+    }
+
+    /// <summary>What an author wrote, for values that have no other units.</summary>
+    public static string Written<T>(Figure<T> figure)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        return WrittenText.ForReading(figure.Written);
+    }
+
+    private Reading In(string metric, string us) => _units switch
+    {
+        UnitSystem.Metric => new(metric),
+        UnitSystem.Us => new(us),
+        _ => new(metric, us),
+    };
+
+    private static Unit? Counterpart(Unit unit) => unit.Symbol switch
+    {
+        "m2" or "cm2" => UnitTable.Get("ft2"),
+        "kg" => UnitTable.Get("lb"),
+        "g" => UnitTable.Get("oz"),
+        "m" => UnitTable.Get("ft"),
+        "mm" => UnitTable.Get("in"),
+        "L" => UnitTable.Get("qt"),
+        "mL" => UnitTable.Get("floz"),
+        "ft2" or "yd2" => UnitTable.Get("m2"),
+        "lb" => UnitTable.Get("kg"),
+        "oz" => UnitTable.Get("g"),
+        "ft" or "yd" => UnitTable.Get("m"),
+        "in" => UnitTable.Get("mm"),
+        "gal" or "qt" => UnitTable.Get("L"),
+        "floz" => UnitTable.Get("mL"),
+        _ => null,
+    };
+}

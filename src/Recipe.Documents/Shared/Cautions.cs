@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Shared;
+
+/// <summary>What a caution is about.</summary>
+internal enum Danger
+{
+    Skin,
+    Vapour,
+    Peroxide,
+    Exotherm,
+    Dust,
+    Heat,
+    Vacuum,
+    Load,
+    DataSheet,
+}
+
+/// <summary>A caution: short instructions, and where they come from.</summary>
+internal sealed record CautionText(Danger Danger, string Text, string Source);
+
+/// <summary>
+/// The usual cautions of the work, as far as the part needs them. They stand in front of nobody's data sheet: every paper says that
+/// makers' data sheets, local codes and, for parts that carry load or fly, licensed practice go first.
+/// </summary>
+internal static class Cautions
+{
+    private const string CommonPractice = "common practice";
+
+    /// <summary>All cautions of a part, in the order of the dangers.</summary>
+    public static ImmutableArray<CautionText> Of(Plan plan)
+    {
+        var part = plan.Part;
+        var resins = Resins(part).ToList();
+        var styrene = resins.Any(resin => resin.Chemistry is Chemistry.Polyester or Chemistry.Vinylester);
+        var unknown = resins.Any(resin => resin.Chemistry == Chemistry.Unknown);
+        var epoxy = resins.Any(resin => resin.Chemistry == Chemistry.Epoxy);
+        var list = ImmutableArray.CreateBuilder<CautionText>();
+        list.Add(new(
+            Danger.Skin,
+            "Wear nitrile gloves and eye protection. Change gloves on a splash and every 30\u00A0min."
+            + (epoxy || unknown ? " A person sensitised to epoxy stays out." : ""),
+            "EU-OSHA wiki, epoxy resins; the interval is common practice"));
+        list.Add(new(
+            Danger.Vapour,
+            styrene ? "Styrene: extract the air, and wear a respirator for organic vapour." : "Keep the air moving. Wear a respirator where the data sheet asks for one.",
+            CommonPractice));
+        if (styrene || unknown)
+        {
+            list.Add(new(
+                Danger.Peroxide,
+                (unknown && !styrene ? "If this resin cures with peroxide: stir" : "Stir") + " the accelerator in first and fully. Peroxide goes in last. Never bring accelerator and peroxide together: they explode.",
+                CommonPractice));
+        }
+
+        if (part.Process.Value != Process.Prepreg)
+        {
+            list.Add(new(Danger.Exotherm, "Mixed resin heats itself. A pot that warms goes outdoors, spread in a tray. Never into a bin.", CommonPractice));
+        }
+
+        list.Add(new(Danger.Dust, "Cut and sand with extraction and a P3 dust mask, only what is fully cured." + (Carbon(plan) ? " Carbon dust conducts: no open motors." : ""), CommonPractice));
+        if (IsHeated(plan))
+        {
+            list.Add(new(Danger.Heat, "Leave no heat alone without its own over-temperature cut-out and a smoke alarm.", CommonPractice));
+        }
+
+        if (part.Process.Value != Process.Hand || part.Vacuum is not null)
+        {
+            list.Add(new(Danger.Vacuum, "Vacuum loads a surface with up to 10\u00A0t/m². Wear eye protection. Use only a catch pot made for vacuum.", "1 standard atmosphere is 101.325\u00A0kPa (ISO 2533)"));
+        }
+
+        list.Add(new(Danger.Load, Load(part.Use?.Value), CommonPractice));
+        list.Add(new(Danger.DataSheet, "The makers' data sheets and local codes go before this paper.", CommonPractice));
+        return list.ToImmutable();
+    }
+
+    /// <summary>The cautions of a station.</summary>
+    public static ImmutableArray<CautionText> Of(Plan plan, params ReadOnlySpan<Danger> dangers)
+    {
+        var wanted = dangers.ToArray();
+        return [.. Of(plan).Where(caution => wanted.Contains(caution.Danger))];
+    }
+
+    /// <summary>The hazard lines of the materials used, each once.</summary>
+    public static ImmutableArray<(string Material, string Hazard)> Hazards(Plan plan) =>
+    [
+        .. plan.Takeoff.Select(line => line.Material).Concat(Resins(plan.Part))
+            .Where(material => material.Hazard is { Length: > 0 })
+            .Select(material => (material.Label, material.Hazard!))
+            .Distinct(),
+    ];
+
+    private static string Load(PartUse? use) => use switch
+    {
+        PartUse.Cosmetic => "Planned for looks only: if it comes to carry load or to fly, licensed practice decides.",
+        PartUse.Structural => "Load-bearing: this paper tells mass and time, not strength. Licensed practice decides on the design.",
+        PartUse.Flying => "Flying part: build and inspect only under approved data and licensed practice.",
+        _ => "If it carries load or flies, licensed practice decides; this paper tells mass and time, not strength.",
+    };
+
+    private static IEnumerable<ResinSystem> Resins(Part part)
+    {
+        if (part.Resin is { } resin)
+        {
+            yield return resin;
+        }
+
+        foreach (var coat in part.Coats)
+        {
+            yield return coat.Material;
+        }
+
+        if (part.Join?.Adhesive is { } adhesive)
+        {
+            yield return adhesive;
+        }
+    }
+
+    private static bool Carbon(Plan plan) => plan.Part.Stack.OfType<PlyItem>()
+        .Any(ply => ply.Material.Fibre?.Name.Contains("carbon", StringComparison.OrdinalIgnoreCase) ?? ply.Material.Name.Contains("carbon", StringComparison.OrdinalIgnoreCase));
+
+    // Warmer than any room: a ramp, an oven, or a hold above 30 degC.
+    private static bool IsHeated(Plan plan) => plan.Part.Cure is { } cure
+        && (cure.Oven is not null || cure.Steps.Any(step => step.Action == CureAction.Ramp || step.Temperature?.Value.DegreesCelsius > 30));
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Content;
+using Recipe.Documents.Quantities;
+using Recipe.Text.Findings;
+
+namespace Recipe.Documents.Shared;
+
+/// <summary>
+/// What stands behind the numbers of a paper: every default with its source, what could not be computed, what the checks found,
+/// what was accepted and why, and what nobody checked. The same on every paper.
+/// </summary>
+internal static class Notes
+{
+    public const string Title = "What the numbers rest on";
+
+    public static Station Station(PaperContext context) => new(Title, [.. Assumptions(context), .. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)]);
+
+    /// <summary>Every waiver of the part and every accepted finding, in words.</summary>
+    public static ImmutableArray<Phrase> WaiverLines(PaperContext context)
+    {
+        var lines = ImmutableArray.CreateBuilder<Phrase>();
+        foreach (var waiver in context.Part.Waivers)
+        {
+            var known = context.Input.Findings.Select(finding => finding.Descriptor)
+                .FirstOrDefault(descriptor => descriptor.Code == waiver.Code || descriptor.Name == waiver.Code);
+            var what = known is null ? waiver.Code : $"{known.Code}, {known.Title}";
+            var why = waiver.Because is { } because ? $"because “{because}”" : "without a reason";
+            var until = waiver.Until is { } day ? $", until {Numbers.Day(day)}" : "";
+            lines.Add(Phrase.Strong("Accepted") + $": {what}; {why}{until}");
+        }
+
+        foreach (var finding in context.Input.Findings.Where(finding => finding.AcceptedBecause is not null))
+        {
+            lines.Add(Phrase.Strong("Accepted here") + $": {Said(finding)} Reason: “{finding.AcceptedBecause}”");
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>Findings that nobody accepted, worst first.</summary>
+    public static IEnumerable<Finding> Open(PaperContext context) => context.Input.Findings
+        .Where(finding => finding.AcceptedBecause is null).OrderByDescending(finding => finding.Severity);
+
+    private static string Said(Finding finding) =>
+        $"{finding.Descriptor.Code} ({Words.Of(finding.Severity)}) {finding.Message.TrimEnd('.')}.";
+
+    private static IEnumerable<Block> Assumptions(PaperContext context)
+    {
+        yield return new Heading("Assumed");
+        if (context.Plan.Assumptions.IsEmpty)
+        {
+            yield return new Paragraph("Nothing: every figure was stated or comes from the book with a source.");
+            yield break;
+        }
+
+        yield return new Paragraph("Nobody stated or measured these figures. To replace one, write it in the recipe as the last column says.", Fine: true);
+        yield return new Table(
+            "Defaults and unmeasured figures, with their sources",
+            [new("No.", WidthMm: 11, NamesTheRow: true), new("What"), new("Value", WidthMm: 32), new("Source"), new("To replace it")],
+            [.. context.Plan.Assumptions.Select((assumption, i) => new CellRow(
+            [
+                PaperContext.AssumptionId(i + 1),
+                assumption.What,
+                WrittenText.ForReading(assumption.Value),
+                assumption.Source,
+                Phrase.WithCode(assumption.HowToReplace),
+            ]))]);
+    }
+
+    private static IEnumerable<Block> Gaps(PaperContext context)
+    {
+        if (context.Plan.Gaps.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return new Heading("Not computed");
+        yield return new BulletList([.. context.Plan.Gaps.Select(gap => Phrase.Strong(gap.Subject) + $": {gap.Missing}")]);
+    }
+
+    private static IEnumerable<Block> Findings(PaperContext context)
+    {
+        yield return new Heading("Findings of the checks");
+        var open = Open(context).ToList();
+        yield return open.Count == 0
+            ? new Paragraph("None open.")
+            : new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity)) + $" {finding.Descriptor.Code}: {finding.Message} {finding.Descriptor.Remedy}")]);
+    }
+
+    private static IEnumerable<Block> Waivers(PaperContext context)
+    {
+        var lines = WaiverLines(context);
+        if (!lines.IsEmpty)
+        {
+            yield return new Heading("Waivers");
+            yield return new BulletList(lines);
+        }
+    }
+
+    private static IEnumerable<Block> NotChecked(PaperContext context)
+    {
+        if (context.Input.NotChecked.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return new Heading("Not checked");
+        yield return new BulletList([.. context.Input.NotChecked.Select(check => Phrase.Strong(check.Descriptor.Code) + $" {check.Descriptor.Title}: {check.Missing}")]);
+    }
+}

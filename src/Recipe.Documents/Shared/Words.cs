@@ -1,0 +1,96 @@
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
+
+namespace Recipe.Documents.Shared;
+
+/// <summary>Choices of the model in the trade's words.</summary>
+internal static class Words
+{
+    public static string Of(Process process) => process switch
+    {
+        Process.Hand => "hand lay-up, no bag",
+        Process.Bagged => "wet lay-up under a vacuum bag",
+        Process.Infused => "infusion",
+        Process.Prepreg => "prepreg under vacuum",
+        _ => process.ToString(),
+    };
+
+    public static string Of(TakeoffGroup group) => group switch
+    {
+        TakeoffGroup.Reinforcement => "Cloth, mat and veil",
+        TakeoffGroup.Core => "Core",
+        TakeoffGroup.Resin => "Resin and hardener",
+        TakeoffGroup.Coat => "Coats",
+        TakeoffGroup.Adhesive => "Adhesive and filler",
+        TakeoffGroup.Insert => "Inserts",
+        TakeoffGroup.Bag => "Bag",
+        TakeoffGroup.Release => "Release",
+        _ => group.ToString(),
+    };
+
+    public static string Of(LayerClass layer) => layer switch
+    {
+        LayerClass.PeelPly => "peel ply",
+        LayerClass.ReleaseFilm => "release film",
+        LayerClass.Bleeder => "bleeder",
+        LayerClass.Breather => "breather",
+        LayerClass.BagFilm => "bag film",
+        LayerClass.FlowMedium => "flow medium",
+        LayerClass.Caul => "caul",
+        _ => layer.ToString(),
+    };
+
+    public static string Of(Perforation perforation) => perforation switch
+    {
+        Perforation.None => "solid",
+        Perforation.PinPrick => "pin-prick perforation",
+        Perforation.Medium => "medium perforation",
+        Perforation.Open => "open perforation",
+        _ => perforation.ToString(),
+    };
+
+    public static string Of(JoinManner manner) => manner switch
+    {
+        JoinManner.WetInWet => "wet in wet: both halves wet, closed together",
+        JoinManner.CuredThenTaped => "cured, then taped",
+        JoinManner.CuredThenBonded => "cured, then bonded",
+        _ => manner.ToString(),
+    };
+
+    public static string Of(Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "advice",
+    };
+
+    public static string Of(ResinUse use) => use switch
+    {
+        ResinUse.Laminate => "laminate",
+        ResinUse.CoreFaces => "core faces",
+        ResinUse.Pickup => "carried away",
+        ResinUse.Lines => "lines and trap",
+        ResinUse.Loss => "loss",
+        ResinUse.Spare => "spare",
+        _ => use.ToString(),
+    };
+
+    public static string Of(SurfaceShape shape) => shape switch
+    {
+        FlatShape => "flat",
+        DiscShape => "disc",
+        CylinderShape => "cylinder",
+        ConeShape => "cone",
+        SphericalCapShape => "spherical cap",
+        HalfEllipsoidShape => "half ellipsoid",
+        ParaboloidShape => "paraboloid",
+        BoxShape => "open box",
+        GivenAreaShape => "measured area",
+        _ => shape.GetType().Name,
+    };
+
+    /// <summary>"1 ply", "3 plies".</summary>
+    public static string Count(int number, string one, string many) =>
+        $"{Quantities.Numbers.Whole(number)}\u00A0{(number == 1 ? one : many)}";
+}

@@ -1,0 +1,206 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Content;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Takeoffs;
+
+/// <summary>The takeoff: what to take from the shelf or buy, what it weighs and costs, and what the part will weigh.</summary>
+internal static class TakeoffPaper
+{
+    public static Document Build(PaperInput input)
+    {
+        var context = new PaperContext(input);
+        return new Document
+        {
+            Kind = "Takeoff",
+            Identity = context.Identity(ofOneBuild: false),
+            Paper = context.Paper,
+            Landscape = true,
+            ForTheBench = false,
+            Stations =
+            [
+                new Station("The part", PartBlocks(context)),
+                new Station(MaterialsTitle(context), MaterialsBlocks(context)),
+                new Station("Resin to mix for one part", ResinBlocks(context)),
+                Notes.Station(context),
+            ],
+            Data = TakeoffData.Of(context),
+        };
+    }
+
+    private static string MaterialsTitle(PaperContext context) =>
+        context.Part.Quantity == 1 ? "Materials for 1 part" : $"Materials for {Numbers.Whole(context.Part.Quantity)} parts";
+
+    private static ImmutableArray<Block> PartBlocks(PaperContext context)
+    {
+        var (part, plan, text) = (context.Part, context.Plan, context.Text);
+        var facts = ImmutableArray.CreateBuilder<Fact>();
+        facts.Add(new("Part", part.Label == part.Name ? part.Name : $"{part.Label} ({part.Name})"));
+        if (part.VariantOf is { } original)
+        {
+            facts.Add(new("Variant of", original));
+        }
+
+        facts.Add(new("Made by", Words.Of(part.Process.Value)));
+        facts.Add(new("Mould", part.Mould?.Label ?? "none named"));
+        if (plan.Geometry is { } surface)
+        {
+            var each = surface.Sides > 1 ? $", each of {Numbers.Whole(surface.Sides)} sides" : "";
+            facts.Add(new("Surface", $"{Words.Of(surface.Shape)}, {text.Area(surface.Area)} inside the trim line{each}"));
+        }
+
+        facts.Add(new("Resin", part.Resin is { } resin ? resin.Label + (resin.Hardener is { } hardener ? $" with {hardener}" : "") : "none named"));
+        facts.Add(new("Target mass", Target(context)));
+        if (plan.Laminate is { } laminate)
+        {
+            facts.Add(new("Expected mass, trimmed", MassWithBand(context, laminate)));
+            facts.Add(new("Thickness of the full stack", With(text.Thickness(laminate.Thickness.Value).ToString(), context.RestsOn(laminate.Thickness.RestsOn))));
+            facts.Add(new("Resin content", With($"{QuantityText.Share(laminate.ResinFraction.Value)} by weight", context.RestsOn(laminate.ResinFraction.RestsOn))));
+            if (laminate.FibreVolumeFraction is { } fibre)
+            {
+                facts.Add(new("Fibre content", With($"{QuantityText.Share(fibre.Value)} by volume", context.RestsOn(fibre.RestsOn))));
+            }
+        }
+        else
+        {
+            facts.Add(new("Expected mass, trimmed", "not computed, see below"));
+        }
+
+        facts.Add(new("Made of", MassParts(context)));
+        return [new Facts([.. facts.Where(fact => !fact.Value.IsEmpty)])];
+    }
+
+    private static string Target(PaperContext context)
+    {
+        if (context.Part.TargetMass is not { } target)
+        {
+            return "none given";
+        }
+
+        var tolerance = context.Part.TargetTolerance is { } band ? $" ± {context.Text.Written(band, mass => context.Text.About(mass)).Main}" : "";
+        return context.Text.Written(target, mass => context.Text.About(mass)) + tolerance;
+    }
+
+    private static string MassWithBand(PaperContext context, LaminatePlan laminate)
+    {
+        var mass = laminate.TrimmedMass.Value;
+        var text = context.Text;
+        return With($"{text.About(mass.Value)}, between {text.About(mass.Low)} and {text.About(mass.High)}", context.RestsOn(laminate.TrimmedMass.RestsOn));
+    }
+
+    private static string MassParts(PaperContext context) => context.Plan.Laminate is not { } laminate ? "" : string.Join(", ", new[]
+    {
+        ("fibre", laminate.Fibre.Value), ("resin", laminate.Resin.Value), ("core", laminate.Core.Value), ("coats", laminate.Coats.Value), ("inserts", laminate.Inserts.Value),
+    }.Where(piece => piece.Value.Grams > 0).Select(piece => $"{piece.Item1} {context.Text.About(piece.Value)}"));
+
+    private static string With(string value, string? rests) => rests is null ? value : $"{value}; {rests}";
+
+    private static ImmutableArray<Block> MaterialsBlocks(PaperContext context)
+    {
+        if (context.Plan.Takeoff.IsEmpty)
+        {
+            return [new Paragraph("No material could be counted; what is missing is listed at the end.")];
+        }
+
+        var rows = ImmutableArray.CreateBuilder<Row>();
+        foreach (var sum in TakeoffSums.Of(context.Plan))
+        {
+            rows.Add(new GroupRow(Words.Of(sum.Group)));
+            rows.AddRange(context.Plan.Takeoff.Where(line => line.Group == sum.Group).Select(line => Line(context, line)));
+            rows.Add(SumRow(context, $"Sum of {Words.Of(sum.Group).ToLowerInvariant()}", sum.Costs, sum.WithoutPrice, sum.Mass, sum.WithoutMass));
+        }
+
+        rows.Add(Total(context));
+        var table = new Table(
+            "What to take from the shelf or buy",
+            [
+                new("Item", NamesTheRow: true), new("Net", Align.Right, 25), new("Waste", Align.Right, 14), new("Gross", Align.Right, 25), new("In stock", Align.Right, 25),
+                new("To buy", Align.Right, 25), new("Price", Align.Right, 30), new("Cost", Align.Right, 26), new("Mass", Align.Right, 24), new("Supplier, due", WidthMm: 24),
+            ],
+            rows.ToImmutable());
+        var per = context.Part.Quantity > 1 && context.Plan.Cost is { } cost
+            ? $" One part costs {QuantityText.Money(cost.Total / context.Part.Quantity, cost.Currency)}."
+            : "";
+        var remark = new Paragraph($"Gross is net and waste. Cost and mass are of the gross amount. A space stands where nothing is known: no price is invented.{per}", Fine: true);
+        return [table, remark, .. Hazards(context)];
+    }
+
+    private static CellRow Line(PaperContext context, TakeoffLine line)
+    {
+        var text = context.Text;
+        var price = line.Price is { } known
+            ? new TextCell(QuantityText.PriceOf(known), known.On is { } day ? $"on {Numbers.Day(day)}" : null)
+            : new TextCell("");
+        return new CellRow(
+        [
+            new TextCell(line.Label, Beneath(context, line)),
+            text.Amount(line.Net.Value).ToString(),
+            QuantityText.Share(line.Waste.Value),
+            text.Amount(line.Gross.Value).ToString(),
+            line.InStock is { } stock ? text.Amount(stock, Rounding.Down).ToString() : "not recorded",
+            line.ToBuy is { } buy ? text.Amount(buy, Rounding.Up).ToString() : "",
+            price,
+            line is { Cost: { } cost, Price: { } priced } ? QuantityText.Money(cost, priced.Currency) : "",
+            TakeoffSums.MassOf(line) is { } mass ? text.About(mass).ToString() : "",
+            "",
+        ]);
+    }
+
+    private static string? Beneath(PaperContext context, TakeoffLine line)
+    {
+        var name = line.Label == line.Material.Name ? null : line.Material.Name;
+        var rests = context.RestsOn(line.Net.RestsOn, line.Waste.RestsOn, line.Gross.RestsOn);
+        return name is null ? rests : rests is null ? name : $"{name}; {rests}";
+    }
+
+    private static CellRow Total(PaperContext context)
+    {
+        var lines = context.Plan.Takeoff;
+        var mass = UnitsNet.Mass.FromKilograms(lines.Sum(line => TakeoffSums.MassOf(line)?.Kilograms ?? 0));
+        var costs = context.Plan.Cost is { } cost ? [(cost.Currency, cost.Total)] : TakeoffSums.CostsOf(lines);
+        var without = context.Plan.Cost?.WithoutPrice ?? lines.Count(line => line.Cost is null);
+        return SumRow(context, "Total", costs, without, mass, lines.Count(line => TakeoffSums.MassOf(line) is null));
+    }
+
+    private static CellRow SumRow(
+        PaperContext context, string title, ImmutableArray<(string Currency, decimal Amount)> costs, int withoutPrice, UnitsNet.Mass mass, int withoutMass) => new(
+        [
+            title, "", "", "", "", "", "",
+            new TextCell(string.Join(" + ", costs.Select(cost => QuantityText.Money(cost.Amount, cost.Currency))), Without(withoutPrice, "price")),
+            new TextCell(mass.Grams > 0 ? context.Text.About(mass).ToString() : "", Without(withoutMass, "mass")),
+            "",
+        ],
+        IsSum: true);
+
+    private static string? Without(int lines, string what) => lines == 0 ? null : $"{Words.Count(lines, "line", "lines")} without {what}";
+
+    private static IEnumerable<Block> Hazards(PaperContext context)
+    {
+        var hazards = Cautions.Hazards(context.Plan).Select(hazard => Phrase.Strong(hazard.Material) + $": {hazard.Hazard}").ToImmutableArray();
+        if (!hazards.IsEmpty)
+        {
+            yield return new Heading("Hazards named in the book");
+            yield return new BulletList(hazards);
+        }
+    }
+
+    private static ImmutableArray<Block> ResinBlocks(PaperContext context)
+    {
+        if (context.Plan.Resin is not { } resin)
+        {
+            return [new Paragraph("Not computed; what is missing is listed at the end.")];
+        }
+
+        var text = context.Text;
+        var rows = ImmutableArray.CreateBuilder<Row>();
+        rows.AddRange(resin.Lines.Select(line => new CellRow(
+            [Words.Of(line.Use), new TextCell(WrittenText.ForReading(line.Label), context.RestsOn(line.Mass.RestsOn)), text.About(line.Mass.Value).ToString()])));
+        rows.Add(new CellRow(["Need", new TextCell("without spare", context.RestsOn(resin.Need.RestsOn)), text.About(resin.Need.Value).ToString()], IsSum: true));
+        var planned = resin.PotsStated ? "as the recipe's pots say" : "need and spare";
+        rows.Add(new CellRow(["To mix", new TextCell(planned, context.RestsOn(resin.ToMix.RestsOn)), text.About(resin.ToMix.Value).ToString()], IsSum: true));
+        var ratio = resin.System.Mix is { } mix ? $", mixed {QuantityText.Written(mix)}" : "";
+        return [new Table($"{resin.System.Label}{ratio}", [new("For", WidthMm: 45, NamesTheRow: true), new("What"), new("Mass", Align.Right, 45)], rows.ToImmutable())];
+    }
+}

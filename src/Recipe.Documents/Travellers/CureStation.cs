@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Content;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Planning;
+using UnitsNet;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>The cure down the page, to H6 and H7: both before the part leaves the mould.</summary>
+internal static class CureStation
+{
+    public static Station Build(TravellerContext context)
+    {
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        blocks.AddRange(context.Caution(Danger.Heat));
+        if (context.Plan.Cure is not { Steps.IsEmpty: false } cure)
+        {
+            blocks.Add(new Paragraph("The recipe has no cure. Cure as the data sheet says; write what was done."));
+            blocks.Add(TravellerContext.Steps("", [context.Step("Cure", DemouldTime(context), new Blank("time and temperature"))]));
+            blocks.AddRange(Holds(context));
+            return new Station("Cure and demould", blocks.ToImmutable());
+        }
+
+        blocks.Add(Panel(context, cure));
+        var demould = cure.Steps.Select((step, i) => (step, i)).FirstOrDefault(pair => pair.step.Step.Action == CureAction.Demould, (step: cure.Steps[0], i: cure.Steps.Length)).i;
+        blocks.Add(TravellerContext.Steps(Origin(context), cure.Steps.Take(demould).Select(step => Step(context, step))));
+        blocks.AddRange(Holds(context));
+        if (demould < cure.Steps.Length)
+        {
+            blocks.Add(TravellerContext.Steps("After H7", cure.Steps.Skip(demould).Select(step => Step(context, step))));
+        }
+
+        return new Station("Cure and demould", blocks.ToImmutable());
+    }
+
+    private static KeyNumbers Panel(TravellerContext context, CurePlan cure)
+    {
+        var items = ImmutableArray.CreateBuilder<KeyNumber>();
+        var peak = context.Text.Temperature(cure.Peak.Value);
+        items.Add(new("Hottest", peak.Main, peak.Beside));
+        if (cure.Limits.FirstOrDefault(limit => limit.Limit is not null) is { } weakest)
+        {
+            var most = context.Text.Temperature(weakest.Limit!.Value.Value);
+            var over = weakest.Hottest > weakest.Limit.Value.Value;
+            items.Add(new("Weakest thing in the heat stands", most.Main, over ? $"{weakest.Item}: TOO WEAK" : weakest.Item, Alarm: over));
+        }
+
+        return new KeyNumbers($"Cure, {QuantityText.Span(cure.Total.Value)} in all", items.ToImmutable());
+    }
+
+    private static string Origin(TravellerContext context) =>
+        context.Clock is { HasStart: true, Need: not null } ? "Times of day by the plan, from full vacuum on" : "Hours count from the start of the cure";
+
+    private static CellRow Step(TravellerContext context, CureStepPlan step)
+    {
+        var text = context.Text;
+        var notes = new List<string>();
+        if (step.Step.Action is CureAction.Hold or CureAction.Ramp or CureAction.Cool)
+        {
+            notes.Add(step.Bagged ? "vacuum on" : "bag off");
+            if (!step.InMould)
+            {
+                notes.Add(step.Step.Support is { } support ? $"off the mould, on {support}" : "off the mould");
+            }
+        }
+
+        notes.Add($"from {At(context, step.Start.Value)} to {At(context, step.End.Value)}");
+        var what = step.Step.Action switch
+        {
+            CureAction.Hold => step.Step.AtRoom ? $"Hold at room temperature, {text.Temperature(step.To)}." : $"Hold {text.Temperature(step.To)}.",
+            CureAction.Ramp => $"Heat from {text.Temperature(step.From).Main}{Rate(step)}.",
+            CureAction.Cool => $"Cool{Rate(step)}.",
+            CureAction.Vent => "Let the vacuum go.",
+            CureAction.Debag => "Take the bag off.",
+            _ => "Take the part off the mould. Wedges of plastic or wood.",
+        };
+        var length = step.End.Value - step.Start.Value;
+        Cell target = step.Step.Action switch
+        {
+            CureAction.Hold => new BigCell(QuantityText.Span(length)),
+            CureAction.Ramp or CureAction.Cool => new BigCell(text.Temperature(step.To).Main, $"takes {QuantityText.Span(length)}"),
+            _ => "",
+        };
+        var note = string.Join("; ", notes);
+        return step.Step.Action is CureAction.Hold or CureAction.Ramp or CureAction.Cool
+            ? context.Step(what, target, new Blank("temperature", "°C"), note)
+            : context.Tick(what, target, note);
+    }
+
+    private static string Rate(CureStepPlan step) => step.Step.Rate is { } rate ? $" at {QuantityText.Written(rate)}" : "";
+
+    // The cure starts when the bag is at full vacuum: with a planned start and a known need, that is a time of day.
+    private static string At(TravellerContext context, Duration sinceCure) =>
+        (context.Clock.Need is { } need ? context.Clock.TimeOfDay(need + sinceCure) : null) ?? QuantityText.Span(sinceCure);
+
+    private static Cell DemouldTime(TravellerContext context) =>
+        context.Part.Resin?.Demould is { } demould ? $"demould after {QuantityText.Written(demould)}" : "as the data sheet says";
+
+    private static IEnumerable<Block> Holds(TravellerContext context)
+    {
+        var vacuum = context.Part.Vacuum?.Hold is { } hold ? $"Vacuum held {QuantityText.Span(hold.Value)}" : "Vacuum held as written";
+        yield return new HoldPoint(
+            "H6",
+            "cure done",
+            ["Time and temperature as written", .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
+            [new Blank("Hottest", "°C")]);
+        yield return new HoldPoint(
+            "H7",
+            "may leave the mould",
+            ["Cool enough to touch; a fingernail leaves no mark", "Leftover from the pot is hard and rings"],
+            [new Blank("Part temperature", "°C")]);
+    }
+}

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Content;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Planning;
+using UnitsNet;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>Everything that is cut, before anything is mixed, to H2.</summary>
+internal static class KitStation
+{
+    public static Station Build(TravellerContext context)
+    {
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        blocks.Add(new Paragraph(Phrase.Strong("Cut everything before the resin is mixed.") + " Last ply to the bottom of the box, ply 1 on top."));
+        var pieces = Pieces(context).ToImmutableArray();
+        if (pieces.IsEmpty)
+        {
+            blocks.Add(new Paragraph("No piece could be sized; cut from templates."));
+        }
+        else
+        {
+            blocks.Add(new Table(
+                "Pieces, trim included; 0° is along the part",
+                [
+                    new("Ply", Align.Centre, 15), new("Material", NamesTheRow: true), new("Cut size", WidthMm: 46), new("To the roll", Align.Centre, 19),
+                    new("Pieces", Align.Centre, 20), new("Cut", Align.Centre, 16),
+                ],
+                [.. pieces],
+                TableUse.Steps));
+        }
+
+        if (context.Plan.Bag is { Layers.IsEmpty: false } bag)
+        {
+            blocks.Add(new Table(
+                "Bag, cut now: numbers run from the part outwards",
+                [new("Layer", Align.Centre, 15), new("Material", NamesTheRow: true), new("Cut size", WidthMm: 46), new("Sheets", Align.Centre, 20), new("Cut", Align.Centre, 16)],
+                [.. bag.Layers.Select((layer, i) => Layer(context, layer, i + 1)), Tape(context, bag)],
+                TableUse.Steps));
+        }
+
+        blocks.Add(Hold(context));
+        return new Station("Cut and kit", blocks.ToImmutable());
+    }
+
+    private static IEnumerable<Row> Pieces(TravellerContext context)
+    {
+        foreach (var line in context.Plan.Stack)
+        {
+            for (var i = 0; i < line.Pieces.Length; i++)
+            {
+                yield return Piece(context, line, line.Pieces[i], line.Pieces.Length > 1 ? PieceLetter(i) : "");
+            }
+        }
+    }
+
+    // a, b, ... z, then aa: the number of sizes of one ply is small, but not bounded.
+    private static string PieceLetter(int index) => index < 26 ? ((char)('a' + index)).ToString() : PieceLetter((index / 26) - 1) + PieceLetter(index % 26);
+
+    private static CellRow Piece(TravellerContext context, StackPlan line, PiecePlan piece, string letter)
+    {
+        var size = context.Text.Sheet(piece.Length, piece.Width);
+        var notes = new List<string>();
+        if (size.Beside is { } beside)
+        {
+            notes.Add(beside);
+        }
+
+        if (piece.Joins > 0)
+        {
+            notes.Add(Words.Count(piece.Joins, "join", "joins"));
+        }
+
+        return new CellRow(
+        [
+            new TextCell(Phrase.Strong(StackNames.Number(context.Plan, line) + letter)),
+            new TextCell(StackNames.MaterialOf(line.Item).Label, line.Item.Name),
+            new TextCell(Phrase.Strong(size.Main), notes.Count == 0 ? null : string.Join("; ", notes)),
+            line.Item is PlyItem ? Numbers.AtMost(piece.RollAngle, 1) + "°" : "",
+            new TextCell(Phrase.Strong(Numbers.Whole(piece.Count)), piece.Mirrored ? "half mirrored" : null),
+            TickCell.Of(1),
+        ]);
+    }
+
+    private static CellRow Layer(TravellerContext context, BagLayerPlan layer, int number)
+    {
+        var size = context.Text.Sheet(layer.Length.Value, layer.Width.Value);
+        return new CellRow(
+        [
+            new TextCell(Phrase.Strong(Numbers.Whole(number))),
+            new TextCell(Words.Of(layer.Layer.Class), BagStation.Describe(layer.Layer)),
+            new TextCell(Phrase.Strong(size.Main), size.Beside),
+            new TextCell(Phrase.Strong(Numbers.Whole(layer.Sheets))),
+            TickCell.Of(1),
+        ]);
+    }
+
+    private static CellRow Tape(TravellerContext context, BagPlan bag)
+    {
+        var length = context.Text.Distance(bag.SealantTape.Value);
+        return new CellRow(
+        [
+            "", new TextCell("sealant tape", context.Part.Bag?.SealantTape?.Material.Label), new TextCell(Phrase.Strong(length.Main), length.Beside), "", TickCell.Of(1),
+        ]);
+    }
+
+    private static HoldPoint Hold(TravellerContext context)
+    {
+        var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
+        var weighed = context.Plan.Stack.Where(line => line.CutMass is not null).ToList();
+        var mass = Mass.FromKilograms(weighed.Sum(line => line.CutMass!.Value.Value.Kilograms));
+        var kit = weighed.Count == context.Plan.Stack.Length && weighed.Count > 0
+            ? (Phrase)"Kit weighs " + Phrase.Strong(context.Text.About(mass).ToString())
+            : "Kit weighed (no target: a weight is missing in the recipe)";
+        return new HoldPoint(
+            "H2",
+            "kit complete",
+            [$"{Words.Count(pieces, "piece", "pieces")} counted, numbered, this side up", kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : ["Bag, tape, port and hose laid out; dry bag tried once"]],
+            [new Blank("Kit weight", "g")]);
+    }
+}

@@ -1,0 +1,172 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Content;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Documents.Writing;
+using Recipe.Model;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>Ply by ply, to H4.</summary>
+internal static class LayUpStation
+{
+    public static Station Build(TravellerContext context)
+    {
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        blocks.Add(new Paragraph(
+            Phrase.Strong("Ply 1 goes in first, against the mould.")
+            + " 0° is along the part; + is counter-clockwise looking at the tool face."));
+        if (context.Plan.Stack.IsEmpty)
+        {
+            blocks.Add(new Paragraph("The recipe has no plies."));
+        }
+        else
+        {
+            blocks.Add(new Table("", Columns(context), [.. Rows(context)], TableUse.Steps));
+        }
+
+        blocks.Add(Hold(context));
+        if (context.IsWet)
+        {
+            var overlap = context.Part.Overlap is { } lap ? $"by {context.Text.Written(lap, value => context.Text.Size(value))}" : "well over the gap";
+            blocks.Add(new IfBox(
+            [
+                new("Resin on the part strings or warms", "lay no more; go to the bag at once"),
+                new("It gels before the bag is on", "stop; do not bag over it; write a deviation"),
+                new("A ply is short", $"lap a piece of the same cloth {overlap}; write a deviation"),
+            ]));
+        }
+
+        return new Station(context.IsWet ? "Lay up" : "Lay up dry", blocks.ToImmutable());
+    }
+
+    private static ImmutableArray<Column> Columns(TravellerContext context)
+    {
+        var resin = context.IsWet ? ImmutableArray.Create(new Column("Resin", Align.Left, 38)) : [];
+        return
+        [
+            new("Ply", Align.Centre, 24), new("Material", NamesTheRow: true), new("Direction", WidthMm: 44), .. resin,
+            new("Laid", Align.Centre, context.Sides.Length > 1 ? 34 : 20),
+        ];
+    }
+
+    private static IEnumerable<Row> Rows(TravellerContext context)
+    {
+        PotPlan? current = null;
+        foreach (var line in context.Plan.Stack)
+        {
+            var pots = context.IsWet ? context.Plan.Pots.Where(pot => pot.For.Contains(line.Item.Name)).ToList() : [];
+            if (pots.Count > 0 && pots[0] != current)
+            {
+                current = pots[0];
+                var time = context.Clock.TimeOfDay(current.UsedUpAt.Value) is { } by ? $" ({by})" : "";
+                yield return new GroupRow($"Pot {Numbers.Whole(current.Number)}: used up by {WorkClock.Minute(current.UsedUpAt.Value, Rounding.Up)}{time}");
+            }
+
+            yield return Line(context, line, pots);
+        }
+    }
+
+    private static CellRow Line(TravellerContext context, StackPlan line, IReadOnlyList<PotPlan> pots)
+    {
+        var cells = ImmutableArray.CreateBuilder<Cell>();
+        cells.Add(line.Item is PlyItem ? new RingCell(StackNames.Number(context.Plan, line)) : new TextCell(Phrase.Strong(line.Item is CoreItem ? "core" : "insert")));
+        cells.Add(new TextCell(StackNames.MaterialOf(line.Item).Label, Where(context, line, pots)));
+        cells.Add(line.Item is PlyItem ply ? Direction(context, ply) : "");
+        if (context.IsWet)
+        {
+            cells.Add(line.CutResin is { } resin ? new BigCell(context.Text.Weight(resin.Value).Main, context.Text.Weight(resin.Value).Beside) : line.Item is InsertItem ? "" : "not known");
+        }
+
+        cells.Add(Laid(context, line.Item));
+        return new CellRow(cells.ToImmutable());
+    }
+
+    private static Cell Direction(TravellerContext context, PlyItem ply)
+    {
+        if (ply.Orientation is not { } orientation)
+        {
+            return "none given";
+        }
+
+        // The second half is the mirror image: a list that is copied and not mirrored gives a part that twists.
+        var mirrored = Angles.Mirrored(orientation.Value);
+        return context.Sides.Length == 2 && mirrored != orientation.Value && !(orientation.Value.Kind == OrientationKind.Pair && orientation.Value.First == -orientation.Value.Second)
+            ? new DirectionCell([new(orientation.Value, context.Sides[0]), new(mirrored, context.Sides[1])])
+            : new DirectionCell([new(orientation.Value)]);
+    }
+
+    private static string Where(TravellerContext context, StackPlan line, IReadOnlyList<PotPlan> pots)
+    {
+        var item = line.Item;
+        var words = new List<string> { item.Name };
+        if (item is PlyItem { Material.ArealWeight: { } weight })
+        {
+            words.Add(context.Text.Written(weight, value => context.Text.ArealWeight(value)).Main);
+        }
+
+        if (item is CoreItem { Thickness: { } thickness })
+        {
+            words.Add(context.Text.Written(thickness, value => context.Text.Thickness(value)).Main);
+        }
+
+        if (item is { SizeLength: { } length, SizeWidth: { } width })
+        {
+            words.Add(context.Text.Sheet(length.Value, width.Value).Main);
+        }
+
+        if (StackNames.Plies(item) > 1)
+        {
+            words.Add(Words.Count(item.Count, "ply", "plies") + ", one after the other");
+        }
+        else if (item.Count > 1)
+        {
+            words.Add(Words.Count(item.Count, "piece", "pieces"));
+        }
+
+        if (item.At is { } at)
+        {
+            words.Add("at " + WrittenText.ForReading(at));
+        }
+
+        if (item is PlyItem { Step: { } step })
+        {
+            words.Add($"ends {context.Text.Written(step, value => context.Text.Size(value)).Main} inside the ply below");
+        }
+
+        if (pots.Count > 1)
+        {
+            words.Add($"pots {string.Join(" and ", pots.Select(pot => Numbers.Whole(pot.Number)))}");
+        }
+
+        return string.Join(", ", words);
+    }
+
+    private static TickCell Laid(TravellerContext context, StackItem item)
+    {
+        var each = Math.Clamp(item.Count, 1, 8);
+        return context.Sides.Length > 1
+            ? new TickCell([.. Enumerable.Range(0, each).SelectMany(_ => context.Sides)])
+            : TickCell.Of(each);
+    }
+
+    private static HoldPoint Hold(TravellerContext context)
+    {
+        var plies = context.Plan.Stack.Where(line => line.Item is PlyItem).Sum(line => StackNames.Plies(line.Item));
+        ImmutableArray<Phrase> checks = context.IsWet
+            ? [$"{Words.Count(plies, "ply", "plies")} ticked", "No white, no pool, corners down", .. Sum(context)]
+            : [$"{Words.Count(plies, "ply", "plies")} ticked", "Corners down, nothing moved, no thread under the tape"];
+        return new HoldPoint("H4", "lay-up complete", checks, context.IsWet ? [new Blank("Resin used", "g")] : []);
+    }
+
+    private static IEnumerable<Phrase> Sum(TravellerContext context)
+    {
+        var held = context.Plan.Stack.Where(line => line.CutResin is not null).ToList();
+        if (held.Count > 0)
+        {
+            var sum = UnitsNet.Mass.FromKilograms(held.Sum(line => context.Text.OnScale(line.CutResin!.Value.Value).Kilograms));
+            yield return (Phrase)"Resin in the plies: " + Phrase.Strong(context.Text.Weight(sum).ToString());
+        }
+    }
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Content;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Text.Findings;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>The first page: what is built, what can hurt, and whether the job fits into the clock.</summary>
+internal static class StartStation
+{
+    public static Station Build(TravellerContext context) => new(
+        "Start: safety and clock",
+        [.. Stop(context), Header(context), .. Safety(context), .. Clock(context), Conditions(context)]);
+
+    private static IEnumerable<Block> Stop(TravellerContext context)
+    {
+        var errors = Notes.Open(context.Paper).Where(finding => finding.Severity == Severity.Error).ToList();
+        if (errors.Count > 0)
+        {
+            yield return new Caution(
+                $"STOP: {Words.Count(errors.Count, "error is", "errors are")} open. Mix no resin.",
+                [.. errors.Select(error => (Phrase)$"{error.Descriptor.Code} {error.Message}")]);
+        }
+    }
+
+    private static Facts Header(TravellerContext context)
+    {
+        var part = context.Part;
+        var facts = ImmutableArray.CreateBuilder<Fact>();
+        facts.Add(new("Job and customer", Phrase.Empty, new Blank("job and customer")));
+        facts.Add(new("Built by, due", Phrase.Empty, new Blank("who builds it and when it is due")));
+        var made = part.Mould is { } mould ? $"{Words.Of(part.Process.Value)}, in {mould.Label}" : Words.Of(part.Process.Value);
+        facts.Add(new("Made", part.Mould?.Pulls is { } pulls ? $"{made}, {Numbers.Whole(pulls.Value)} pulls so far" : made));
+        if (part.VariantOf is { } original)
+        {
+            facts.Add(new("Variant of", original));
+        }
+
+        facts.Add(new("First-off after a change? (yes, no)", Phrase.Empty, new Blank("yes or no")));
+        return new Facts(facts.ToImmutable());
+    }
+
+    private static IEnumerable<Block> Safety(TravellerContext context)
+    {
+        var hazards = Cautions.Hazards(context.Plan).Select(hazard => Phrase.Strong(hazard.Material) + $": {hazard.Hazard}");
+        yield return new Caution("Safety first",
+        [
+            .. Cautions.Of(context.Plan, Danger.Skin, Danger.Vapour, Danger.Peroxide, Danger.Exotherm, Danger.DataSheet, Danger.Load).Select(caution => (Phrase)caution.Text),
+            .. hazards,
+        ]);
+    }
+
+    private static IEnumerable<Block> Clock(TravellerContext context)
+    {
+        if (context.Process == Process.Prepreg)
+        {
+            yield break;
+        }
+
+        var clock = context.Clock;
+        var items = ImmutableArray.CreateBuilder<KeyNumber>();
+        items.Add(PotLife(context));
+        if (context.Plan.Clock is { } plan)
+        {
+            items.Add(new(
+                "Need: first mix to full vacuum",
+                QuantityText.Minutes(plan.Need.Value, Rounding.Up),
+                $"lay {QuantityText.Minutes(plan.WetOut.Value, Rounding.Up)}, bag {QuantityText.Minutes(plan.Bagging.Value, Rounding.Up)}, draw {QuantityText.Minutes(plan.DrawDown.Value, Rounding.Up)}"));
+            items.Add(clock.Margin is { } margin
+                ? new("Margin", QuantityText.Minutes(margin, Rounding.Down), margin.Minutes < 0 ? "the job does not fit: do not start" : context.Paper.RestsOn(plan.FilmLife!.Value.RestsOn, plan.Need.RestsOn), Alarm: margin.Minutes < 0)
+                : new("Margin", "not known", "no film life is given"));
+            items.Add(clock.FullVacuumBy is { } by
+                ? new(
+                    "Full vacuum at the latest",
+                    WorkClock.Minute(by),
+                    $"after first mix; pump on by {WorkClock.Minute(clock.PumpOnBy!.Value)}" + (clock.TimeOfDay(by) is { } time ? $"; {time} by the plan" : ""),
+                    new Blank("By the clock"))
+                : new("Full vacuum at the latest", "not known", "take the film life from the data sheet", new Blank("By the clock")));
+        }
+
+        if (items.Count > 0)
+        {
+            var start = context.Part.WetOut?.Start is { } planned ? $", first mix planned at {planned.Value.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)}" : "";
+            yield return new KeyNumbers($"The clock at {context.Text.Temperature(context.Plan.Conditions.Room.Value)}{start}", items.ToImmutable());
+        }
+    }
+
+    private static KeyNumber PotLife(TravellerContext context)
+    {
+        if (context.Clock.Tightest is not { } pot)
+        {
+            return new("Pot life today", "not known", "take it from the data sheet");
+        }
+
+        var margin = WorkClock.MarginOf(pot)!.Value;
+        var which = context.Plan.Pots.Length > 1 ? $"pot {Numbers.Whole(pot.Number)}, the tightest; " : "";
+        var spare = margin.Minutes < 0
+            ? $"{which}{QuantityText.Minutes(-margin, Rounding.Up)} too short"
+            : $"{which}{QuantityText.Minutes(margin, Rounding.Down)} to spare";
+        return new("Pot life today", QuantityText.Minutes(pot.PotLife!.Value.Value, Rounding.Down), spare, Alarm: margin.Minutes < 0);
+    }
+
+    private static Table Conditions(TravellerContext context)
+    {
+        var (conditions, text) = (context.Plan.Conditions, context.Text);
+        var rows = new List<Row>
+        {
+            context.Step("Room temperature", new BigCell(text.Temperature(conditions.Room.Value).Main, text.Temperature(conditions.Room.Value).Beside), new Blank("room temperature", "°C")),
+        };
+        if (context.Process != Process.Prepreg)
+        {
+            rows.Add(context.Step("Resin temperature", new BigCell(text.Temperature(conditions.Resin.Value).Main, text.Temperature(conditions.Resin.Value).Beside), new Blank("resin temperature", "°C")));
+        }
+
+        var humidity = context.Part.WetOut?.Humidity ?? context.Plan.Shop?.Humidity;
+        rows.Add(context.Step("Humidity", humidity is null ? "as the data sheet says" : QuantityText.Written(humidity), new Blank("relative humidity", "%")));
+        if (conditions.Night is { } night)
+        {
+            rows.Add(context.Step("Coldest in the night", text.Temperature(night.Value).ToString(), new Blank("coldest in the night", "°C")));
+        }
+
+        var hands = context.Process == Process.Prepreg ? "" : $", {Words.Count(conditions.Laminators.Value, "laminator", "laminators")}";
+        return TravellerContext.Steps($"Conditions{hands}", rows);
+    }
+}

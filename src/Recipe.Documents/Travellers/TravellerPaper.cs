@@ -1,0 +1,68 @@
+using Recipe.Documents.Content;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>
+/// The traveller: it goes with the part from station to station, one page for each, and comes back filled in. Hold points H1 to H9
+/// keep their numbers whatever the process, so that a hold point that does not apply is missed by nobody.
+/// </summary>
+internal static class TravellerPaper
+{
+    public static Document Build(PaperInput input)
+    {
+        var context = new TravellerContext(input);
+        return new Document
+        {
+            Kind = "Traveller",
+            Identity = context.Paper.Identity(ofOneBuild: true),
+            Paper = context.Paper.Paper,
+            ForTheBench = true,
+            Stations = [.. Stations(context)],
+        };
+    }
+
+    private static IEnumerable<Station> Stations(TravellerContext context)
+    {
+        var wetJoin = context.Part.Join?.Manner?.Value == JoinManner.WetInWet;
+        yield return StartStation.Build(context);
+        yield return MouldStation.Build(context);
+        if (!context.Part.Coats.IsEmpty)
+        {
+            yield return CoatStation.Build(context);
+        }
+
+        yield return KitStation.Build(context);
+        if (context.IsWet)
+        {
+            yield return MixStation.Build(context);
+        }
+
+        yield return LayUpStation.Build(context);
+        if (wetJoin)
+        {
+            yield return JoinStation.Build(context, context.Part.Join!);
+        }
+
+        if (context.Part.Bag is not null || context.Part.Vacuum is not null || context.Process != Process.Hand)
+        {
+            yield return BagStation.Build(context);
+        }
+
+        if (context.Process == Process.Infused)
+        {
+            yield return MixStation.Build(context);
+        }
+
+        yield return CureStation.Build(context);
+        if (context.Part.Join is { } join && !wetJoin)
+        {
+            yield return JoinStation.Build(context, join);
+        }
+
+        yield return FinishStation.Build(context);
+        yield return RecordStation.Build(context);
+        yield return Notes.Station(context.Paper);
+    }
+}

@@ -1,0 +1,120 @@
+using Recipe.Documents.Content;
+using Recipe.Model;
+
+namespace Recipe.Documents.Writing;
+
+/// <summary>
+/// The style sheet of the papers. Sizes follow how a paper is read at the bench, a metre away and with gloves on: instructions
+/// 14 pt, the number that matters 28 pt, ply numbers 36 pt in a ring, spaces to write in 12 mm high and 40 mm wide, boxes to tick
+/// 10 mm, 20 mm on the left for holes. Black on white: meaning is carried by shapes and words, never by colour.
+/// </summary>
+internal static class HtmlStyle
+{
+    public static string For(Document document) => PageBox(document) + Common + (document.ForTheBench ? Bench : Desk);
+
+    private static string PageBox(Document document)
+    {
+        var size = document.Paper == PaperSize.Letter ? "letter" : "A4";
+        var identity = document.Identity;
+        var foot = $"{identity.Part} · {(identity.Revision is { } revision ? $"revision {revision}" : "no revision")}"
+            + (identity.OfOneBuild ? " · serial ____________ · destroy after build" : "")
+            + (identity.Printed is { } day ? $" · printed {Quantities.Numbers.Day(day)}" : "");
+        return $$"""
+            @page {
+              size: {{size}} {{(document.Landscape ? "landscape" : "portrait")}};
+              margin: 10mm 10mm 15mm 20mm;
+              @bottom-left { content: {{HtmlText.CssString(foot)}}; font: 9pt sans-serif; white-space: nowrap; }
+              @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; white-space: nowrap; }
+            }
+
+            """;
+    }
+
+    private const string Common = """
+        * { box-sizing: border-box; }
+        html { color: #000; background: #fff; }
+        body { margin: 0; font-family: sans-serif; line-height: 1.25; font-variant-numeric: lining-nums tabular-nums; }
+        h1, h2, h3 { line-height: 1.15; break-after: avoid; break-inside: avoid; }
+        p { margin: 0 0 2mm; orphans: 2; widows: 2; }
+        ul { margin: 0 0 2mm; padding-left: 6mm; }
+        dl, dd { margin: 0; }
+        code { font-family: monospace; white-space: pre-wrap; }
+        table { border-collapse: collapse; width: 100%; margin: 0 0 4mm; }
+        caption { text-align: left; font-weight: bold; padding: 1mm 0; break-after: avoid; }
+        thead { display: table-header-group; }
+        tr { break-inside: avoid; }
+        th, td { border: 0.3mm solid #000; padding: 1mm 1.5mm; text-align: left; vertical-align: middle; overflow-wrap: break-word; }
+        thead th { border-bottom-width: 0.8mm; vertical-align: bottom; }
+        tr.group { break-after: avoid; }
+        tr.group th { border-top-width: 0.8mm; }
+        tr.sum th, tr.sum td { border-top-width: 0.8mm; font-weight: bold; }
+        .right { text-align: right; }
+        .centre { text-align: center; }
+        .note { display: block; font-weight: normal; }
+        .facts > div { display: flex; gap: 3mm; align-items: center; border-bottom: 0.2mm solid #000; padding: 0.8mm 0; break-inside: avoid; }
+        .facts dt { flex: 0 0 34%; }
+        .facts dd { flex: 1; display: flex; gap: 3mm; align-items: center; font-weight: bold; }
+        .blank { display: inline-flex; align-items: flex-end; justify-content: flex-end; min-width: 40mm; height: 12mm; padding: 0 1.5mm 0.5mm; border: 0.5mm solid #000; font-size: 11pt; font-weight: normal; vertical-align: middle; }
+        td.write { height: 13mm; padding: 0; vertical-align: bottom; text-align: right; border-width: 0.5mm; }
+        .in { display: block; padding: 0 1.5mm 0.5mm; font-size: 11pt; }
+        .tick { display: inline-block; flex: none; width: 10mm; height: 10mm; border: 0.6mm solid #000; vertical-align: middle; }
+        .labelled { display: inline-flex; gap: 2mm; align-items: center; white-space: nowrap; }
+        .box { margin: 0 0 3mm; padding: 2mm 3mm; break-inside: avoid; }
+        .box h3 { margin: 0 0 1.5mm; }
+        .box ul:last-child, .box p:last-child { margin-bottom: 0; }
+        .caution { border: 1mm solid #000; }
+        .if { border: 0.6mm dashed #000; }
+        .hold { border: 0.5mm solid #000; border-top-width: 3mm; border-bottom-width: 3mm; }
+        .blanks { display: flex; flex-wrap: wrap; gap: 2mm 6mm; }
+        .ticks { list-style: none; padding: 0; }
+        .ticks li { display: flex; gap: 3mm; align-items: center; margin: 0 0 1.2mm; break-inside: avoid; }
+        .panel { break-inside: avoid; margin: 0 0 3mm; }
+        .panel dl { display: grid; grid-template-columns: 1fr 1fr; border: 0.8mm solid #000; }
+        .card { padding: 1.5mm 2.5mm; border: 0.2mm solid #000; }
+        .alarm { border-width: 1.2mm; }
+        .big { font-size: 28pt; font-weight: bold; line-height: 1.1; white-space: nowrap; }
+        .ring { display: inline-flex; align-items: center; justify-content: center; min-width: 17mm; height: 17mm; border: 0.8mm solid #000; border-radius: 8.5mm; font-size: 36pt; font-weight: bold; line-height: 1; }
+        .direction { display: flex; gap: 1.5mm; align-items: center; }
+        .direction svg { flex: none; width: 13mm; height: 13mm; fill: none; stroke: #000; stroke-width: 1.6; }
+        .direction circle { stroke-width: 0.3; }
+        .direction path { stroke-width: 0.5; }
+        @media screen {
+          main { max-width: 260mm; margin: 0 auto; padding: 4mm; }
+          .station { margin: 0 0 12mm; }
+        }
+
+        """;
+
+    private const string Bench = """
+        body { font-size: 14pt; }
+        h1 { font-size: 20pt; margin: 0 0 1mm; }
+        h2 { font-size: 24pt; margin: 0; }
+        h3 { font-size: 16pt; margin: 3mm 0 1.5mm; }
+        .identity { font-size: 10pt; }
+        .station-head { display: flex; gap: 4mm; align-items: center; border-bottom: 1mm solid #000; padding: 0 0 2mm; margin: 0 0 3mm; break-inside: avoid; break-after: avoid; }
+        .station-head h2 { flex: 1; }
+        .station-head p { margin: 0; font-size: 10pt; text-align: right; }
+        .station-head .number { display: inline-block; min-width: 11mm; padding: 0 1.5mm; border: 0.8mm solid #000; text-align: center; }
+        .note { font-size: 11pt; }
+        .fine, table.reference, .facts dt { font-size: 11pt; }
+        table.steps { table-layout: fixed; }
+        table.steps thead th, caption { font-size: 11pt; }
+        table.steps tbody td, table.steps tbody th { height: 13mm; }
+        .direction strong { font-size: 18pt; white-space: nowrap; }
+        .station { break-before: page; }
+        .station:first-of-type { break-before: auto; }
+
+        """;
+
+    private const string Desk = """
+        body { font-size: 10.5pt; }
+        h1 { font-size: 20pt; margin: 0 0 1mm; }
+        h2 { font-size: 14pt; margin: 5mm 0 2mm; border-bottom: 0.8mm solid #000; }
+        h3 { font-size: 12pt; margin: 3mm 0 1mm; }
+        .identity, .fine, .note { font-size: 9pt; }
+        table { font-size: 9.5pt; }
+        .panel dl { grid-template-columns: 1fr 1fr 1fr; }
+        .big { font-size: 20pt; }
+
+        """;
+}

@@ -1,0 +1,99 @@
+using System.Text;
+using Recipe.Documents.Content;
+using Recipe.Documents.Quantities;
+using Recipe.Model;
+
+namespace Recipe.Documents.Writing;
+
+/// <summary>Tables of an HTML paper: every cell has a heading over it, and beside it where the column names the row.</summary>
+internal static class HtmlTables
+{
+    public static string Of(Table table)
+    {
+        var html = new StringBuilder();
+        html.Append($"<table class=\"{(table.Use == TableUse.Steps ? "steps" : "reference")}\">\n");
+        if (table.Caption.Length > 0)
+        {
+            html.Append($"<caption>{HtmlText.Escape(table.Caption)}</caption>\n");
+        }
+
+        html.Append("<colgroup>").Append(string.Concat(table.Columns.Select(column =>
+            column.WidthMm > 0 ? $"<col style=\"width:{column.WidthMm}mm\" />" : "<col />"))).Append("</colgroup>\n<thead>\n<tr>");
+        html.Append(string.Concat(table.Columns.Select(column => $"<th scope=\"col\"{ClassOf(column)}>{HtmlText.Escape(column.Title)}</th>")));
+        html.Append("</tr>\n</thead>\n<tbody>\n");
+        for (var i = 0; i < table.Rows.Length; i++)
+        {
+            // Each group is a body of its own, so that its heading is the heading of its rows and of no others.
+            if (table.Rows[i] is GroupRow group)
+            {
+                html.Append(i > 0 ? "</tbody>\n<tbody>\n" : "")
+                    .Append($"<tr class=\"group\"><th scope=\"rowgroup\" colspan=\"{table.Columns.Length}\">{HtmlText.Of(group.Text)}</th></tr>\n");
+            }
+            else if (table.Rows[i] is CellRow row)
+            {
+                html.Append(row.IsSum ? "<tr class=\"sum\">" : "<tr>")
+                    .Append(string.Concat(row.Cells.Select((cell, at) => Of(cell, table.Columns[at])))).Append("</tr>\n");
+            }
+        }
+
+        return html.Append("</tbody>\n</table>").ToString();
+    }
+
+    /// <summary>A box to tick.</summary>
+    public static string Tick() => "<span class=\"tick\" role=\"img\" aria-label=\"box to tick\"></span>";
+
+    /// <summary>What is to be written in a space, with its unit.</summary>
+    public static string Named(Blank blank) => blank.Unit.Length == 0 ? blank.What : $"{blank.What} in {blank.Unit}";
+
+    private static string Of(Cell cell, Column column)
+    {
+        var tag = column.NamesTheRow ? "th scope=\"row\"" : "td";
+        return $"<{tag}{ClassOf(column, cell is BlankCell ? "write" : "")}>{Inner(cell)}</{tag[..2]}>";
+    }
+
+    private static string Inner(Cell cell) => cell switch
+    {
+        TextCell text => HtmlText.Of(text.Text) + Note(text.Note),
+        BigCell big => $"<span class=\"big\">{HtmlText.Escape(big.Value)}</span>{Note(big.Note)}",
+        BlankCell blank => $"<span class=\"in\" role=\"img\" aria-label=\"space to write {HtmlText.Escape(Named(blank.Blank))}\">{HtmlText.Escape(blank.Blank.Unit)}</span>",
+        TickCell tick => string.Join(' ', tick.Boxes.Select(word => word.Length == 0 ? Tick() : $"<span class=\"labelled\">{Tick()} {HtmlText.Escape(word)}</span>")),
+        RingCell ring => $"<span class=\"ring\">{HtmlText.Escape(ring.Number)}</span>",
+        DirectionCell directions => string.Concat(directions.Directions.Select(Of)),
+        _ => throw new ArgumentException($"No HTML for {cell.GetType().Name}.", nameof(cell)),
+    };
+
+    private static string Note(string? note) => note is null ? "" : $"<span class=\"note\">{HtmlText.Escape(note)}</span>";
+
+    private static string Of(Direction direction)
+    {
+        var text = Angles.Text(direction.Orientation);
+        var label = direction.Label is null ? "" : $"<span class=\"note\">{HtmlText.Escape(direction.Label)}</span>";
+        return $"<span class=\"direction\">{Drawing(direction.Orientation)}<span>{label}<strong>{HtmlText.Escape(text)}</strong></span></span>";
+    }
+
+    // 0 degrees points right, along the part; positive turns counter-clockwise, so the drawing's y (which points down) is negated.
+    private static string Drawing(Orientation orientation)
+    {
+        var lines = string.Concat(Angles.Lines(orientation).Select(angle =>
+        {
+            var x = Numbers.AtMost(9 * Math.Cos(angle * Math.PI / 180), 2);
+            var y = Numbers.AtMost(-9 * Math.Sin(angle * Math.PI / 180), 2);
+            return $"<line x1=\"{Negated(x)}\" y1=\"{Negated(y)}\" x2=\"{x}\" y2=\"{y}\" />";
+        }));
+        return $"<svg viewBox=\"-10 -10 20 20\" aria-hidden=\"true\"><circle r=\"9.6\" /><path d=\"M0 0H7M5 -1.5L7 0L5 1.5\" />{lines}</svg>";
+    }
+
+    private static string Negated(string number) => number == "0" ? number : number.StartsWith('-') ? number[1..] : "-" + number;
+
+    private static string ClassOf(Column column, string more = "")
+    {
+        var align = column.Align switch
+        {
+            Align.Right => "right",
+            Align.Centre => "centre",
+            _ => "",
+        };
+        var names = string.Join(' ', new[] { align, more }.Where(name => name.Length > 0));
+        return names.Length == 0 ? "" : $" class=\"{names}\"";
+    }
+}

@@ -1,0 +1,119 @@
+using System.Text;
+using Recipe.Documents.Content;
+
+namespace Recipe.Documents.Writing;
+
+/// <summary>
+/// Writes a paper as one HTML file that is well-formed XML too. It needs nothing from outside and runs nothing: a policy in its
+/// head refuses scripts and requests. On paper each station of a bench paper starts a page; page numbers come from the page boxes
+/// of CSS Paged Media, and a browser without them still prints part, revision and station on every station.
+/// </summary>
+internal static class HtmlWriter
+{
+    public static string Write(Document document)
+    {
+        var html = new StringBuilder();
+        Head(html, document);
+        html.Append($"<h1>{HtmlText.Escape(document.Title)}</h1>\n");
+        html.Append($"<p class=\"identity\">{HtmlText.Escape(IdentityLine.Of(document.Identity))}</p>\n");
+        for (var i = 0; i < document.Stations.Length; i++)
+        {
+            Append(html, document, i);
+        }
+
+        return html.Append("</main>\n</body>\n</html>\n").ToString();
+    }
+
+    private static void Head(StringBuilder html, Document document) => html
+        .Append("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\" />\n")
+        .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\" />\n")
+        .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n")
+        .Append($"<title>{HtmlText.Escape(TitleOf(document))}</title>\n")
+        .Append($"<style>\n{HtmlStyle.For(document)}</style>\n</head>\n")
+        .Append($"<body class=\"{(document.ForTheBench ? "bench" : "desk")}\">\n<main>\n");
+
+    // Browsers that know no page boxes print the title on every page instead.
+    private static string TitleOf(Document document) =>
+        document.Identity.Revision is { } revision ? $"{document.Title}, revision {revision}" : document.Title;
+
+    private static void Append(StringBuilder html, Document document, int index)
+    {
+        var station = document.Stations[index];
+        var id = $"station-{index + 1}";
+        html.Append($"<section class=\"station\" aria-labelledby=\"{id}\">\n");
+        if (document.ForTheBench)
+        {
+            html.Append("<header class=\"station-head\">\n")
+                .Append($"<h2 id=\"{id}\"><span class=\"number\">{index + 1}</span> {HtmlText.Escape(station.Title)}</h2>\n")
+                .Append($"<p>{HtmlText.Escape(document.Identity.Part)}<br />")
+                .Append(HtmlText.Escape(document.Identity.Revision is { } revision ? $"revision {revision}" : "no revision"))
+                .Append($"<br />station {index + 1} of {document.Stations.Length}</p>\n")
+                .Append($"<p>Serial {Of(new Blank("serial number"))}</p>\n</header>\n");
+        }
+        else
+        {
+            html.Append($"<h2 id=\"{id}\">{HtmlText.Escape(station.Title)}</h2>\n");
+        }
+
+        foreach (var block in station.Blocks)
+        {
+            html.Append(Of(block)).Append('\n');
+        }
+
+        html.Append("</section>\n");
+    }
+
+    private static string Of(Block block) => block switch
+    {
+        Heading heading => $"<h3>{HtmlText.Escape(heading.Text)}</h3>",
+        Paragraph paragraph => $"<p{(paragraph.Fine ? " class=\"fine\"" : "")}>{HtmlText.Of(paragraph.Text)}</p>",
+        Facts facts => $"<dl class=\"facts\">\n{Lines(facts.Items.Select(Of))}\n</dl>",
+        KeyNumbers numbers => Of(numbers),
+        HoldPoint hold => Of(hold),
+        Caution caution => Box("caution", "▲", caution.Title, $"<ul>\n{Items(caution.Lines.Select(HtmlText.Of))}\n</ul>"),
+        IfBox box => Box("if", "?", "If it goes wrong", $"<ul>\n{Items(box.Lines.Select(
+            line => $"<strong>{HtmlText.Escape(line.If)}:</strong> {HtmlText.Escape(line.Then)}"))}\n</ul>"),
+        BulletList list => $"<ul>\n{Items(list.Items.Select(HtmlText.Of))}\n</ul>",
+        TickList list => Ticks(list.Items),
+        Table table => HtmlTables.Of(table),
+        _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
+    };
+
+    private static string Of(Fact fact)
+    {
+        var blank = fact.Blank is { } space ? (fact.Value.IsEmpty ? "" : " ") + Of(space) : "";
+        return $"<div><dt>{HtmlText.Escape(fact.Label)}</dt><dd>{HtmlText.Of(fact.Value)}{blank}</dd></div>";
+    }
+
+    private static string Of(KeyNumbers numbers)
+    {
+        var cards = numbers.Items.Select(number =>
+            $"<div class=\"card{(number.Alarm ? " alarm" : "")}\"><dt>{(number.Alarm ? "▲ " : "")}{HtmlText.Escape(number.Label)}</dt>"
+            + $"<dd class=\"big\">{HtmlText.Escape(number.Value)}</dd>"
+            + (number.Note is null ? "" : $"<dd class=\"note\">{HtmlText.Escape(number.Note)}</dd>")
+            + (number.Blank is { } blank ? $"<dd class=\"note\">{HtmlText.Escape(blank.What)} {Of(blank)}</dd>" : "")
+            + "</div>");
+        return $"<section class=\"panel\">\n<h3>{HtmlText.Escape(numbers.Caption)}</h3>\n<dl>\n{Lines(cards)}\n</dl>\n</section>";
+    }
+
+    private static string Of(HoldPoint hold)
+    {
+        var blanks = hold.Blanks.Select(blank => $"<span class=\"labelled\">{HtmlText.Escape(blank.What)} {Of(blank)}</span>");
+        var checks = hold.Checks.IsEmpty ? "" : Ticks(hold.Checks) + "\n";
+        return Box("hold", "●", $"{hold.Id} HOLD: {hold.Title}", $"{checks}<p class=\"blanks\">{string.Concat(blanks)}</p>");
+    }
+
+    private static string Box(string kind, string mark, string title, string inner) =>
+        $"<section class=\"box {kind}\">\n<h3><span class=\"mark\" aria-hidden=\"true\">{mark}</span> {HtmlText.Escape(title)}</h3>\n{inner}\n</section>";
+
+    private static string Ticks(IEnumerable<Phrase> items) =>
+        $"<ul class=\"ticks\">\n{Items(items.Select(item => $"{HtmlTables.Tick()} <span>{HtmlText.Of(item)}</span>"))}\n</ul>";
+
+    /// <summary>A space to write in; a screen reader hears what belongs there.</summary>
+    private static string Of(Blank blank) =>
+        $"<span class=\"blank\" role=\"img\" aria-label=\"space to write {HtmlText.Escape(HtmlTables.Named(blank))}\">{HtmlText.Escape(blank.Unit)}</span>";
+
+    private static string Items(IEnumerable<string> items) => Lines(items.Select(item => $"<li>{item}</li>"));
+
+    private static string Lines(IEnumerable<string> lines) => string.Join('\n', lines);
+}
