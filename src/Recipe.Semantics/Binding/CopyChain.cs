@@ -62,7 +62,7 @@ internal static class CopyChain
     private static MaterialDeclaration? NextMaterial(MaterialDeclaration declaration) =>
         declaration.NameBehind("like") is { } name
         && declaration.Context.Scope.FindMaterial(name.Text) is { } found
-        && ReferenceEquals(found.Schema, declaration.Schema)
+        && ReferenceEquals(found.Word, declaration.Word)
             ? found
             : null;
 

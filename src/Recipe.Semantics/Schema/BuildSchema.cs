@@ -30,7 +30,7 @@ internal static class BuildSchema
         {
             IsOrdered = true,
             NameHead = new NewNameKind("any word", NameKind.Value),
-            NameLine = Word("WORD", "Anything else, kept as written.", "helper \"none\"", Optional(Define.Value, Kinds.Free)),
+            NameLine = Word("WORD", "Anything else, kept as written.", "weather \"rain, door shut\"", Optional(Define.Value, Kinds.Free)),
         },
     };
 }

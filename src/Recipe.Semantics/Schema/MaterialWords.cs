@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Semantics.Values;
 using static Recipe.Semantics.Schema.Define;
 
 namespace Recipe.Semantics.Schema;
@@ -64,7 +65,7 @@ internal static class MaterialWords
             doc,
             new LinePattern(
                 Arg("name", Kinds.NewName(NameKind.Material)),
-                Clause("like", Kinds.Material($"a {word}", [word]), "another declaration whose lines are copied")),
+                Clause("like", Kinds.Material(Numbers.A(word), [word]), "another declaration whose lines are copied")),
             example)
         {
             Block = block,

@@ -17,6 +17,7 @@ public static class WordsPage
             Write(page, block);
         }
 
+        WriteKinds(page);
         return page.ToString();
     }
 
@@ -91,7 +92,7 @@ public static class WordsPage
             }
 
             var kinds = word.Line.Arguments.Select(a => a.Kind).Concat(word.Line.Clauses.Select(c => c.Kind)).OfType<ChoiceKind>();
-            foreach (var choice in kinds.Where(k => k != Kinds.YesNo))
+            foreach (var choice in kinds.Where(k => k != Kinds.YesNo && k.Choices.Length > 1))
             {
                 lines.Add($"* `{word.Word}`, {choice.Noun}: {string.Join("; ", choice.Choices.Select(c => $"`{c.Word}` ({c.Doc})"))}");
             }
@@ -100,6 +101,24 @@ public static class WordsPage
         if (lines.Count > 0)
         {
             page.Append('\n').AppendJoin('\n', lines.Distinct(StringComparer.Ordinal)).Append('\n');
+        }
+    }
+
+    /// <summary>The kinds of quantity with the units that people use for them; any unit of the same dimension will do.</summary>
+    private static void WriteKinds(StringBuilder page)
+    {
+        var words = RecipeSchema.Blocks.SelectMany(b => b.NameLine is { } name ? b.Words.Add(name) : b.Words).ToArray();
+        var kinds = words.SelectMany(w => w.Forms.Select(f => f.Line).Prepend(w.Line))
+            .SelectMany(l => l.Arguments.Select(a => a.Kind).Concat(l.Clauses.Select(c => c.Kind)))
+            .OfType<QuantityKind>()
+            .GroupBy(k => k.Noun, StringComparer.Ordinal)
+            .OrderBy(g => g.Key, StringComparer.Ordinal);
+        page.Append("\n## Kinds of quantity\n\nAny unit of the dimension will do; these are the usual ones.\n\n");
+        page.Append("| kind | dimension | usual units |\n|---|---|---|\n");
+        foreach (var kind in kinds)
+        {
+            page.Append("| ").Append(kind.Key).Append(" | ").Append(kind.First().Dimension.Name).Append(" | ")
+                .AppendJoin(", ", kind.SelectMany(k => k.Units).Distinct(StringComparer.Ordinal).Select(u => $"`{u}`")).Append(" |\n");
         }
     }
 

@@ -1,0 +1,145 @@
+using Recipe.Model;
+
+namespace Recipe.Semantics.Tests;
+
+public class VariantTests
+{
+    private const string Base =
+        """
+        part lid {
+          title "Lid"
+          trim 15 mm
+          resin slow-laminating-epoxy
+          plies {
+            outer   glass-plain-105   0/90
+            veil    carbon-veil-8     random
+            body    glass-twill-163   +/-45
+            hinge   patch glass-twill-163 0/90 size 60 mm x 40 mm after body
+          }
+          wet-out {
+            room 20 degC
+            laminators 1
+            pot 100 g
+            pot 80 g
+          }
+          bag { peel-ply; breather }
+          vacuum {
+            draw 800 mbar below ambient
+            leak-check 5 min rise at-most 30 mbar
+          }
+          cure { hold 20 degC for 12 h; debag }
+          accept RC6004 because "small"
+        }
+
+        """;
+
+    [Fact]
+    public void A_ply_is_removed_and_nothing_else_changes()
+    {
+        var (lid, variant) = Both("variant bare of lid { plies { remove veil } }");
+        Assert.Equal(["outer", "body", "hinge"], variant.Stack.Select(s => s.Name));
+        Assert.Equal("lid", variant.VariantOf);
+        Assert.Equal("bare", variant.Name);
+        Assert.Equal(lid.Resin, variant.Resin);
+        Assert.Equal(lid.Bag!.Layers, variant.Bag!.Layers);
+        Assert.Equal(lid.Cure!.Steps, variant.Cure!.Steps);
+    }
+
+    [Fact]
+    public void Plies_are_replaced_in_their_place_and_inserted_where_they_say()
+    {
+        var (_, variant) = Both(
+            """
+            variant strong of lid {
+              plies {
+                replace outer glass-twill-163 0/90 x2
+                insert heart glass-twill-163 0 after veil
+                insert last glass-plain-105 0/90
+              }
+            }
+            """);
+        Assert.Equal(["outer", "veil", "heart", "body", "hinge", "last"], variant.Stack.Select(s => s.Name));
+        Assert.Equal("glass-twill-163", Assert.IsType<PlyItem>(variant.Stack[0]).Material.Name);
+        Assert.Equal(2, variant.Stack[0].Count);
+    }
+
+    [Fact]
+    public void Lines_replace_lines_of_the_same_word()
+    {
+        var (_, variant) = Both("variant long of lid {\n  trim 25 mm\n  title \"Long lid\"\n}");
+        Assert.Equal("Long lid", variant.Title);
+        Assert.Equal(25, Assert.IsType<PlyItem>(variant.Stack[0]).Trim!.Value.Millimeters, 9);
+    }
+
+    [Fact]
+    public void Cure_bag_and_finish_are_replaced_whole_the_others_line_by_line()
+    {
+        var (_, variant) = Both(
+            """
+            variant quick of lid {
+              wet-out { laminators 2; pot 60 g }
+              vacuum { draw 600 mbar below ambient }
+              cure { hold 40 degC for 4 h }
+              bag { bag-film }
+            }
+            """);
+        Assert.Equal(20, variant.WetOut!.Room!.Value.DegreesCelsius, 6);
+        Assert.Equal(2, variant.WetOut.Laminators!.Value);
+        Assert.Equal(60, Assert.Single(variant.WetOut.PotMasses).Value.Grams, 9);
+        Assert.Equal(600, variant.Vacuum!.Draw!.Value.Value.Millibars, 6);
+        Assert.NotNull(variant.Vacuum.LeakCheck);
+        Assert.Equal(40, Assert.Single(variant.Cure!.Steps).Temperature!.Value.DegreesCelsius, 6);
+        Assert.Equal("nylon-bag-film", Assert.Single(variant.Bag!.Layers).Material.Name);
+    }
+
+    [Fact]
+    public void Waivers_add_up()
+    {
+        var (_, variant) = Both("variant v of lid { accept RC6005 because \"tried\" }");
+        Assert.Equal(["RC6004", "RC6005"], variant.Waivers.Select(w => w.Code));
+    }
+
+    [Fact]
+    public void A_variant_of_a_variant_has_both_changes()
+    {
+        var model = Given.Sound(Base + "variant a of lid { plies { remove veil } }\nvariant b of a { trim 30 mm; plies { remove hinge } }").Model;
+        var b = model.Parts.Single(p => p.Name == "b");
+        Assert.Equal(["outer", "body"], b.Stack.Select(s => s.Name));
+        Assert.Equal(30, b.Trim!.Value.Millimeters, 9);
+        Assert.Equal("a", b.VariantOf);
+    }
+
+    [Fact]
+    public void Faults_of_the_part_are_not_told_again_by_its_variants()
+    {
+        var codes = Given.Codes("part a {\n  trim 15\n  bag { peelply }\n}\nvariant b of a { title \"b\" }\nvariant c of b { title \"c\" }");
+        Assert.Equal(["bare-number", "unknown-word"], codes);
+    }
+
+    [Theory]
+    [InlineData("variant v of lid { plies { remove viel } }", "unknown-ply")]
+    [InlineData("variant v of lid { plies { replace nothing glass-twill-163 0 } }", "unknown-ply")]
+    [InlineData("variant v of lid { plies { remove body } }", "unknown-ply")]
+    [InlineData("variant v of lid { plies { insert outer glass-twill-163 0 } }", "duplicate-name")]
+    [InlineData("variant v of lid { plies { insert more glass-twill-163 0 after bodi } }", "unknown-ply")]
+    [InlineData("variant v of lidd { title \"x\" }", "unknown-name")]
+    [InlineData("variant v of v { title \"x\" }", "variant-cycle")]
+    [InlineData("variant v of lid { plies { extra glass-twill-163 0 } }", "unknown-word")]
+    [InlineData("variant v { title \"x\" }", "missing-value")]
+    public void Faults_of_a_variant(string variant, string finding) =>
+        Assert.Equal(finding, Assert.Single(Given.Codes(Base + variant).Distinct()));
+
+    [Fact]
+    public void A_part_hung_on_a_circle_still_has_its_own_lines()
+    {
+        var bound = Given.Bind("variant a of b { trim 15 mm }\nvariant b of a { trim 20 mm }\nvariant c of a { trim 25 mm }");
+        Assert.Equal(["variant-cycle", "variant-cycle"], bound.Findings.Select(f => f.Descriptor.Name));
+        Assert.Equal([15.0, 20.0, 25.0], bound.Model.Parts.Select(p => Math.Round(p.Trim!.Value.Millimeters, 9)));
+    }
+
+    private static (Part Lid, Part Variant) Both(string variant)
+    {
+        var parts = Given.Sound(Base + variant).Model.Parts;
+        return (parts[0], parts[1]);
+    }
+}
