@@ -2,6 +2,7 @@ using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
+using Recipe.Documents;
 using Recipe.Text.Findings;
 
 namespace Recipe.Cli.Commands;
@@ -32,7 +33,9 @@ internal static class CheckCommand
         var files = CompileAll(names, terminal.Today);
         if (json)
         {
-            terminal.Out.Write(FindingsReport.Json(files));
+            terminal.Out.Write(FindingsJson.Write(
+                [.. files.SelectMany(file => file.Findings.Concat(file.Report.Accepted))],
+                [.. files.SelectMany(file => file.Report.NotChecked)]));
         }
         else
         {

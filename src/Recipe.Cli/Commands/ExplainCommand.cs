@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Recipe.Cli.Files;
 using Recipe.Compiler;
 
 namespace Recipe.Cli.Commands;

@@ -43,16 +43,16 @@ internal static class RecipeFinder
         return [.. found];
     }
 
-    private static IEnumerable<string> FilesIn(string folder, bool recurse)
+    private static List<string> FilesIn(string folder, bool recurse)
     {
         try
         {
-            return Directory.EnumerateFiles(folder, "*" + Extension, new EnumerationOptions
+            return [.. Directory.EnumerateFiles(folder, "*" + Extension, new EnumerationOptions
             {
                 RecurseSubdirectories = recurse,
                 AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
                 IgnoreInaccessible = false,
-            }).ToList();
+            })];
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
