@@ -1,0 +1,105 @@
+using Recipe.Model;
+using Recipe.Text.Units;
+using Recipe.TestKit.Models;
+using UnitsNet;
+
+namespace Recipe.Planning.Tests;
+
+/// <summary>
+/// A thin fairing as it is laid in small shops: 3/4, 3 and 1/2 oz/yd2 cloth with two 0.2 oz/yd2 veils, bagged. All expectations: common
+/// practice.
+/// </summary>
+public class CommonPracticeTests
+{
+    private static readonly double Ounce = UnitTable.Get("oz").ToSi(1);
+
+    [Fact]
+    public void TheStackIsAbout158GramsDry()
+    {
+        var plan = Planned(Fairing(Area.FromSquareMeters(1), 45, halves: false));
+        Assert.InRange(plan.Laminate!.Fibre.Value.Grams, 157, 159);
+    }
+
+    [Theory]
+    [InlineData(40, 263)]
+    [InlineData(55, 350)]
+    public void BaggedItWeighs260To350GramsASquareMetre(double percent, double expected)
+    {
+        var plan = Planned(Fairing(Area.FromSquareMeters(1), percent, halves: false));
+        Assert.InRange(plan.Laminate!.TrimmedMass.Value.Value.Grams, expected - 2, expected + 2);
+        Assert.Equal(percent / 100, plan.Laminate.ResinFraction.Value, 6);
+    }
+
+    [Theory]
+    [InlineData(40, 268)]
+    [InlineData(55, 200)]
+    public void SevenGramsAre200To270SquareCentimetres(double percent, double area)
+    {
+        var plan = Planned(Fairing(Area.FromSquareCentimeters(area), percent, halves: false));
+        Assert.InRange(plan.Laminate!.TrimmedMass.Value.Value.Grams, 6.9, 7.1);
+    }
+
+    [Fact]
+    public void TwoHalvesOfSevenGramsAreHalfAnOunce()
+    {
+        var plan = Planned(Fairing(Area.FromSquareCentimeters(244), 45, halves: true));
+        var pair = plan.Laminate!.TrimmedMass.Value.Value.Kilograms;
+        Assert.InRange(pair / Ounce, 0.485, 0.5);
+        Assert.InRange(pair * 1e3, 13.8, 14.2);
+    }
+
+    [Fact]
+    public void AOneHourEpoxyLeavesTimeForFivePliesAndABag()
+    {
+        var plan = Planned(Fairing(Area.FromSquareCentimeters(244), 45, halves: false));
+        var pot = Assert.Single(plan.Pots);
+        Assert.True(pot.UsedUpAt.Value < pot.DeadAt!.Value.Value, $"used up at {pot.UsedUpAt.Value}, dead at {pot.DeadAt.Value.Value}");
+        Assert.True(plan.Clock!.Need.Value < plan.Clock.FilmLife!.Value.Value);
+
+        // Even by the strict rule of US Army TM 1-1500-204-23-11, pressure on within the pot life.
+        Assert.True(plan.Clock.Need.Value < pot.PotLife!.Value.Value, $"needs {plan.Clock.Need.Value.Minutes} min of {pot.PotLife.Value.Value.Minutes}");
+    }
+
+    [Fact]
+    public void APumpOfTwoAndAHalfCubicFeetAMinuteIsAmple()
+    {
+        var plan = Planned(Fairing(Area.FromSquareCentimeters(244), 45, halves: false));
+        Assert.True(plan.Vacuum!.PumpDown!.Value.Value.Minutes < 1);
+        Assert.True(plan.Vacuum.PumpMargin!.Value.Value > 5);
+    }
+
+    /// <summary>Resin for a part of a few grams is a matter of tens of grams, not of hundreds.</summary>
+    [Fact]
+    public void ATinyPartNeedsATinyPot()
+    {
+        var plan = Planned(Fairing(Area.FromSquareCentimeters(244), 45, halves: false));
+        Assert.InRange(plan.Resin!.ToMix.Value.Grams, 8, 30);
+    }
+
+    private static Plan Planned(Part part) => Planner.Plan(part, Recipes.Around(part, Recipes.Shop()));
+
+    private static Part Fairing(Area area, double percent, bool halves)
+    {
+        // Shape of no matter; the fine veils are squeezed like the cloth, so they are given the same content.
+        var shape = new GivenAreaShape(area, null, null, Length.FromMillimeters(30));
+        var stack = new StackItem[]
+        {
+            Ply("outer", Stuffs.Cloth("glass-plain-3/4", "0.75 oz/yd2")),
+            Ply("veil-1", Stuffs.Veil("veil", "0.2 oz/yd2")),
+            Ply("body", Stuffs.Cloth("glass-plain-3", "3 oz/yd2")),
+            Ply("veil-2", Stuffs.Veil("veil", "0.2 oz/yd2")),
+            Ply("inner", Stuffs.Cloth("glass-plain-1/2", "0.5 oz/yd2")),
+        };
+        return Recipes.Part(Process.Bagged, Recipes.Mould(shape, halves), stack) with
+        {
+            Vacuum = new VacuumPlan
+            {
+                Where = Fig.Somewhere,
+                Draw = Fig.Vacuum("25 inHg", VacuumConvention.BelowAmbient),
+                LeakCheck = new LeakCheck(Fig.Time("5 min"), Fig.Pressure("34 mbar"), true, Fig.Somewhere),
+            },
+        };
+
+        PlyItem Ply(string name, Reinforcement cloth) => Recipes.Ply(name, cloth) with { Content = Fig.Resin(percent) };
+    }
+}
