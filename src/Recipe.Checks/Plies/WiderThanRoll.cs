@@ -80,7 +80,7 @@ public sealed class WiderThanRoll : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var wide = new List<(PlyItem Ply, PiecePlan Piece, StackPlan Line)>();
+        var wide = new List<Wide>();
         foreach (var line in context.Plan.Stack)
         {
             if (line.Item is not PlyItem { Material.Form: ReinforcementForm.Fabric } ply || line.Pieces.IsEmpty)
@@ -94,7 +94,7 @@ public sealed class WiderThanRoll : Check
             }
             else if (line.Pieces.Where(p => IsTooWide(ply, p)).MaxBy(p => p.WidthOnRoll.Meters) is { } piece)
             {
-                wide.Add((ply, piece, line));
+                wide.Add(new Wide(ply, piece, line));
             }
         }
 
@@ -128,7 +128,7 @@ public sealed class WiderThanRoll : Check
 
     private static bool IsTooWideEvenNet(PiecePlan piece) => piece.WidthOnRoll - Allowances > piece.RollWidth!.Value;
 
-    private static Fix AllowJoins(List<(PlyItem Ply, PiecePlan Piece, StackPlan Line)> wide) => new(
+    private static Fix AllowJoins(List<Wide> wide) => new(
         wide.Count == 1 ? $"Allow join lines in {wide[0].Ply.Name}" : $"Allow join lines in {wide.Count} plies",
         FixSafety.NeedsALook,
         wide.Select(w => AllowJoins(w.Ply, w.Line.Pieces.Max(p => p.Joins))).ToImmutableArray());
@@ -147,4 +147,6 @@ public sealed class WiderThanRoll : Check
         var digits = ply.Where.Text[(at + word.Length)..].TakeWhile(char.IsAsciiDigit).Count();
         return Edits.Replace(new SourceSpan(ply.Where.Source, new TextSpan(start, digits)), text);
     }
+
+    private sealed record Wide(PlyItem Ply, PiecePlan Piece, StackPlan Line);
 }

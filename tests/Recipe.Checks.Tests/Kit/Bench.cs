@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Semantics;
+using Recipe.Syntax;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks.Tests;
+
+/// <summary>A text taken through all stages: read, bound, planned, checked.</summary>
+internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArray<Plan> Plans, ImmutableArray<Finding> Before, CheckReport Report)
+{
+    public static readonly DateOnly Today = new(2026, 5, 14);
+
+    /// <summary>What all stages found, accepted findings left out.</summary>
+    public IEnumerable<Finding> All => Before.Concat(Report.Findings);
+
+    public IEnumerable<string> Codes => All.Select(f => f.Descriptor.Code);
+
+    public static Bench Of(string text, DateOnly? today = null, bool dated = true)
+    {
+        var source = new SourceText("part.recipe", text);
+        var tree = SyntaxTree.Parse(source);
+        var bound = Binder.Bind(tree, TestBook.Book, UseScope.Alone());
+        var plans = bound.Model.Parts.Select(p => Planner.Plan(p, bound.Model)).ToImmutableArray();
+        var report = CheckRunner.Run(plans, bound.Model, dated ? today ?? Today : null);
+        return new Bench(source, bound.Model, plans, [.. tree.Findings, .. bound.Findings], report);
+    }
+
+    /// <summary>The only finding of a check in a text.</summary>
+    public static Finding Fires(string code, string text)
+    {
+        var bench = Of(text);
+        Assert.True(bench.Before.IsEmpty, bench.Story());
+        var found = bench.Report.Findings.Where(f => f.Descriptor.Code == code || f.Descriptor.Name == code).ToList();
+        Assert.True(found.Count == 1, $"{code} fires {found.Count} times\n{bench.Story()}");
+        return found[0];
+    }
+
+    /// <summary>A check says nothing about a text, and the text is understood.</summary>
+    public static void Silent(string code, string text)
+    {
+        var bench = Of(text);
+        Assert.True(bench.Before.IsEmpty, bench.Story());
+        Assert.False(bench.Report.Findings.Any(f => f.Descriptor.Code == code || f.Descriptor.Name == code), bench.Story());
+    }
+
+    /// <summary>Everything found, for a failed test.</summary>
+    public string Story() =>
+        string.Join("\n", All.Select(f => $"{f.Where.Start} {f.Severity} {f.Descriptor.Code} {f.Descriptor.Name}: {f.Message}"))
+        + "\nnot checked: " + string.Join("; ", Report.NotChecked.Select(n => $"{n.Descriptor.Code} {n.Missing}"))
+        + "\n" + Source.Text;
+}
