@@ -1,4 +1,4 @@
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Travellers;
 using Recipe.Model;
@@ -116,7 +116,7 @@ internal static class PlanMapping
         coat.Material.Name,
         coat.Material.Label,
         Si.Of(coat.ArealWeight?.Value),
-        Si.Of(CoatStation.MassOf(plan, coat)),
+        Si.Of(CoatSteps.MassOf(plan, coat)),
         coat.Material.Mix?.Written);
 
     private static FinishRecord Of(FinishStep step) => new(step.Verb, step.Text);

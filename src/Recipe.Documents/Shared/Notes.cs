@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
+using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Documents.Shared;
@@ -19,27 +20,28 @@ internal static class Notes
     public static ImmutableArray<Phrase> WaiverLines(PaperContext context)
     {
         var lines = ImmutableArray.CreateBuilder<Phrase>();
+        var accepted = context.Input.Findings.Where(finding => finding.AcceptedBecause is not null).ToList();
         foreach (var waiver in context.Part.Waivers)
         {
-            var known = context.Input.Findings.Select(finding => finding.Descriptor)
-                .FirstOrDefault(descriptor => descriptor.Code == waiver.Code || descriptor.Name == waiver.Code);
-            var what = known is null ? waiver.Code : $"{known.Code}, {known.Title}";
+            var named = context.Input.Findings.Where(finding => IsNamedBy(waiver, finding)).ToList();
+            var what = named.Count == 0 ? waiver.Code : $"{named[0].Descriptor.Code}, {named[0].Descriptor.Title}";
             var why = waiver.Because is { } because ? $"because “{because}”" : "without a reason";
             var until = waiver.Until is { } day ? $", until {Numbers.Day(day)}" : "";
-            lines.Add(Phrase.Strong("Accepted") + $": {what}; {why}{until}");
+            var here = string.Concat(named.Where(accepted.Contains).Select(finding => $" Here: {finding.Message}"));
+            lines.Add(Phrase.Strong("Accepted") + $": {what}; {why}{until}.{here}");
+            accepted.RemoveAll(finding => IsNamedBy(waiver, finding));
         }
 
-        foreach (var finding in context.Input.Findings.Where(finding => finding.AcceptedBecause is not null))
-        {
-            lines.Add(Phrase.Strong("Accepted here") + $": {Said(finding)} Reason: “{finding.AcceptedBecause}”");
-        }
-
+        lines.AddRange(accepted.Select(finding => Phrase.Strong("Accepted") + $": {Said(finding)} Because “{finding.AcceptedBecause}”."));
         return lines.ToImmutable();
     }
 
     /// <summary>Findings that nobody accepted, worst first.</summary>
     public static IEnumerable<Finding> Open(PaperContext context) => context.Input.Findings
         .Where(finding => finding.AcceptedBecause is null).OrderByDescending(finding => finding.Severity);
+
+    private static bool IsNamedBy(Waiver waiver, Finding finding) =>
+        finding.Descriptor.Code == waiver.Code || finding.Descriptor.Name == waiver.Code;
 
     private static string Said(Finding finding) =>
         $"{finding.Descriptor.Code} ({Words.Of(finding.Severity)}) {finding.Message.TrimEnd('.')}.";

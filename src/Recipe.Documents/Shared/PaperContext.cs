@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
 using Recipe.Planning;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Planning;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;
@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>The cure down the page, to H6 and H7: both before the part leaves the mould.</summary>
+/// <summary>The cure down the page as far as the part is in the mould, to H6.</summary>
 internal static class CureStation
 {
     public static Station Build(TravellerContext context)
@@ -18,21 +18,22 @@ internal static class CureStation
         {
             blocks.Add(new Paragraph("The recipe has no cure. Cure as the data sheet says; write what was done."));
             blocks.Add(TravellerContext.Steps("", [context.Step("Cure", DemouldTime(context), new Blank("time and temperature"))]));
-            blocks.AddRange(Holds(context));
-            return new Station("Cure and demould", blocks.ToImmutable());
+            blocks.Add(Hold(context));
+            return new Station("Cure", blocks.ToImmutable());
         }
 
         blocks.Add(Panel(context, cure));
-        var demould = cure.Steps.Select((step, i) => (step, i)).FirstOrDefault(pair => pair.step.Step.Action == CureAction.Demould, (step: cure.Steps[0], i: cure.Steps.Length)).i;
-        blocks.Add(TravellerContext.Steps(Origin(context), cure.Steps.Take(demould).Select(step => Step(context, step))));
-        blocks.AddRange(Holds(context));
-        if (demould < cure.Steps.Length)
-        {
-            blocks.Add(TravellerContext.Steps("After H7", cure.Steps.Skip(demould).Select(step => Step(context, step))));
-        }
-
-        return new Station("Cure and demould", blocks.ToImmutable());
+        blocks.Add(TravellerContext.Steps(Origin(context), cure.Steps.Take(Demould(cure)).Select(step => Step(context, step))));
+        blocks.Add(Hold(context));
+        return new Station("Cure", blocks.ToImmutable());
     }
+
+    /// <summary>The cure from the demoulding on: free-standing.</summary>
+    public static IEnumerable<Row> AfterDemould(TravellerContext context) =>
+        context.Plan.Cure is { } cure ? cure.Steps.Skip(Demould(cure)).Select(step => Step(context, step)) : [];
+
+    // Index of the first demoulding; the number of steps when there is none.
+    private static int Demould(CurePlan cure) => cure.Steps.TakeWhile(step => step.Step.Action != CureAction.Demould).Count();
 
     private static KeyNumbers Panel(TravellerContext context, CurePlan cure)
     {
@@ -65,7 +66,8 @@ internal static class CureStation
             }
         }
 
-        notes.Add($"from {At(context, step.Start.Value)} to {At(context, step.End.Value)}");
+        var (start, end) = (At(context, step.Start.Value), At(context, step.End.Value));
+        notes.Add(start == end ? $"at {start}" : $"from {start} to {end}");
         var what = step.Step.Action switch
         {
             CureAction.Hold => step.Step.AtRoom ? $"Hold at room temperature, {text.Temperature(step.To)}." : $"Hold {text.Temperature(step.To)}.",
@@ -97,18 +99,13 @@ internal static class CureStation
     private static Cell DemouldTime(TravellerContext context) =>
         context.Part.Resin?.Demould is { } demould ? $"demould after {QuantityText.Written(demould)}" : "as the data sheet says";
 
-    private static IEnumerable<Block> Holds(TravellerContext context)
+    private static HoldPoint Hold(TravellerContext context)
     {
         var vacuum = context.Part.Vacuum?.Hold is { } hold ? $"Vacuum held {QuantityText.Span(hold.Value)}" : "Vacuum held as written";
-        yield return new HoldPoint(
+        return new HoldPoint(
             "H6",
             "cure done",
             ["Time and temperature as written", .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
             [new Blank("Hottest", "°C")]);
-        yield return new HoldPoint(
-            "H7",
-            "may leave the mould",
-            ["Cool enough to touch; a fingernail leaves no mark", "Leftover from the pot is hard and rings"],
-            [new Blank("Part temperature", "°C")]);
     }
 }

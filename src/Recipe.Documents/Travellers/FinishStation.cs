@@ -1,81 +1,45 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>Finishing, weighing and inspection, to H8 and H9.</summary>
+/// <summary>Demoulding after H7, what of the cure follows it, and finishing.</summary>
 internal static class FinishStation
 {
-    /// <summary>Defects that can be counted over many parts; common words of the trade, two letters each.</summary>
-    private static readonly ImmutableArray<(string Code, string Meaning)> Defects =
-    [
-        ("DR", "dry"), ("BR", "bridge"), ("VD", "void"), ("PH", "pinholes"), ("RR", "resin-rich"), ("WR", "wrinkle"), ("PP", "print-through"), ("ST", "stuck or torn"), ("SO", "soft"),
-        ("WP", "warp"), ("DL", "delaminated"), ("MS", "ply missing"), ("CN", "contaminated"), ("EX", "exotherm"), ("LK", "vacuum lost"), ("TR", "trim error"), ("HV", "heavy"), ("LT", "light"),
-    ];
-
     public static Station Build(TravellerContext context)
     {
-        // A line that only says "weigh" is the weighing below.
-        var lines = context.Part.Finish.Where(line => line is not { Verb: "weigh", Text: "" })
-            .Select(line => context.Tick(Sentence(line)));
+        var after = CureStation.AfterDemould(context).ToList();
+        var heated = after.Count > 1 ? context.Caution(Danger.Heat, Danger.Dust) : context.Caution(Danger.Dust);
+
+        // A line that only says "weigh" is the weighing of the next station.
+        var lines = context.Part.Finish.Where(line => line is not { Verb: "weigh", Text: "" }).Select(line => context.Tick(Sentence(line)));
         return new Station(
-            "Finish, weigh, inspect",
+            "Demould and finish",
             [
-                .. context.Caution(Danger.Dust),
-                TravellerContext.Steps("", [context.Step("Weigh before trimming.", "", new Blank("mass before trimming", "g")), .. lines, .. Weigh(context)]),
-                new HoldPoint("H8", "inspected and weighed", ["Wait 10\u00A0min before you inspect your own work", "Tapped, held to the light, measured"], []),
-                new Paragraph((Phrase)"Defects: " + string.Join(", ", Defects.Select(defect => $"{defect.Code}\u00A0{defect.Meaning}")) + ".", Fine: true),
-                new Table(
-                    "",
-                    [new("Defect code", WidthMm: 26, NamesTheRow: true), new("Where, how large", WidthMm: 56), new("Cause", WidthMm: 56), new("Use, repair, scrap")],
-                    [.. Enumerable.Range(0, 2).Select(_ => new CellRow([new Blank("defect code"), new Blank("place and size"), new Blank("cause"), new Blank("use, repair or scrap")]))],
-                    TableUse.Steps),
-                new HoldPoint("H9", "decided: use, repair or scrap", [], [new Blank("Decision")]),
+                new HoldPoint(
+                    "H7",
+                    "may leave the mould",
+                    ["Cool enough to touch; a fingernail leaves no mark", "Leftover from the pot is hard and rings"],
+                    [new Blank("Part temperature", "°C")]),
+                TravellerContext.Steps("", [.. after.Count > 0 ? after : [context.Tick("Take the part off the mould. Wedges of plastic or wood.")], context.Step("Weigh before trimming.", "", new Blank("mass before trimming", "g")), .. lines]),
+                .. heated,
             ]);
     }
 
     /// <summary>A finishing line as written, as a sentence.</summary>
     public static string Sentence(FinishStep line)
     {
-        var verb = line.Verb.Length == 0 ? "" : char.ToUpperInvariant(line.Verb[0]) + line.Verb[1..];
+        // These words only say that a sentence of the author's own follows.
         var text = WrittenText.ForReading(line.Text);
-        return line.Verb is "step" or "prepare" or "inspect" ? (line.Verb == "inspect" ? $"Inspect: {text}" : text) : $"{verb} {text}".TrimEnd();
+        if (line.Verb is "step" or "prepare" or "")
+        {
+            return text;
+        }
+
+        var verb = char.ToUpperInvariant(line.Verb[0]) + line.Verb[1..];
+        return text.Length == 0 ? verb : $"{verb}: {text}";
     }
-
-    private static IEnumerable<Row> Weigh(TravellerContext context)
-    {
-        var (part, text) = (context.Part, context.Text);
-        if (part.TargetMass is { } target)
-        {
-            var reading = text.Written(target, value => text.About(value));
-            var band = part.TargetTolerance is { } tolerance
-                ? $"{text.Weight(target.Value - tolerance.Value, Rounding.Up).Main} to {text.Weight(target.Value + tolerance.Value, Rounding.Down).Main}"
-                : null;
-            yield return context.Step("Weigh the trimmed part. Target", new BigCell(reading.Main, Join(reading.Beside, band)), new Blank("trimmed mass", "g"), Expected(context));
-        }
-        else if (context.Plan.Laminate is { } laminate)
-        {
-            var mass = laminate.TrimmedMass.Value;
-            yield return context.Step(
-                "Weigh the trimmed part. Expected", new BigCell(text.About(mass.Value).Main, $"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), new Blank("trimmed mass", "g"));
-        }
-        else
-        {
-            yield return context.Step("Weigh the trimmed part.", "no target", new Blank("trimmed mass", "g"));
-        }
-
-        if (context.Plan.Laminate is { } whole)
-        {
-            yield return context.Step("Thickness at 3 marks", text.Thickness(whole.Thickness.Value).ToString(), new Blank("thickness at three marks", "mm"), "full stack, computed");
-        }
-    }
-
-    private static string? Expected(TravellerContext context) => context.Plan.Laminate is { } laminate
-        ? $"expected {context.Text.About(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.About(laminate.TrimmedMass.Value.Low).Main} to {context.Text.About(laminate.TrimmedMass.Value.High).Main}"
-        : null;
-
-    private static string? Join(string? first, string? second) => first is null ? second : second is null ? first : $"{first}; {second}";
 }

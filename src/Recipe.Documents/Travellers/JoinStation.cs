@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using UnitsNet;
@@ -66,7 +66,7 @@ internal static class JoinStation
         if (join.Adhesive is { } adhesive)
         {
             var ratio = adhesive.Mix is { } mix ? $"mix {QuantityText.Written(mix)}" : "mix ratio on the data sheet";
-            yield return context.Tick($"Mix {adhesive.Label}. {CoatStation.Order(adhesive)}", ratio);
+            yield return context.Tick($"Mix {adhesive.Label}. {CoatSteps.Order(adhesive)}", ratio);
         }
 
         if (join.BondLine is { } line)

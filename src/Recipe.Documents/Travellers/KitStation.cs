@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
@@ -14,7 +14,7 @@ internal static class KitStation
     public static Station Build(TravellerContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(new Paragraph(Phrase.Strong("Cut everything before the resin is mixed.") + " Last ply to the bottom of the box, ply 1 on top."));
+        blocks.Add(new Paragraph(Phrase.Strong("Cut everything before the resin is mixed.") + " Ply 1 on top of the kit."));
         var pieces = Pieces(context).ToImmutableArray();
         if (pieces.IsEmpty)
         {

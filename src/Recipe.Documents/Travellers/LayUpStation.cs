@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Writing;
@@ -11,6 +11,8 @@ namespace Recipe.Documents.Travellers;
 /// <summary>Ply by ply, to H4.</summary>
 internal static class LayUpStation
 {
+    private const int MostBoxes = 8;
+
     public static Station Build(TravellerContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
@@ -43,11 +45,11 @@ internal static class LayUpStation
 
     private static ImmutableArray<Column> Columns(TravellerContext context)
     {
-        var resin = context.IsWet ? ImmutableArray.Create(new Column("Resin", Align.Left, 38)) : [];
+        var resin = context.IsWet ? ImmutableArray.Create(new Column("Resin", Align.Left, 36)) : [];
         return
         [
-            new("Ply", Align.Centre, 24), new("Material", NamesTheRow: true), new("Direction", WidthMm: 44), .. resin,
-            new("Laid", Align.Centre, context.Sides.Length > 1 ? 34 : 20),
+            new("Ply", Align.Centre, 22), new("Material", NamesTheRow: true), new("Direction", WidthMm: 40), .. resin,
+            new("Laid", Align.Centre, context.Sides.Length > 1 ? 38 : 26),
         ];
     }
 
@@ -145,7 +147,8 @@ internal static class LayUpStation
 
     private static TickCell Laid(TravellerContext context, StackItem item)
     {
-        var each = Math.Clamp(item.Count, 1, 8);
+        // Each ply has a box of its own; of many small pieces all have one.
+        var each = StackNames.Plies(item) > 1 ? Math.Min(item.Count, MostBoxes) : item.Count <= 2 ? Math.Max(item.Count, 1) : 1;
         return context.Sides.Length > 1
             ? new TickCell([.. Enumerable.Range(0, each).SelectMany(_ => context.Sides)])
             : TickCell.Of(each);

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
@@ -13,7 +13,7 @@ internal static class MixStation
     public static Station Build(TravellerContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.AddRange(context.Caution(Danger.Peroxide, Danger.Exotherm));
+        blocks.AddRange(context.Caution(Danger.Peroxide));
         blocks.Add(new HoldPoint(
             "H3",
             "resin ready",
@@ -56,9 +56,10 @@ internal static class MixStation
     {
         var text = context.Text;
         var of = context.Plan.Pots.Length;
+        var dead = pot.PotLife is { } life ? $", dead {QuantityText.Minutes(life.Value, Rounding.Down)} later" : ", pot life not known";
         var plies = pot.For.IsEmpty ? "" : $", for {string.Join(", ", pot.For)}";
         var at = context.Clock.TimeOfDay(pot.MixedAt.Value) is { } planned ? $" ({planned})" : "";
-        yield return new GroupRow($"Pot {Numbers.Whole(pot.Number)} of {Numbers.Whole(of)}: mix at {WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest)}{at}{plies}");
+        yield return new GroupRow($"Pot {Numbers.Whole(pot.Number)} of {Numbers.Whole(of)}: mix at {WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest)}{at}{dead}{plies}");
         if (pot is not { Resin: { } resin, Hardener: { } hardener })
         {
             yield return context.Step("Weigh and mix by the data sheet: no mix ratio is known", new BigCell(text.Weight(pot.Mass.Value).Main, "in all"), new Blank("mixed", "g"));
@@ -88,7 +89,7 @@ internal static class MixStation
             new BigCell(text.Weight(total).Main, string.Join("; ", notes)),
             new Blank("scale shows", "g"));
         var mixing = context.Part.WetOut?.Mixing is { } time ? new BigCell(QuantityText.Span(time.Value)) : (Cell)"until no streak is left";
-        yield return context.Tick("Mix. Scrape sides and base. Second cup, mix again.", mixing);
+        yield return context.Tick("Mix, scrape the cup. Second cup, mix again.", mixing);
         yield return UseBy(context, pot);
     }
 
@@ -96,10 +97,9 @@ internal static class MixStation
 
     private static CellRow UseBy(TravellerContext context, PotPlan pot)
     {
-        var dead = pot.PotLife is { } life ? $"dead {QuantityText.Minutes(life.Value, Rounding.Down)} after mixing" : "pot life not known: data sheet";
         return context.Step(
-            "Write the time mixed. Use it up by",
-            new BigCell(WorkClock.Minute(pot.UsedUpAt.Value, Rounding.Up), dead),
+            "Write the time. Use it up by",
+            new BigCell(QuantityText.Minutes(pot.UsedUpAt.Value, Rounding.Up), "after first mix"),
             new Blank("time mixed"));
     }
 

@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>The mould and its release coats, to H1.</summary>
+/// <summary>The mould and its release coats, to H1; then the coats on it.</summary>
 internal static class MouldStation
 {
     /// <summary>More coats than this stand on one line.</summary>
@@ -38,7 +38,8 @@ internal static class MouldStation
                 .. context.Sides.IsEmpty ? ImmutableArray<Phrase>.Empty : [$"Both halves: {string.Join(", ", context.Sides)}"],
             ],
             [new Blank("Pulls since release")]));
-        return new Station("Mould and release", blocks.ToImmutable());
+        blocks.AddRange(CoatSteps.Of(context));
+        return new Station("Mould", blocks.ToImmutable());
     }
 
     private static Phrase Limits(TravellerContext context) => context.Part.Mould?.HeatLimit is { } limit
@@ -60,7 +61,7 @@ internal static class MouldStation
             {
                 var target = coat == count
                     ? line.Dry is { } dry ? new BigCell(QuantityText.Span(dry.Value), "dry before lay-up") : new TextCell("dry before lay-up")
-                    : line.Wait is { } time ? new BigCell(QuantityText.Span(time.Value), "then the next coat") : (Cell)wait;
+                    : line.Wait is { } time ? new BigCell(QuantityText.Span(time.Value)) : (Cell)wait;
                 yield return context.Tick($"Coat {Numbers.Whole(coat)}. {How(line.Agent)}", target);
             }
         }

@@ -1,16 +1,15 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>What differed, what was accepted, which lots were used, and who signs.</summary>
+/// <summary>What differed, what was accepted, and which lots were used.</summary>
 internal static class RecordStation
 {
     private const int DeviationLines = 5;
 
-    public static Station Build(TravellerContext context) => new(
-        "Record and sign", [Deviations(), .. Waivers(context), Lots(context), Signatures()]);
+    public static Station Build(TravellerContext context) => new("Record", [Deviations(), .. Waivers(context), Lots(context)]);
 
     private static Table Deviations() => new(
         "Deviations: whatever was not done as written",
@@ -21,8 +20,7 @@ internal static class RecordStation
     private static IEnumerable<Block> Waivers(TravellerContext context)
     {
         var lines = Notes.WaiverLines(context.Paper);
-        yield return new Heading("Waivers");
-        yield return lines.IsEmpty ? new Paragraph("None: no finding is waived.") : new BulletList(lines);
+        yield return lines.IsEmpty ? new Paragraph("Waivers: none.") : new BulletList(lines);
     }
 
     private static Table Lots(TravellerContext context) => new(
@@ -39,11 +37,4 @@ internal static class RecordStation
         var labels = context.Plan.Takeoff.IsEmpty ? named.OfType<string>() : counted;
         return [.. labels.Distinct(StringComparer.Ordinal)];
     }
-
-    private static Facts Signatures() => new(
-    [
-        new("Laminator", Phrase.Empty, new Blank("name and signature of the laminator")),
-        new("Checked by", Phrase.Empty, new Blank("name and signature of the one who checked")),
-        new("Photos", Phrase.Empty, new Blank("numbers of the photos")),
-    ]);
 }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
@@ -11,8 +11,8 @@ namespace Recipe.Documents.Travellers;
 internal static class StartStation
 {
     public static Station Build(TravellerContext context) => new(
-        "Start: safety and clock",
-        [.. Stop(context), Header(context), .. Safety(context), .. Clock(context), Conditions(context)]);
+        "Start",
+        [.. Stop(context), Header(context), .. Safety(context), .. Clock(context), .. Conditions(context)]);
 
     private static IEnumerable<Block> Stop(TravellerContext context)
     {
@@ -29,7 +29,7 @@ internal static class StartStation
     {
         var part = context.Part;
         var facts = ImmutableArray.CreateBuilder<Fact>();
-        facts.Add(new("Job and customer", Phrase.Empty, new Blank("job and customer")));
+        facts.Add(new("Job, customer", Phrase.Empty, new Blank("job and customer")));
         facts.Add(new("Built by, due", Phrase.Empty, new Blank("who builds it and when it is due")));
         var made = part.Mould is { } mould ? $"{Words.Of(part.Process.Value)}, in {mould.Label}" : Words.Of(part.Process.Value);
         facts.Add(new("Made", part.Mould?.Pulls is { } pulls ? $"{made}, {Numbers.Whole(pulls.Value)} pulls so far" : made));
@@ -38,7 +38,7 @@ internal static class StartStation
             facts.Add(new("Variant of", original));
         }
 
-        facts.Add(new("First-off after a change? (yes, no)", Phrase.Empty, new Blank("yes or no")));
+        facts.Add(new("First-off after a change?", Phrase.Empty, new Blank("first-off after a change", "yes / no")));
         return new Facts(facts.ToImmutable());
     }
 
@@ -74,7 +74,7 @@ internal static class StartStation
             items.Add(clock.FullVacuumBy is { } by
                 ? new(
                     "Full vacuum at the latest",
-                    WorkClock.Minute(by),
+                    QuantityText.Minutes(by, Rounding.Down),
                     $"after first mix; pump on by {WorkClock.Minute(clock.PumpOnBy!.Value)}" + (clock.TimeOfDay(by) is { } time ? $"; {time} by the plan" : ""),
                     new Blank("By the clock"))
                 : new("Full vacuum at the latest", "not known", "take the film life from the data sheet", new Blank("By the clock")));
@@ -102,26 +102,20 @@ internal static class StartStation
         return new("Pot life today", QuantityText.Minutes(pot.PotLife!.Value.Value, Rounding.Down), spare, Alarm: margin.Minutes < 0);
     }
 
-    private static Table Conditions(TravellerContext context)
+    private static IEnumerable<Block> Conditions(TravellerContext context)
     {
         var (conditions, text) = (context.Plan.Conditions, context.Text);
-        var rows = new List<Row>
-        {
-            context.Step("Room temperature", new BigCell(text.Temperature(conditions.Room.Value).Main, text.Temperature(conditions.Room.Value).Beside), new Blank("room temperature", "°C")),
-        };
+        var facts = ImmutableArray.CreateBuilder<Fact>();
+        facts.Add(new("Room", text.Temperature(conditions.Room.Value).ToString(), new Blank("room temperature", "°C")));
         if (context.Process != Process.Prepreg)
         {
-            rows.Add(context.Step("Resin temperature", new BigCell(text.Temperature(conditions.Resin.Value).Main, text.Temperature(conditions.Resin.Value).Beside), new Blank("resin temperature", "°C")));
+            facts.Add(new("Resin", text.Temperature(conditions.Resin.Value).ToString(), new Blank("resin temperature", "°C")));
         }
 
         var humidity = context.Part.WetOut?.Humidity ?? context.Plan.Shop?.Humidity;
-        rows.Add(context.Step("Humidity", humidity is null ? "as the data sheet says" : QuantityText.Written(humidity), new Blank("relative humidity", "%")));
-        if (conditions.Night is { } night)
-        {
-            rows.Add(context.Step("Coldest in the night", text.Temperature(night.Value).ToString(), new Blank("coldest in the night", "°C")));
-        }
-
-        var hands = context.Process == Process.Prepreg ? "" : $", {Words.Count(conditions.Laminators.Value, "laminator", "laminators")}";
-        return TravellerContext.Steps($"Conditions{hands}", rows);
+        facts.Add(new("Humidity", humidity is null ? Phrase.Empty : QuantityText.Written(humidity), new Blank("relative humidity", "%")));
+        facts.Add(new("Coldest night", conditions.Night is { } night ? text.Temperature(night.Value).ToString() : Phrase.Empty, new Blank("coldest in the night", "°C")));
+        yield return new Heading(context.Process == Process.Prepreg ? "Conditions" : $"Conditions, {Words.Count(conditions.Laminators.Value, "laminator", "laminators")}");
+        yield return new Facts(facts.ToImmutable());
     }
 }

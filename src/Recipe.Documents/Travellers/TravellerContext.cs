@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
@@ -34,7 +34,7 @@ internal sealed class TravellerContext(PaperInput input)
 
     /// <summary>Columns of a table of steps.</summary>
     public static ImmutableArray<Column> StepColumns =>
-        [new("No.", Align.Centre, 13), new("Do this", NamesTheRow: true), new("Target", WidthMm: 48), new("Actual", WidthMm: 40), new("Time, by", WidthMm: 24)];
+        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 44), new("Actual", WidthMm: 40), new("Time, by", WidthMm: 22)];
 
     /// <summary>A step with a target and a space for what it really was.</summary>
     public CellRow Step(Phrase what, Cell target, Blank actual, string? note = null) =>

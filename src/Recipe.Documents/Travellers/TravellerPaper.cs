@@ -1,4 +1,4 @@
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
@@ -28,11 +28,6 @@ internal static class TravellerPaper
         var wetJoin = context.Part.Join?.Manner?.Value == JoinManner.WetInWet;
         yield return StartStation.Build(context);
         yield return MouldStation.Build(context);
-        if (!context.Part.Coats.IsEmpty)
-        {
-            yield return CoatStation.Build(context);
-        }
-
         yield return KitStation.Build(context);
         if (context.IsWet)
         {
@@ -48,6 +43,7 @@ internal static class TravellerPaper
         if (context.Part.Bag is not null || context.Part.Vacuum is not null || context.Process != Process.Hand)
         {
             yield return BagStation.Build(context);
+            yield return VacuumStation.Build(context);
         }
 
         if (context.Process == Process.Infused)
@@ -62,6 +58,7 @@ internal static class TravellerPaper
         }
 
         yield return FinishStation.Build(context);
+        yield return InspectStation.Build(context);
         yield return RecordStation.Build(context);
         yield return Notes.Station(context.Paper);
     }

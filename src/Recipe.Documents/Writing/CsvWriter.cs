@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 
 namespace Recipe.Documents.Writing;

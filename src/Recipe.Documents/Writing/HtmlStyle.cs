@@ -1,4 +1,4 @@
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Model;
 
 namespace Recipe.Documents.Writing;
@@ -22,7 +22,7 @@ internal static class HtmlStyle
         return $$"""
             @page {
               size: {{size}} {{(document.Landscape ? "landscape" : "portrait")}};
-              margin: 10mm 10mm 15mm 20mm;
+              margin: 8mm 10mm 13mm 20mm;
               @bottom-left { content: {{HtmlText.CssString(foot)}}; font: 9pt sans-serif; white-space: nowrap; }
               @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; white-space: nowrap; }
             }
@@ -51,13 +51,16 @@ internal static class HtmlStyle
         .right { text-align: right; }
         .centre { text-align: center; }
         .note { display: block; font-weight: normal; }
+        .facts { margin: 0 0 3mm; }
         .facts > div { display: flex; gap: 3mm; align-items: center; border-bottom: 0.2mm solid #000; padding: 0.8mm 0; break-inside: avoid; }
-        .facts dt { flex: 0 0 34%; }
-        .facts dd { flex: 1; display: flex; gap: 3mm; align-items: center; font-weight: bold; }
+        .facts dd { display: flex; flex-wrap: wrap; gap: 1mm 3mm; align-items: center; justify-content: space-between; flex: 1; font-weight: bold; }
         .blank { display: inline-flex; align-items: flex-end; justify-content: flex-end; min-width: 40mm; height: 12mm; padding: 0 1.5mm 0.5mm; border: 0.5mm solid #000; font-size: 11pt; font-weight: normal; vertical-align: middle; }
         td.write { height: 13mm; padding: 0; vertical-align: bottom; text-align: right; border-width: 0.5mm; }
         .in { display: block; padding: 0 1.5mm 0.5mm; font-size: 11pt; }
         .tick { display: inline-block; flex: none; width: 10mm; height: 10mm; border: 0.6mm solid #000; vertical-align: middle; }
+        .facts .wide dd { font-weight: normal; }
+        .facts .blank { margin-left: auto; }
+        .short { break-inside: avoid; }
         .labelled { display: inline-flex; gap: 2mm; align-items: center; white-space: nowrap; }
         .box { margin: 0 0 3mm; padding: 2mm 3mm; break-inside: avoid; }
         .box h3 { margin: 0 0 1.5mm; }
@@ -65,7 +68,9 @@ internal static class HtmlStyle
         .caution { border: 1mm solid #000; }
         .if { border: 0.6mm dashed #000; }
         .hold { border: 0.5mm solid #000; border-top-width: 3mm; border-bottom-width: 3mm; }
-        .blanks { display: flex; flex-wrap: wrap; gap: 2mm 6mm; }
+        .blanks { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1mm 3mm; }
+        .blanks .labelled { flex-direction: column; gap: 0; align-items: stretch; font-size: 11pt; }
+        .hold .ticks { display: grid; grid-template-columns: 1fr 1fr; gap: 0 5mm; }
         .ticks { list-style: none; padding: 0; }
         .ticks li { display: flex; gap: 3mm; align-items: center; margin: 0 0 1.2mm; break-inside: avoid; }
         .panel { break-inside: avoid; margin: 0 0 3mm; }
@@ -73,7 +78,8 @@ internal static class HtmlStyle
         .card { padding: 1.5mm 2.5mm; border: 0.2mm solid #000; }
         .alarm { border-width: 1.2mm; }
         .big { font-size: 28pt; font-weight: bold; line-height: 1.1; white-space: nowrap; }
-        .ring { display: inline-flex; align-items: center; justify-content: center; min-width: 17mm; height: 17mm; border: 0.8mm solid #000; border-radius: 8.5mm; font-size: 36pt; font-weight: bold; line-height: 1; }
+        .big .unit { font-size: 65%; }
+        .ring { display: inline-flex; align-items: center; justify-content: center; min-width: 15mm; height: 15mm; padding: 0 1mm; border: 0.8mm solid #000; border-radius: 7.5mm; font-size: 36pt; font-weight: bold; line-height: 1; }
         .direction { display: flex; gap: 1.5mm; align-items: center; }
         .direction svg { flex: none; width: 13mm; height: 13mm; fill: none; stroke: #000; stroke-width: 1.6; }
         .direction circle { stroke-width: 0.3; }
@@ -97,9 +103,13 @@ internal static class HtmlStyle
         .station-head .number { display: inline-block; min-width: 11mm; padding: 0 1.5mm; border: 0.8mm solid #000; text-align: center; }
         .note { font-size: 11pt; }
         .fine, table.reference, .facts dt { font-size: 11pt; }
+        .facts { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
+        .facts .wide { grid-column: 1 / -1; }
+        .facts dt { flex: 0 0 24mm; }
         table.steps { table-layout: fixed; }
         table.steps thead th, caption { font-size: 11pt; }
-        table.steps tbody td, table.steps tbody th { height: 13mm; }
+        table.steps tbody td, table.steps tbody th { height: 13mm; font-weight: normal; }
+        table.steps tbody tr.group th { height: auto; font-weight: bold; }
         .direction strong { font-size: 18pt; white-space: nowrap; }
         .station { break-before: page; }
         .station:first-of-type { break-before: auto; }
@@ -114,6 +124,7 @@ internal static class HtmlStyle
         .identity, .fine, .note { font-size: 9pt; }
         table { font-size: 9.5pt; }
         .panel dl { grid-template-columns: 1fr 1fr 1fr; }
+        .facts dt { flex: 0 0 45mm; }
         .big { font-size: 20pt; }
 
         """;

@@ -1,5 +1,5 @@
 using System.Text;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
 
@@ -8,10 +8,14 @@ namespace Recipe.Documents.Writing;
 /// <summary>Tables of an HTML paper: every cell has a heading over it, and beside it where the column names the row.</summary>
 internal static class HtmlTables
 {
+    /// <summary>A table of so few rows is not split over two pages: its heading would stand alone too often.</summary>
+    private const int RowsKeptTogether = 8;
+
     public static string Of(Table table)
     {
         var html = new StringBuilder();
-        html.Append($"<table class=\"{(table.Use == TableUse.Steps ? "steps" : "reference")}\">\n");
+        var isShort = table.Rows.Length <= RowsKeptTogether;
+        html.Append($"<table class=\"{(table.Use == TableUse.Steps ? "steps" : "reference")}{(isShort ? " short" : "")}\">\n");
         if (table.Caption.Length > 0)
         {
             html.Append($"<caption>{HtmlText.Escape(table.Caption)}</caption>\n");
@@ -54,7 +58,7 @@ internal static class HtmlTables
     private static string Inner(Cell cell) => cell switch
     {
         TextCell text => HtmlText.Of(text.Text) + Note(text.Note),
-        BigCell big => $"<span class=\"big\">{HtmlText.Escape(big.Value)}</span>{Note(big.Note)}",
+        BigCell big => $"<span class=\"big\">{HtmlText.Big(big.Value)}</span>{Note(big.Note)}",
         BlankCell blank => $"<span class=\"in\" role=\"img\" aria-label=\"space to write {HtmlText.Escape(Named(blank.Blank))}\">{HtmlText.Escape(blank.Blank.Unit)}</span>",
         TickCell tick => string.Join(' ', tick.Boxes.Select(word => word.Length == 0 ? Tick() : $"<span class=\"labelled\">{Tick()} {HtmlText.Escape(word)}</span>")),
         RingCell ring => $"<span class=\"ring\">{HtmlText.Escape(ring.Number)}</span>",
@@ -80,7 +84,8 @@ internal static class HtmlTables
             var y = Numbers.AtMost(-9 * Math.Sin(angle * Math.PI / 180), 2);
             return $"<line x1=\"{Negated(x)}\" y1=\"{Negated(y)}\" x2=\"{x}\" y2=\"{y}\" />";
         }));
-        return $"<svg viewBox=\"-10 -10 20 20\" aria-hidden=\"true\"><circle r=\"9.6\" /><path d=\"M0 0H7M5 -1.5L7 0L5 1.5\" />{lines}</svg>";
+        var zero = lines.Length > 0 ? "<path d=\"M0 0H7M5 -1.5L7 0L5 1.5\" />" : "";
+        return $"<svg viewBox=\"-10 -10 20 20\" aria-hidden=\"true\"><circle r=\"9.6\" />{zero}{lines}</svg>";
     }
 
     private static string Negated(string number) => number == "0" ? number : number.StartsWith('-') ? number[1..] : "-" + number;

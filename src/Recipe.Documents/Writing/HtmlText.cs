@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 
 namespace Recipe.Documents.Writing;
@@ -45,6 +45,10 @@ internal static class HtmlText
         RunStyle.Code => $"<code>{Escape(run.Text)}</code>",
         _ => Escape(run.Text),
     }));
+
+    /// <summary>A number that matters: its digits large, its unit less so; no unit is parted from its number.</summary>
+    public static string Big(string value) => string.Join(' ', value.Split(' ').Select(pair => string.Join("&#160;", pair.Split('\u00A0').Select(
+        word => word.Length > 0 && (char.IsAsciiDigit(word[0]) || word[0] == '-') ? Escape(word) : $"<span class=\"unit\">{Escape(word)}</span>"))));
 
     /// <summary>A text as a string of a style sheet, quotes included: everything but letters, digits and blanks by its number.</summary>
     public static string CssString(string text)

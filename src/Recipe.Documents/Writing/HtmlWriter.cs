@@ -1,5 +1,5 @@
 using System.Text;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing;
 
@@ -82,14 +82,14 @@ internal static class HtmlWriter
     private static string Of(Fact fact)
     {
         var blank = fact.Blank is { } space ? (fact.Value.IsEmpty ? "" : " ") + Of(space) : "";
-        return $"<div><dt>{HtmlText.Escape(fact.Label)}</dt><dd>{HtmlText.Of(fact.Value)}{blank}</dd></div>";
+        return $"<div{(fact.Blank is null ? " class=\"wide\"" : "")}><dt>{HtmlText.Escape(fact.Label)}</dt><dd>{HtmlText.Of(fact.Value)}{blank}</dd></div>";
     }
 
     private static string Of(KeyNumbers numbers)
     {
         var cards = numbers.Items.Select(number =>
             $"<div class=\"card{(number.Alarm ? " alarm" : "")}\"><dt>{(number.Alarm ? "▲ " : "")}{HtmlText.Escape(number.Label)}</dt>"
-            + $"<dd class=\"big\">{HtmlText.Escape(number.Value)}</dd>"
+            + $"<dd class=\"big\">{HtmlText.Big(number.Value)}</dd>"
             + (number.Note is null ? "" : $"<dd class=\"note\">{HtmlText.Escape(number.Note)}</dd>")
             + (number.Blank is { } blank ? $"<dd class=\"note\">{HtmlText.Escape(blank.What)} {Of(blank)}</dd>" : "")
             + "</div>");

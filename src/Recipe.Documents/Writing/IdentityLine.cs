@@ -1,4 +1,4 @@
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 
 namespace Recipe.Documents.Writing;

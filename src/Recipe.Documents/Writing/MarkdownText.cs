@@ -1,5 +1,5 @@
 using System.Text;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 
 namespace Recipe.Documents.Writing;

@@ -1,5 +1,5 @@
 using System.Text;
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing;
 
@@ -38,7 +38,7 @@ internal static class MarkdownWriter
         HoldPoint hold => Of(hold),
         Caution caution => Quote($"▲ {MarkdownText.Strong(caution.Title)}\n\n{Bullets(caution.Lines)}"),
         IfBox box => Quote(MarkdownText.Strong("If it goes wrong") + "\n\n" + Lines(box.Lines.Select(
-            line => $"- **If** {MarkdownText.Escape(line.If)}: {MarkdownText.Escape(line.Then)}"))),
+            line => $"- {MarkdownText.Strong(line.If + ":")} {MarkdownText.Escape(line.Then)}"))),
         BulletList list => Bullets(list.Items),
         TickList list => Ticks(list.Items),
         Table table => Of(table),

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Model;
 
-namespace Recipe.Documents.Content;
+namespace Recipe.Documents.Layout;
 
 /// <summary>What every page says about itself.</summary>
 /// <param name="Part">What the part is called.</param>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Recipe.Documents.Content;
+namespace Recipe.Documents.Layout;
 
 /// <summary>How a run of text stands out.</summary>
 internal enum RunStyle

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Recipe.Documents.Content;
+namespace Recipe.Documents.Layout;
 
 /// <summary>A piece of a station.</summary>
 internal abstract record Block;

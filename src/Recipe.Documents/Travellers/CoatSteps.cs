@@ -1,4 +1,4 @@
-using Recipe.Documents.Content;
+using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;
@@ -7,10 +7,15 @@ using UnitsNet;
 namespace Recipe.Documents.Travellers;
 
 /// <summary>Gel coats and surface coats on the mould, before the plies.</summary>
-internal static class CoatStation
+internal static class CoatSteps
 {
-    public static Station Build(TravellerContext context)
+    public static IEnumerable<Block> Of(TravellerContext context)
     {
+        if (context.Part.Coats.IsEmpty)
+        {
+            return [];
+        }
+
         var rows = new List<Row>();
         foreach (var coat in context.Part.Coats)
         {
@@ -18,21 +23,21 @@ internal static class CoatStation
             if (MassOf(context.Plan, coat) is { } mass)
             {
                 var weight = context.Text.Weight(mass);
-                rows.Add(context.Step($"Weigh and mix. {Order(coat.Material)}", new BigCell(weight.Main, weight.Beside), new Blank("coat mixed", "g"), "what stays on the mould; add what the brush keeps"));
+                rows.Add(context.Step($"Weigh, mix. {Order(coat.Material)}", new BigCell(weight.Main, weight.Beside), new Blank("coat mixed", "g"), "and what the brush keeps"));
             }
             else
             {
-                rows.Add(context.Step($"Weigh and mix. {Order(coat.Material)}", "amount not known", new Blank("coat mixed", "g")));
+                rows.Add(context.Step($"Weigh, mix. {Order(coat.Material)}", "amount not known", new Blank("coat mixed", "g")));
             }
 
             var film = coat.ArealWeight is { } weightPerArea
                 ? (Cell)context.Text.Written(weightPerArea, value => context.Text.ArealWeight(value)).ToString()
                 : "as the data sheet says";
-            rows.Add(context.Tick("Brush or spray an even coat. No runs, no thin corners.", film));
+            rows.Add(context.Tick("Lay an even coat. No runs, no thin corners.", film));
         }
 
-        rows.Add(context.Tick("Wait until it is tacky and leaves no colour on the glove.", "window on the data sheet", "first ply goes on inside that window"));
-        return new Station("Coat the mould", [.. context.Caution(Danger.Vapour, Danger.Peroxide), TravellerContext.Steps("", rows)]);
+        rows.Add(context.Tick("Wait: tacky, no colour on the glove.", "then the first ply"));
+        return [TravellerContext.Steps("Coat the mould, after H1", rows), .. context.Caution(Danger.Peroxide)];
     }
 
     /// <summary>Which liquid goes in when, by the chemistry.</summary>

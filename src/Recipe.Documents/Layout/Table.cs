@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Model;
 
-namespace Recipe.Documents.Content;
+namespace Recipe.Documents.Layout;
 
 /// <summary>Where the text of a column stands.</summary>
 internal enum Align

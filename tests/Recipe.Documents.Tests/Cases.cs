@@ -1,0 +1,22 @@
+using Recipe.Documents.Tests.Plans;
+
+namespace Recipe.Documents.Tests;
+
+/// <summary>The plans whose papers are kept under version control, by the name of their folder.</summary>
+internal static class Cases
+{
+    public static readonly IReadOnlyDictionary<string, PaperInput> All = new SortedDictionary<string, PaperInput>(StringComparer.Ordinal)
+    {
+        ["bare"] = Bare.Input,
+        ["hatch-lid"] = HatchLid.Input,
+        ["hostile"] = Hostile.With("<script>alert('x')</script> =cmd() \"a\" | b & `c` *d*"),
+        ["rudder-halves"] = RudderHalves.Input,
+        ["tube-infused"] = TubeInfused.Input,
+    };
+
+    public static IEnumerable<(string Case, PaperKind Kind, PaperFormat Format)> Papers =>
+        from name in All.Keys
+        from kind in Documents.Papers.All
+        from format in kind.Formats
+        select (name, kind, format);
+}

@@ -1,0 +1,47 @@
+namespace Recipe.Documents.Tests;
+
+public sealed class GoldenTests
+{
+    public static TheoryData<string, string, PaperFormat> Papers
+    {
+        get
+        {
+            var data = new TheoryData<string, string, PaperFormat>();
+            foreach (var (name, kind, format) in Cases.Papers)
+            {
+                data.Add(name, kind.Name, format);
+            }
+
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void A_paper_is_written_as_it_was_kept(string name, string kind, PaperFormat format)
+    {
+        var paper = Documents.Papers.Find(kind)!;
+        Golden.Check(Path.Combine(name, paper.FileName("paper", format)), Documents.Papers.Write(Cases.All[name], paper, format));
+    }
+
+    [Fact]
+    public void Findings_are_written_as_they_were_kept()
+    {
+        foreach (var (name, input) in Cases.All)
+        {
+            Golden.Check(Path.Combine(name, "findings.json"), FindingsJson.Write(input.Findings, input.NotChecked));
+        }
+    }
+
+    [Fact]
+    public void No_kept_paper_is_left_over()
+    {
+        var expected = Cases.Papers.Select(paper => Path.Combine(paper.Case, paper.Kind.FileName("paper", paper.Format)))
+            .Concat(Cases.All.Keys.Select(name => Path.Combine(name, "findings.json")))
+            .Order(StringComparer.Ordinal);
+        var kept = Directory.EnumerateFiles(Golden.Folder(), "*", SearchOption.AllDirectories)
+            .Select(path => Path.GetRelativePath(Golden.Folder(), path))
+            .Order(StringComparer.Ordinal);
+        Assert.Equal(expected, kept);
+    }
+}
