@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
-using Recipe.Compiler;
 using Recipe.Documents;
 using Recipe.Planning;
 

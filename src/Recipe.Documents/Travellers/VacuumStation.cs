@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
