@@ -33,26 +33,20 @@ public sealed record CompiledFile
     /// <summary>The text.</summary>
     public SourceText Source => Tree.Source;
 
+    /// <summary>Names of the parts and variants, in order.</summary>
+    public IEnumerable<string> PartNames => Plans.Select(plan => plan.Part.Name);
+
+    /// <summary>Findings that a waiver in the recipe accepts.</summary>
+    public ImmutableArray<Finding> Accepted => Report.Accepted;
+
+    /// <summary>Checks that could not speak.</summary>
+    public ImmutableArray<NotChecked> NotChecked => Report.NotChecked;
+
     /// <summary>Whether any finding is an error.</summary>
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 
-    /// <summary>
-    /// What the papers of one part are made from. Of the file's findings they carry those that the part earns by itself, so that the
-    /// traveller of a part does not repeat the troubles of its variants.
-    /// </summary>
-    /// <param name="plan">One of <see cref="Plans"/>.</param>
-    /// <param name="printed">The day they are printed, or null to print none.</param>
-    /// <param name="today">The day the file was checked for.</param>
-    public PaperInput PaperInputFor(Plan plan, DateOnly? printed, DateOnly? today)
-    {
-        var own = CheckRunner.Run(plan, Bound.Model, today);
-        var earned = own.Findings.Concat(own.Accepted).Select(f => (f.Descriptor.Code, f.Where, f.Message)).ToHashSet();
-        return new PaperInput(
-            plan,
-            [.. Report.Findings.Concat(Report.Accepted).Where(f => earned.Contains((f.Descriptor.Code, f.Where, f.Message)))],
-            own.NotChecked,
-            Revision,
-            printed,
-            Source.Name);
-    }
+    /// <summary>The findings of several files for programs, in the schema <c>recipe/findings/1</c>.</summary>
+    public static string FindingsAsJson(IReadOnlyCollection<CompiledFile> files) => FindingsJson.Write(
+        [.. files.SelectMany(file => file.Findings.Concat(file.Accepted))],
+        [.. files.SelectMany(file => file.NotChecked)]);
 }

@@ -8,10 +8,32 @@ namespace Recipe.Compiler;
 /// <summary>Answers "what is this?" for a finding or a material of the book.</summary>
 public static class Explainer
 {
-    /// <summary>The page about a finding: why, what to do, where it comes from, a bad and a good example.</summary>
-    public static string Finding(FindingDescriptor descriptor)
+    /// <summary>The page about a name: the code or name of a finding, or a material; null when nothing is known of it.</summary>
+    /// <param name="name">What is asked about.</param>
+    /// <param name="within">A file whose own materials count too, or null for the book alone.</param>
+    public static string? Explain(string name, CompiledFile? within)
     {
-        ArgumentNullException.ThrowIfNull(descriptor);
+        ArgumentNullException.ThrowIfNull(name);
+        return FindingCatalogue.Find(name) is { } finding ? Finding(finding)
+            : MaterialsOf(within).TryGetValue(name, out var material) ? Material(material)
+            : null;
+    }
+
+    /// <summary>Everything there is a page about, a line each.</summary>
+    public static IEnumerable<string> List(CompiledFile? within)
+    {
+        var materials = MaterialsOf(within);
+        return FindingCatalogue.All.Select(descriptor => $"{descriptor.Code,-15} {descriptor.Name}")
+            .Concat(materials.Keys.Order(StringComparer.Ordinal).Select(key => $"{materials[key].Keyword,-15} {key}"));
+    }
+
+    /// <summary>The name that was probably meant, among findings and materials, or null.</summary>
+    public static string? Nearest(string name, CompiledFile? within) => Spelling.Nearest(
+        name, MaterialsOf(within).Keys.Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })));
+
+    /// <summary>The page about a finding: why, what to do, where it comes from, a bad and a good example.</summary>
+    private static string Finding(FindingDescriptor descriptor)
+    {
         var page = new StringBuilder();
         page.Append(descriptor.Code).Append(' ').Append(descriptor.Name).Append(" (").Append(Word(descriptor.Severity)).Append(")\n");
         page.Append(descriptor.Title).Append(".\n\n");
@@ -32,9 +54,8 @@ public static class Explainer
     /// A material as the book (or a file of the user) writes it: the language is the documentation. The lines of what it is
     /// <c>like</c> are not repeated.
     /// </summary>
-    public static string Material(Material material)
+    private static string Material(Material material)
     {
-        ArgumentNullException.ThrowIfNull(material);
         var source = material.Where.Source;
         var first = material.Where.Start.Line;
         var page = new StringBuilder();
@@ -61,12 +82,8 @@ public static class Explainer
         return page.ToString();
     }
 
-    /// <summary>Names that were probably meant, among findings and materials.</summary>
-    public static string? Nearest(string name, IReadOnlyDictionary<string, Material> materials)
-    {
-        ArgumentNullException.ThrowIfNull(materials);
-        return Spelling.Nearest(name, materials.Keys.Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })));
-    }
+    private static IReadOnlyDictionary<string, Material> MaterialsOf(CompiledFile? file) =>
+        file?.Bound.Model.Materials ?? ShippedTexts.Book.Materials;
 
     private static string Word(Severity severity) => severity switch
     {

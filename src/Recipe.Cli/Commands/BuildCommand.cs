@@ -1,22 +1,13 @@
 using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
-using Recipe.Documents;
-using Recipe.Planning;
+using Recipe.Compiler;
 
 namespace Recipe.Cli.Commands;
 
 /// <summary><c>recipe build</c>: compiles recipes to the papers on the bench.</summary>
 internal static class BuildCommand
 {
-    private static readonly Dictionary<string, PaperFormat> Formats = new(StringComparer.Ordinal)
-    {
-        ["md"] = PaperFormat.Markdown,
-        ["html"] = PaperFormat.Html,
-        ["csv"] = PaperFormat.Csv,
-        ["json"] = PaperFormat.Json,
-    };
-
     public static Command Create(Terminal terminal)
     {
         var paths = new Argument<string[]>("path") { Description = "Recipe files or folders.", Arity = ArgumentArity.OneOrMore };
@@ -24,26 +15,31 @@ internal static class BuildCommand
         var folder = new Option<string>("--out") { Description = "Folder for the papers; made when it is not there. Other files in it are left alone.", DefaultValueFactory = _ => "out" };
         var part = new Option<string?>("--part") { Description = "Only this part or variant." };
         var paper = new Option<string[]>("--paper") { Description = "Only these papers.", AllowMultipleArgumentsPerToken = true };
-        paper.AcceptOnlyFromAmong([.. Papers.All.Select(kind => kind.Name)]);
+        paper.AcceptOnlyFromAmong([.. BenchPapers.Names]);
         var format = new Option<string[]>("--format") { Description = "Only these formats.", AllowMultipleArgumentsPerToken = true };
-        format.AcceptOnlyFromAmong([.. Formats.Keys]);
+        format.AcceptOnlyFromAmong([.. BenchPapers.Formats]);
         var undated = new Option<bool>("--undated") { Description = "Print no date, so that the same recipe gives the same bytes on any day." };
         var colour = CommonOptions.Colour();
         var command = new Command("build", "Check recipes and write the papers: takeoff and traveller.") { paths, recurse, folder, part, paper, format, undated, colour };
-        command.SetAction(result => Run(terminal, Style.For(terminal, result.GetValue(colour) ?? "auto"), new Wish(
-            result.GetValue(paths) ?? [],
-            result.GetValue(recurse),
+        command.SetAction(result => Run(
+            terminal,
+            Style.For(terminal, result.GetValue(colour) ?? "auto"),
+            RecipeFinder.Find(result.GetValue(paths) ?? [], result.GetValue(recurse)),
             result.GetValue(folder) ?? "out",
-            result.GetValue(part),
-            result.GetValue(paper) is { Length: > 0 } papers ? [.. papers.Select(name => Papers.Find(name)!).Distinct()] : Papers.All,
-            result.GetValue(format) is { Length: > 0 } formats ? [.. formats.Select(name => Formats[name]).Distinct()] : [.. Formats.Values],
-            result.GetValue(undated) ? null : terminal.Today)));
+            new PaperWish
+            {
+                Part = result.GetValue(part),
+                Papers = [.. result.GetValue(paper) ?? []],
+                Formats = [.. result.GetValue(format) ?? []],
+                Printed = result.GetValue(undated) ? null : terminal.Today,
+                Today = terminal.Today,
+            }));
         return command;
     }
 
-    private static int Run(Terminal terminal, Style style, Wish wish)
+    private static int Run(Terminal terminal, Style style, List<string> names, string folder, PaperWish wish)
     {
-        var files = CheckCommand.CompileAll(RecipeFinder.Find(wish.Paths, wish.Recurse), terminal.Today);
+        var files = CheckCommand.CompileAll(names, terminal.Today);
         var printer = new FindingPrinter(terminal.Out, style);
         foreach (var finding in files.SelectMany(file => file.Findings))
         {
@@ -57,22 +53,17 @@ internal static class BuildCommand
             return ExitStatus.Findings;
         }
 
-        var output = new OutputSet(wish.Folder);
-        var built = 0;
-        foreach (var file in files)
-        {
-            foreach (var plan in file.Plans.Where(plan => wish.Part is null || plan.Part.Name == wish.Part))
-            {
-                built++;
-                Add(output, file.PaperInputFor(plan, wish.Printed, terminal.Today), plan, wish);
-            }
-        }
-
-        if (built == 0)
+        if (!files.SelectMany(file => file.PartNames).Any(name => wish.Part is null || name == wish.Part))
         {
             throw new CannotRunException(wish.Part is null
                 ? "there is no part in these files to make papers of."
                 : $"there is no part named {wish.Part} in these files.");
+        }
+
+        var output = new OutputSet(folder);
+        foreach (var paper in files.SelectMany(file => BenchPapers.Write(file, wish)))
+        {
+            output.Add(paper.FileName, paper.Text);
         }
 
         foreach (var path in output.Write())
@@ -82,18 +73,4 @@ internal static class BuildCommand
 
         return ExitStatus.Clean;
     }
-
-    private static void Add(OutputSet output, PaperInput input, Plan plan, Wish wish)
-    {
-        foreach (var kind in wish.Papers)
-        {
-            foreach (var format in kind.Formats.Where(wish.Formats.Contains))
-            {
-                output.Add(kind.FileName(plan.Part.Name, format), Papers.Write(input, kind, format));
-            }
-        }
-    }
-
-    private sealed record Wish(
-        string[] Paths, bool Recurse, string Folder, string? Part, IReadOnlyList<PaperKind> Papers, IReadOnlyList<PaperFormat> Formats, DateOnly? Printed);
 }

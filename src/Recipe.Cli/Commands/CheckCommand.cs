@@ -2,7 +2,6 @@ using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
-using Recipe.Documents;
 using Recipe.Text.Findings;
 
 namespace Recipe.Cli.Commands;
@@ -33,9 +32,7 @@ internal static class CheckCommand
         var files = CompileAll(names, terminal.Today);
         if (json)
         {
-            terminal.Out.Write(FindingsJson.Write(
-                [.. files.SelectMany(file => file.Findings.Concat(file.Report.Accepted))],
-                [.. files.SelectMany(file => file.Report.NotChecked)]));
+            terminal.Out.Write(CompiledFile.FindingsAsJson(files));
         }
         else
         {
@@ -60,7 +57,7 @@ internal static class CheckCommand
             printer.Print(finding);
         }
 
-        foreach (var finding in files.SelectMany(file => file.Report.Accepted))
+        foreach (var finding in files.SelectMany(file => file.Accepted))
         {
             output.WriteLine($"accepted {finding.Descriptor.Code} {finding.Descriptor.Name}: {finding.Message}");
             output.WriteLine($"  --> {finding.Where}");
@@ -68,7 +65,7 @@ internal static class CheckCommand
             output.WriteLine();
         }
 
-        foreach (var note in files.SelectMany(file => file.Report.NotChecked))
+        foreach (var note in files.SelectMany(file => file.NotChecked))
         {
             output.WriteLine(style.Faint($"not checked {note.Descriptor.Code} {note.Descriptor.Name}: {note.Missing} ({note.Where})"));
         }
@@ -80,7 +77,7 @@ internal static class CheckCommand
     public static string Summary(List<CompiledFile> files)
     {
         var findings = files.SelectMany(file => file.Findings).ToList();
-        var parts = files.Sum(file => file.Plans.Length);
+        var parts = files.Sum(file => file.PartNames.Count());
         var counts = new[] { Severity.Error, Severity.Warning, Severity.Advice }
             .Select(severity => (Word: FindingPrinter.Word(severity), Count: findings.Count(f => f.Severity == severity)))
             .Where(pair => pair.Count > 0)

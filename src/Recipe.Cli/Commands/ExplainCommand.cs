@@ -17,37 +17,24 @@ internal static class ExplainCommand
 
     private static int Run(Terminal terminal, string? name, string? within)
     {
-        var materials = within is null
-            ? ShippedTexts.Book.Materials
-            : CheckCommand.CompileAll([within], terminal.Today)[0].Bound.Model.Materials;
+        var file = within is null ? null : CheckCommand.CompileAll([within], terminal.Today)[0];
         if (name is null)
         {
-            foreach (var descriptor in FindingCatalogue.All)
+            foreach (var line in Explainer.List(file))
             {
-                terminal.Out.WriteLine($"{descriptor.Code}  {descriptor.Name}");
-            }
-
-            foreach (var key in materials.Keys.Order(StringComparer.Ordinal))
-            {
-                terminal.Out.WriteLine($"{materials[key].Keyword,-15} {key}");
+                terminal.Out.WriteLine(line);
             }
 
             return ExitStatus.Clean;
         }
 
-        if (FindingCatalogue.Find(name) is { } finding)
+        if (Explainer.Explain(name, file) is { } page)
         {
-            terminal.Out.Write(Explainer.Finding(finding));
+            terminal.Out.Write(page);
             return ExitStatus.Clean;
         }
 
-        if (materials.TryGetValue(name, out var material))
-        {
-            terminal.Out.Write(Explainer.Material(material));
-            return ExitStatus.Clean;
-        }
-
-        var near = Explainer.Nearest(name, materials);
+        var near = Explainer.Nearest(name, file);
         throw new CannotRunException($"nothing is known of '{name}'{(near is null ? "; `recipe explain` lists what is." : $"; did you mean {near}?")}");
     }
 }
