@@ -10,7 +10,9 @@ internal sealed class Columns
 {
     private const int GapAfterHead = 2;
     private const int Gap = 3;
-    private const int GapBeforeComment = 2;
+
+    /// <summary>Comments behind lines stand here, counted from zero, or where the longest of their lines leaves a gap.</summary>
+    private const int CommentColumn = 41;
 
     private readonly List<List<LayoutLine>> _entriesByDepth = [];
     private readonly List<LayoutLine> _lets = [];
@@ -143,7 +145,12 @@ internal sealed class Columns
 
     private void EndComments()
     {
-        var column = _commented.Count == 0 ? 0 : _commented.Max(line => line.Text.Length) + GapBeforeComment;
+        var column = CommentColumn;
+        foreach (var line in _commented)
+        {
+            column = Math.Max(column, line.Width + Gap);
+        }
+
         foreach (var line in _commented)
         {
             line.CommentColumn = column;

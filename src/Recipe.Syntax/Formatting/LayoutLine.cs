@@ -40,6 +40,9 @@ internal sealed class LayoutLine(LineKind kind, int depth, List<Cell> cells)
     /// <summary>The line without indentation and comment; known once its columns are.</summary>
     public string Text { get; set; } = cells[0].Text;
 
+    /// <summary>Columns it takes, its indentation included; of its last line when it has several.</summary>
+    public int Width => Text.LastIndexOfAny(['\r', '\n']) is var last && last >= 0 ? Text.Length - last - 1 : (Depth * 2) + Text.Length;
+
     /// <summary>Column of the comment behind it.</summary>
     public int CommentColumn { get; set; }
 }

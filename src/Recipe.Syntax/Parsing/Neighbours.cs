@@ -80,7 +80,9 @@ internal sealed class Neighbours(int tokens)
             return;
         }
 
-        if (Kind(1) == SymbolKind.Slash && Kind(2) == SymbolKind.Number && Kind(3) is not (SymbolKind.Slash or SymbolKind.FractionSlash))
+        // Arithmetic divides with blanks round the slash, and a fraction has none: (1/2 mm) is half a millimetre, (1 / 2 mm) is 0.5/mm.
+        if (Kind(1) == SymbolKind.Slash && Kind(2) == SymbolKind.Number && Kind(3) is not (SymbolKind.Slash or SymbolKind.FractionSlash)
+            && (!isInExpression || (Symbols[^2].Span.End == Last.Span.Start && Last.Span.End == number.Span.Start)))
         {
             Symbols[^1] = Last with { Kind = SymbolKind.FractionSlash };
         }

@@ -1,6 +1,8 @@
 using System.Text;
+using Recipe.Syntax.Formatting;
+using Recipe.Text;
 
-namespace Recipe.Syntax.Formatting;
+namespace Recipe.Syntax;
 
 /// <summary>
 /// Lays a text out in the one way there is. Comments, and all tokens but blanks, line ends and semicolons, stay as they are and in
@@ -19,7 +21,7 @@ public static class Formatter
         }
 
         // In broken text a quote or a brace may be missing, and where lines begin and end then decides what is read.
-        var again = SyntaxTree.Parse(new Text.SourceText(tree.Source.Name, text));
+        var again = SyntaxTree.Parse(new SourceText(tree.Source.Name, text));
         return Sameness.IsSame(tree, again) && Write(again) == text ? text : tree.Source.Text;
     }
 
@@ -40,7 +42,7 @@ public static class Formatter
             text.Append(line.BlankBefore ? lineEnd : "").Append(' ', line.Depth * 2).Append(line.Text);
             if (line.Comment is not null)
             {
-                text.Append(' ', line.CommentColumn - line.Text.Length).Append(line.Comment);
+                text.Append(' ', line.CommentColumn - line.Width).Append(line.Comment);
             }
 
             text.Append(lineEnd);
