@@ -36,7 +36,10 @@ public sealed class GoldenCases(string folder, string input, params IReadOnlyLis
         }
 
         var expected = File.Exists(path) ? File.ReadAllText(path) : $"(there is no {stage}; run with {Switch}=1 to write it)";
-        Assert.True(expected == actual, $"{folder}/{name}/{stage} differs; {Switch}=1 rewrites it.\n{FirstDifference(expected, actual)}");
+        if (expected != actual)
+        {
+            Assert.Fail($"{folder}/{name}/{stage} differs; {Switch}=1 rewrites it.\n{FirstDifference(expected, actual)}");
+        }
     }
 
     /// <summary>The files of all cases that are neither an input nor a stage, and the cases without input.</summary>

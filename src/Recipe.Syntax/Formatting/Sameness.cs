@@ -5,13 +5,18 @@ namespace Recipe.Syntax.Formatting;
 /// <summary>Whether two texts say the same apart from their layout.</summary>
 internal static class Sameness
 {
-    /// <summary>Whether both have the same tokens in the same order, blanks, line ends and semicolons aside, and the same lines and blocks.</summary>
+    /// <summary>
+    /// Whether both have the same comments, the same other tokens but for blanks, line ends and semicolons, and the same lines and
+    /// blocks. A brace that moves to the line above passes the comment behind that line.
+    /// </summary>
     public static bool IsSame(SyntaxTree left, SyntaxTree right) =>
-        Significant(left).SequenceEqual(Significant(right)) && AreSame(left.Root.Statements, right.Root.Statements);
+        Tokens(left, isComment: false).SequenceEqual(Tokens(right, isComment: false))
+        && Tokens(left, isComment: true).SequenceEqual(Tokens(right, isComment: true))
+        && AreSame(left.Root.Statements, right.Root.Statements);
 
-    private static IEnumerable<(TokenKind Kind, string Text)> Significant(SyntaxTree tree) =>
+    private static IEnumerable<(TokenKind Kind, string Text)> Tokens(SyntaxTree tree, bool isComment) =>
         from token in tree.Tokens
-        where token.Kind is not (TokenKind.Blank or TokenKind.LineEnd or TokenKind.Semicolon)
+        where token.Kind == TokenKind.Comment == isComment && token.Kind is not (TokenKind.Blank or TokenKind.LineEnd or TokenKind.Semicolon)
         select (token.Kind, Spelling(tree.Source.Slice(token.Span), token.Kind));
 
     /// <summary>The sign that is plus and minus, and the one that means times, have two spellings each.</summary>

@@ -60,13 +60,14 @@ internal sealed class Neighbours(int tokens)
         Symbols.Add(new Symbol(SymbolKind.OpenBrace, span));
     }
 
-    /// <summary>The sign is that of a tolerance after a quantity, and opens a value of its own elsewhere: <c>0/90 +/-45</c>.</summary>
+    /// <summary>The sign is that of a tolerance after a quantity, and opens a value of its own elsewhere: <c>0/90 +/-45 +/-30</c>.</summary>
     public void AddPlusMinus(TextSpan span)
     {
         var isTolerance = Symbols.Count > 0 && Last.Kind switch
         {
-            SymbolKind.Quantity or SymbolKind.MoreQuantity or SymbolKind.Unit or SymbolKind.CloseParenthesis => true,
-            SymbolKind.Number => !EndsPairOrRatio(Symbols.Count - 1),
+            SymbolKind.Quantity => Kind(2) != SymbolKind.PlusMinus,
+            SymbolKind.MoreQuantity or SymbolKind.Unit or SymbolKind.CloseParenthesis => true,
+            SymbolKind.Number => Kind(2) != SymbolKind.PlusMinus && !EndsPairOrRatio(Symbols.Count - 1),
             _ => false,
         };
         Symbols.Add(new Symbol(isTolerance ? SymbolKind.Tolerance : SymbolKind.PlusMinus, span));
