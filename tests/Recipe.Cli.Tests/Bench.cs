@@ -25,7 +25,7 @@ internal sealed class Bench : IDisposable
     }
 
     /// <summary>A file of the repository, by its path from the top.</summary>
-    public static string Sample(string path) => Repository.Absolute(path);
+    public static string Sample(string path) => Repository.PathOf(path);
 
     public static Outcome Run(params string[] args) => Run(args, "");
 

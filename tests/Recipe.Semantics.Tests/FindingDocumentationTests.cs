@@ -36,7 +36,7 @@ public class FindingDocumentationTests
         var bound = Given.Bind(Named(name).BadExample, Book.Empty);
         foreach (var finding in bound.Findings)
         {
-            FixCheck.Settles(bound, finding);
+            FixCheck.Settles(bound, finding, text => Given.Bind(text, Book.Empty));
         }
     }
 

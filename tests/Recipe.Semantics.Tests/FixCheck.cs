@@ -5,12 +5,12 @@ namespace Recipe.Semantics.Tests;
 /// <summary>Applies the fixes of a finding and looks whether they settle it.</summary>
 internal static class FixCheck
 {
-    public static void Settles(BoundFile bound, Finding finding, Book? book = null)
+    public static void Settles(BoundFile bound, Finding finding, Func<string, BoundFile> bind)
     {
         foreach (var fix in finding.Fixes)
         {
             var text = Given.Apply(bound.Tree.Source, fix);
-            var after = Given.Bind(text, book ?? Book.Empty);
+            var after = bind(text);
             Assert.True(after.Tree.Findings.Length <= bound.Tree.Findings.Length, $"'{fix.Title}' leaves a text that does not parse:\n{text}");
 
             // An edit in front of the place moves it.

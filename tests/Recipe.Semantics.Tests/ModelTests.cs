@@ -41,7 +41,8 @@ public class ModelTests
         Assert.Equal("140 g", Lid.TargetMass.Written);
         Assert.Equal(10, Lid.TargetTolerance!.Value.Grams, 9);
         Assert.Equal("10 g", Lid.TargetTolerance.Written);
-        Assert.Equal("140 g +/- 10 g", Lid.TargetMass.Where!.Value.Text);
+        Assert.Equal("140 g", Lid.TargetMass.Where!.Value.Text);
+        Assert.Equal("10 g", Lid.TargetTolerance!.Where!.Value.Text);
         Assert.Equal("20 mm", Lid.Overlap!.Written);
         Assert.Equal("lap", Lid.Overlap.Where!.Value.Text);
     }

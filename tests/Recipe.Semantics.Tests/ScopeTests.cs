@@ -183,4 +183,33 @@ public class ScopeTests
         Assert.Contains(names, n => n is { Kind: NameKind.Ply, Name: "one", IsDeclaration: true });
         Assert.Equal(["m", "lap", "p"], names.Where(n => n.IsDeclaration && n.Kind != NameKind.Ply).Select(n => n.Name));
     }
+
+    [Theory]
+    [InlineData("glass-twil-163", new[] { "glass-twill-163" })]
+    [InlineData("glas-plain-105", new[] { "glass-plain-105" })]
+    [InlineData("glass-tiwll-163", new[] { "glass-twill-163" })]
+    [InlineData("twill-163", new[] { "glass-twill-163" })]
+    [InlineData("glass", new[] { "glass-plain-105", "glass-twill-163" })]
+    [InlineData("aramid-satin-170", new string[0])]
+    public void A_name_that_is_not_there_is_answered_with_those_that_fit(string name, string[] meant)
+    {
+        var finding = Given.Single($"part a {{\n  plies {{ one {name} 0/90 }}\n}}");
+        Assert.Equal("unknown-name", finding.Descriptor.Name);
+        Assert.Equal(name, finding.Where.Text);
+        Assert.Equal(meant.Select(m => $"Write {m}"), finding.Fixes.Select(f => f.Title));
+        Assert.All(meant, m => Assert.Contains($"`{m}`", finding.Message));
+    }
+
+    [Theory]
+    [InlineData("part a { wet-out { romo 20 degC } }", "room")]
+    [InlineData("part a { bag { releasefilm } }", "release-film")]
+    [InlineData("mould m { flage 50 mm }", "flange")]
+    [InlineData("part a { plies { one glass-twill-163 0/90 overlapp 20 mm } }", "overlap")]
+    [InlineData("prat a { title \"a\" }", "part")]
+    public void A_word_that_is_not_there_is_answered_with_the_nearest_of_its_place(string text, string meant)
+    {
+        var finding = Given.Single(text);
+        Assert.Equal("unknown-word", finding.Descriptor.Name);
+        Assert.Equal(meant, Assert.Single(Assert.Single(finding.Fixes).Edits).NewText);
+    }
 }

@@ -41,8 +41,8 @@ public class VariantTests
         Assert.Equal("lid", variant.VariantOf);
         Assert.Equal("bare", variant.Name);
         Assert.Equal(lid.Resin, variant.Resin);
-        Assert.Equal(lid.Bag!.Layers, variant.Bag!.Layers);
-        Assert.Equal(lid.Cure!.Steps, variant.Cure!.Steps);
+        Assert.Equal(lid.Bag!.Layers.AsEnumerable(), variant.Bag!.Layers);
+        Assert.Equal(lid.Cure!.Steps.AsEnumerable(), variant.Cure!.Steps);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Recipe.Semantics.Schema;
+using Recipe.TestKit;
 
 namespace Recipe.Semantics.Tests;
 
@@ -7,7 +8,7 @@ public class WordsPageTests
     [Fact]
     public void The_page_of_words_is_fresh()
     {
-        var path = Path.Combine(Root(), "grammar", "words.md");
+        var path = Repository.PathOf("grammar/words.md");
         if (Environment.GetEnvironmentVariable("RECIPE_UPDATE_GOLDENS") == "1")
         {
             File.WriteAllText(path, WordsPage.Write());
@@ -22,17 +23,5 @@ public class WordsPageTests
     {
         var page = WordsPage.Write();
         Assert.All(RecipeSchema.Blocks.SelectMany(b => b.Words), w => Assert.Contains($"| `{w.Word}` |", page));
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Recipe.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        Assert.NotNull(folder);
-        return folder.FullName;
     }
 }

@@ -53,7 +53,7 @@ internal sealed record PartLines(Lines All, IReadOnlyList<Lines> Chain, string? 
         }
 
         // Waivers add up; everything else of the same word is replaced.
-        var waivers = chain.SelectMany(c => c.Many("accept"));
+        var waivers = chain.SelectMany(c => c.Many("accept")).ToArray();
         lines = Lines.Over(lines, own, "accept");
         chain.Add(own);
         return new PartLines(new Lines([.. lines.All.Where(l => l.Word.Word != "accept"), .. waivers, .. own.Many("accept")]), chain, head.Find("of")?.Word);

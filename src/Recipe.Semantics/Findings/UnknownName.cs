@@ -1,3 +1,4 @@
+using Recipe.Semantics.Values;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
@@ -40,14 +41,24 @@ public static class UnknownName
             """,
     };
 
+    private const int MostNames = 3;
+
     internal static Finding Create(SourceSpan where, string name, string noun, IEnumerable<string> candidates)
     {
-        var near = Spelling.Nearest(name, candidates);
-        return near is null
+        var all = candidates.Distinct(StringComparer.Ordinal).ToArray();
+        var meant = Spelling.Nearest(name, all) is { } near ? [near] : Longer(name, all);
+        return meant.Length == 0
             ? Finding.Of(Descriptor, where, $"There is no `{name}` in scope; {noun} is wanted here.")
-            : Finding.Of(Descriptor, where, $"There is no `{name}` in scope; did you mean `{near}`?") with
+            : Finding.Of(Descriptor, where, $"There is no `{name}` in scope; did you mean {Numbers.Or([.. meant.Select(m => $"`{m}`")])}?") with
             {
-                Fixes = [new Fix($"Write {near}", FixSafety.NeedsALook, new TextEdit(where, near))],
+                Fixes = [.. meant.Select(m => new Fix($"Write {m}", FixSafety.NeedsALook, new TextEdit(where, m)))],
             };
+    }
+
+    /// <summary>Names that say the same and more: `flow-mesh` for `nylon-flow-mesh`; none when there are many.</summary>
+    private static string[] Longer(string name, string[] candidates)
+    {
+        var longer = candidates.Where(c => $"-{c}-".Contains($"-{name}-", StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal).ToArray();
+        return longer.Length <= MostNames ? longer : [];
     }
 }

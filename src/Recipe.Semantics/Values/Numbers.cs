@@ -37,6 +37,6 @@ internal static class Numbers
         _ => string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1],
     };
 
-    /// <summary>The word with its article.</summary>
-    public static string A(string noun) => (noun.Length > 0 && noun[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an " : "a ") + noun;
+    /// <summary>The word with its article; no word of the language that begins with u sounds like a vowel (<c>ud</c>, <c>unit</c>).</summary>
+    public static string A(string noun) => (noun.Length > 0 && noun[0] is 'a' or 'e' or 'i' or 'o' ? "an " : "a ") + noun;
 }
