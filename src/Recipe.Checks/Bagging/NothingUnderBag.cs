@@ -98,7 +98,7 @@ public sealed class NothingUnderBag : Check
 
         context.Report(
             bag.Layers is [var caret, ..] ? caret.Where : bag.Where,
-            "0 layers lie between the laminate and the bag film",
+            "nothing lies between the laminate and the bag film",
             fixes: [Layers(part, bag)]);
     }
 

@@ -53,7 +53,7 @@ internal static class Heat
         var weakest = tooHot.Min(t => t.Limit!.Value.Value);
         context.Report(
             step?.Where ?? worst.Where,
-            $"{Say.Of(worst.Hottest, written)} is reached and {worst.Item} stands {Say.Of(worst.Limit!.Value.Value, written)}"
+            $"the cure reaches {Say.Of(worst.Hottest, written)}; {worst.Item} stands {Say.Of(worst.Limit!.Value.Value, written)}"
             + Say.More(tooHot.Count - 1),
             Grounds.Sure.And(worst.Limit),
             tooHot.Select(t => new FindingLabel(t.Where, $"{t.Item} here")).DistinctBy(l => l.Where),

@@ -101,7 +101,7 @@ public sealed class SeamWithoutLap : Check
 
         context.Report(
             part.Join?.Where ?? part.Where,
-            part.Join is null ? $"{part.Name} has {halves} halves and 0 joins" : $"the seam of {part.Name} has 0 mm of overlap and 0 tapes",
+            part.Join is null ? $"{part.Name} is laid in {halves} halves and nothing joins them" : $"no lip and no tape crosses the seam of {part.Name}",
             labels: part.MouldWhere is { } mould && halves > 1 ? [new FindingLabel(mould, "mould in halves")] : [],
             fixes: [Lip(part)]);
     }

@@ -73,7 +73,7 @@ public sealed class NoPlies : Check
 
         context.Report(
             part.StackWhere ?? part.Where,
-            $"{part.Name} has 0 plies",
+            $"{part.Name} has no plies",
             labels: part.MouldWhere is { } mould ? [new FindingLabel(mould, "laid in this mould")] : []);
     }
 }
