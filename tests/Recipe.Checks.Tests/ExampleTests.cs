@@ -13,7 +13,20 @@ public class ExampleTests
     private const string Small = "small";
     private const string Shipped = "shipped";
 
-    public static MatrixTheoryData<string, string> Cases => new([.. CheckCatalogue.All.Select(c => c.Descriptor.Code)], [Small, Shipped]);
+    public static TheoryData<string, string> Cases
+    {
+        get
+        {
+            var cases = new TheoryData<string, string>();
+            foreach (var code in CheckCatalogue.All.Select(c => c.Descriptor.Code))
+            {
+                cases.Add(code, Small);
+                cases.Add(code, Shipped);
+            }
+
+            return cases;
+        }
+    }
 
     [Theory]
     [MemberData(nameof(Cases))]

@@ -95,6 +95,9 @@ public sealed class BareFlowMedium : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

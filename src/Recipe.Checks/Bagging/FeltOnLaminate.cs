@@ -87,6 +87,9 @@ public sealed class FeltOnLaminate : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Bag is not { Layers: [{ Class: LayerClass.Bleeder or LayerClass.Breather } felt, ..] } bag

@@ -87,6 +87,9 @@ public sealed class LayerOutsideBag : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Bag is not { } bag || BagOrder.IsUpsideDown(context.Part))

@@ -66,6 +66,9 @@ public sealed class NoCure : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Cure?.Where ?? part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

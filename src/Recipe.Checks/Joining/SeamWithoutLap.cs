@@ -79,6 +79,9 @@ public sealed class SeamWithoutLap : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Join?.Where ?? part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

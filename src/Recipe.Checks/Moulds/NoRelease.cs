@@ -66,6 +66,9 @@ public sealed class NoRelease : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Mould is { } mould ? new LinesRead(mould.ReleaseWhere ?? mould.Where, AllOfTheLine: mould.ReleaseWhere is not null) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

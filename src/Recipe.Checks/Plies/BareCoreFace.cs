@@ -70,6 +70,9 @@ public sealed class BareCoreFace : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.StackWhere is { } plies ? new LinesRead(plies, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

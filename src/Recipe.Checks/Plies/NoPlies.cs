@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -61,6 +62,9 @@ public sealed class NoPlies : Check
             }
             """,
     };
+
+    /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.StackWhere ?? part.Where, AllOfTheLine: part.StackWhere is not null);
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

@@ -85,6 +85,9 @@ public sealed class NoLeakCheck : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Vacuum is { } vacuum ? new LinesRead(vacuum.Where) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

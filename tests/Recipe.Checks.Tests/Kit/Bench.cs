@@ -24,8 +24,9 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
         var tree = SyntaxTree.Parse(source);
         var bound = Binder.Bind(tree, book ?? TestBook.Book, UseScope.Alone());
         var plans = bound.Model.Parts.Select(p => Planner.Plan(p, bound.Model)).ToImmutableArray();
-        var report = CheckRunner.Run(plans, bound.Model, dated ? today ?? Today : null);
-        return new Bench(source, bound.Model, plans, [.. tree.Findings, .. bound.Findings], report);
+        ImmutableArray<Finding> before = [.. tree.Findings, .. bound.Findings];
+        var report = CheckRunner.Run(plans, bound.Model, dated ? today ?? Today : null, earlier: before);
+        return new Bench(source, bound.Model, plans, before, report);
     }
 
     /// <summary>The only finding of a check in a text.</summary>
