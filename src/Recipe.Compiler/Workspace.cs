@@ -61,9 +61,8 @@ public sealed class Workspace
     {
         var bound = Binder.Bind(tree, _book, _uses);
         ImmutableArray<Plan> plans = [.. bound.Model.Parts.Select(part => Planner.Plan(part, bound.Model))];
-        var report = CheckRunner.Run(plans, bound.Model, _today);
-        var findings = new List<Finding>(tree.Findings);
-        findings.AddRange(bound.Findings);
+        List<Finding> findings = [.. tree.Findings, .. bound.Findings];
+        var report = CheckRunner.Run(plans, bound.Model, _today, earlier: findings);
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
