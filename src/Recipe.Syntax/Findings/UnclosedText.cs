@@ -27,9 +27,14 @@ internal static class UnclosedText
             """,
     };
 
-    public static Finding Create(SourceSpan where) =>
-        Finding.Of(Descriptor, where, "this text has no closing quote on its line") with
+    public static Finding Create(SourceSpan where)
+    {
+        // A lone backslash at the end would make a quote of the text out of the one that closes it.
+        var backslashes = where.Text.Length - where.Text.TrimEnd('\\').Length;
+        var close = new TextEdit(new SourceSpan(where.Source, new TextSpan(where.Span.End, 0)), backslashes % 2 == 0 ? "\"" : "\\\"");
+        return Finding.Of(Descriptor, where, "this text has no closing quote on its line") with
         {
-            Fixes = [new Fix("Close the text at the end of the line", FixSafety.NeedsALook, new TextEdit(new SourceSpan(where.Source, new TextSpan(where.Span.End, 0)), "\""))],
+            Fixes = [new Fix("Close the text at the end of the line", FixSafety.NeedsALook, close)],
         };
+    }
 }

@@ -140,5 +140,10 @@ internal sealed class BraceMatcher
         return at == 0 || _source.Text[at - 1] is '\n' or '\r' or '\ufeff';
     }
 
-    private int Column(Symbol symbol) => _source.PositionOf(symbol.Span.Start).Column;
+    /// <summary>The column as it is seen: a byte order mark takes none.</summary>
+    private int Column(Symbol symbol)
+    {
+        var place = _source.PositionOf(symbol.Span.Start);
+        return place.Line == 0 && _source.Text[0] == '\ufeff' ? place.Column - 1 : place.Column;
+    }
 }

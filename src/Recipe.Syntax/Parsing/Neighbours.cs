@@ -60,13 +60,14 @@ internal sealed class Neighbours(int tokens)
         Symbols.Add(new Symbol(SymbolKind.OpenBrace, span));
     }
 
-    /// <summary>The sign is that of a tolerance after a quantity, and opens a value of its own elsewhere: <c>0/90 +/-45</c>.</summary>
+    /// <summary>The sign is that of a tolerance after a quantity, and opens a value of its own elsewhere: <c>0/90 +/-45 +/-30</c>.</summary>
     public void AddPlusMinus(TextSpan span)
     {
         var isTolerance = Symbols.Count > 0 && Last.Kind switch
         {
-            SymbolKind.Quantity or SymbolKind.MoreQuantity or SymbolKind.Unit or SymbolKind.CloseParenthesis => true,
-            SymbolKind.Number => !EndsPairOrRatio(Symbols.Count - 1),
+            SymbolKind.Quantity => Kind(2) != SymbolKind.PlusMinus,
+            SymbolKind.MoreQuantity or SymbolKind.Unit or SymbolKind.CloseParenthesis => true,
+            SymbolKind.Number => Kind(2) != SymbolKind.PlusMinus && !EndsPairOrRatio(Symbols.Count - 1),
             _ => false,
         };
         Symbols.Add(new Symbol(isTolerance ? SymbolKind.Tolerance : SymbolKind.PlusMinus, span));
@@ -80,7 +81,9 @@ internal sealed class Neighbours(int tokens)
             return;
         }
 
-        if (Kind(1) == SymbolKind.Slash && Kind(2) == SymbolKind.Number && Kind(3) is not (SymbolKind.Slash or SymbolKind.FractionSlash))
+        // Arithmetic divides with blanks round the slash, and a fraction has none: (1/2 mm) is half a millimetre, (1 / 2 mm) is 0.5/mm.
+        if (Kind(1) == SymbolKind.Slash && Kind(2) == SymbolKind.Number && Kind(3) is not (SymbolKind.Slash or SymbolKind.FractionSlash)
+            && (!isInExpression || (Symbols[^2].Span.End == Last.Span.Start && Last.Span.End == number.Span.Start)))
         {
             Symbols[^1] = Last with { Kind = SymbolKind.FractionSlash };
         }

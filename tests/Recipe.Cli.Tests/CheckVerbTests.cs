@@ -1,0 +1,107 @@
+using System.Text.Json;
+
+namespace Recipe.Cli.Tests;
+
+public sealed class CheckVerbTests
+{
+    [Fact]
+    public void The_samples_are_clean()
+    {
+        var run = Bench.Run("check", Bench.Sample("samples"));
+        Assert.Equal("", run.Error);
+        Assert.EndsWith("nothing wrong found\n", run.Out, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Clean, run.Status);
+    }
+
+    [Theory]
+    [InlineData("hatch-lid")]
+    [InlineData("instrument-housing")]
+    [InlineData("rudder-cheek")]
+    [InlineData("telescope-tube")]
+    public void The_samples_with_mistakes_are_not(string name)
+    {
+        var run = Bench.Run("check", Bench.Sample($"samples/mistakes/{name}.recipe"));
+        Assert.Equal(ExitStatus.Findings, run.Status);
+        Assert.Contains("why: ", run.Out, StringComparison.Ordinal);
+        Assert.Contains("fix: ", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_finding_shows_the_line_and_points_at_the_place()
+    {
+        using var bench = new Bench();
+        var path = bench.Write("lid.recipe", "shop ours {\n\taltitude 250\n}\n");
+        var lines = Bench.Run("check", path).Out.Split('\n');
+        var source = Array.FindIndex(lines, line => line.EndsWith("altitude 250", StringComparison.Ordinal));
+        Assert.True(source > 0);
+        Assert.Equal(lines[source].IndexOf("250", StringComparison.Ordinal), lines[source + 1].IndexOf('^'));
+        Assert.Equal("^^^", lines[source + 1].Trim(' ', '|'));
+    }
+
+    [Fact]
+    public void A_pipe_gets_no_colour_and_asking_gives_it()
+    {
+        var path = Bench.Sample("samples/mistakes/hatch-lid.recipe");
+        Assert.DoesNotContain("\u001b", Bench.Run("check", path).Out, StringComparison.Ordinal);
+        Assert.Contains("\u001b[", Bench.Run("check", path, "--colour", "always").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_says_the_same_as_the_text()
+    {
+        var path = Bench.Sample("samples/mistakes/rudder-cheek.recipe");
+        using var json = JsonDocument.Parse(Bench.Run("check", path, "--format", "json").Out);
+        Assert.Equal("recipe/findings/1", json.RootElement.GetProperty("schema").GetString());
+        var codes = json.RootElement.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()!).ToList();
+        Assert.NotEmpty(codes);
+        var text = Bench.Run("check", path).Out;
+        Assert.All(codes, code => Assert.Contains(code, text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_folder_means_its_own_recipes_and_recurse_means_those_below()
+    {
+        using var bench = new Bench();
+        bench.Write("a.recipe", "let lap = 20 mm\n");
+        bench.Write("below/b.recipe", "let lap = 20\n}\n");
+        Assert.Equal(ExitStatus.Clean, Bench.Run("check", bench.Folder).Status);
+        Assert.Equal(ExitStatus.Findings, Bench.Run("check", bench.Folder, "--recurse").Status);
+    }
+
+    [Theory]
+    [InlineData("check", "no-such-file.recipe")]
+    [InlineData("check", "--no-such-option")]
+    [InlineData("build", "no-such-file.recipe")]
+    [InlineData("explain", "no-such-thing-at-all")]
+    [InlineData("new", "Not A Name")]
+    [InlineData("wash")]
+    public void What_cannot_be_done_is_said_in_one_line_and_ends_with_two(params string[] args)
+    {
+        var run = Bench.Run(args);
+        Assert.Equal(ExitStatus.CouldNotRun, run.Status);
+        Assert.StartsWith("recipe: ", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Any_bytes_are_read_and_answered()
+    {
+        using var bench = new Bench();
+        var path = bench.PathOf("noise.recipe");
+        File.WriteAllBytes(path, [.. Enumerable.Range(0, 4096).Select(i => (byte)((i * 131) ^ (i >> 3)))]);
+        var run = Bench.Run("check", path);
+        Assert.Equal(ExitStatus.Findings, run.Status);
+        Assert.Equal("", run.Error);
+    }
+
+    [Fact]
+    public void Utf16_and_a_byte_order_mark_are_read()
+    {
+        using var bench = new Bench();
+        var path = bench.PathOf("wide.recipe");
+        File.WriteAllText(path, "let lap = 20 mm\n", System.Text.Encoding.Unicode);
+        Assert.Equal(ExitStatus.Clean, Bench.Run("check", path).Status);
+        File.WriteAllText(path, "let lap = 20 mm\n", new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+        Assert.Equal(ExitStatus.Clean, Bench.Run("check", path).Status);
+    }
+}

@@ -1,0 +1,103 @@
+using Recipe.Compiler;
+
+namespace Recipe.Cli.Tests;
+
+public sealed class OtherVerbTests
+{
+    public static TheoryData<string> Processes => [.. ShippedTexts.Templates.Select(text => Path.GetFileNameWithoutExtension(text.Name))];
+
+    public static TheoryData<string> Codes => [.. FindingCatalogue.All.Select(descriptor => descriptor.Code)];
+
+    [Theory]
+    [MemberData(nameof(Processes))]
+    public void A_new_recipe_is_sound_and_laid_out(string process)
+    {
+        using var bench = new Bench();
+        Assert.Equal(ExitStatus.Clean, bench.RunHere("new", "seat-pan", "--process", process).Status);
+        var text = File.ReadAllText(bench.PathOf("seat-pan.recipe"));
+        Assert.Contains("part seat-pan {", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("new-part", text, StringComparison.Ordinal);
+        var check = bench.RunHere("check", "seat-pan.recipe");
+        Assert.EndsWith("nothing wrong found\n", check.Out, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Clean, bench.RunHere("fmt", "--check", "seat-pan.recipe").Status);
+    }
+
+    [Fact]
+    public void A_new_recipe_never_overwrites()
+    {
+        using var bench = new Bench();
+        var path = bench.Write("seat-pan.recipe", "mine");
+        Assert.Equal(ExitStatus.CouldNotRun, bench.RunHere("new", "seat-pan").Status);
+        Assert.Equal("mine", File.ReadAllText(path));
+    }
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void Every_finding_is_explained(string code)
+    {
+        var run = Bench.Run("explain", code);
+        Assert.Equal(ExitStatus.Clean, run.Status);
+        Assert.StartsWith(code, run.Out, StringComparison.Ordinal);
+        Assert.Contains("Why: ", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_material_of_the_book_is_explained_by_its_own_text()
+    {
+        Assert.All(ShippedTexts.Book.Materials.Keys, name =>
+        {
+            var run = Bench.Run("explain", name);
+            Assert.Equal(ExitStatus.Clean, run.Status);
+            Assert.Contains(name + " ", run.Out, StringComparison.Ordinal);
+        });
+    }
+
+    [Fact]
+    public void A_material_of_ones_own_is_explained_from_its_file()
+    {
+        using var bench = new Bench();
+        var path = bench.Write("own.recipe", "fabric our-cloth like glass-twill-163 {\n  width  80 cm\n}\n");
+        Assert.Contains("80 cm", Bench.Run("explain", "our-cloth", "--in", path).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_slip_is_answered_with_what_was_meant() =>
+        Assert.Contains("did you mean breather-150?", Bench.Run("explain", "breater-150").Error, StringComparison.Ordinal);
+
+    [Fact]
+    public void Fmt_reads_a_pipe_and_writes_to_it()
+    {
+        var run = Bench.Run(["fmt", "-"], "let   lap=20   mm");
+        Assert.Equal("let lap = 20 mm\n", run.Out);
+        Assert.Equal(ExitStatus.Clean, run.Status);
+    }
+
+    [Fact]
+    public void Fmt_changes_the_file_once_and_check_changes_nothing()
+    {
+        using var bench = new Bench();
+        var path = bench.Write("a.recipe", "let   lap=20   mm\n");
+        Assert.Equal(ExitStatus.Findings, Bench.Run("fmt", "--check", path).Status);
+        Assert.Equal("let   lap=20   mm\n", File.ReadAllText(path));
+        Assert.Equal(ExitStatus.Clean, Bench.Run("fmt", path).Status);
+        Assert.Equal("let lap = 20 mm\n", File.ReadAllText(path));
+        Assert.Equal("", Bench.Run("fmt", path).Out);
+    }
+
+    [Fact]
+    public void The_shipped_and_sample_recipes_are_laid_out()
+    {
+        var run = Bench.Run(
+            "fmt", "--check", Bench.Sample("samples"), Bench.Sample("samples/mistakes"), Bench.Sample("tests/corpus/sound"),
+            Bench.Sample("src/Recipe.Compiler/Book"), Bench.Sample("src/Recipe.Compiler/Templates"));
+        Assert.Equal("", run.Out);
+        Assert.Equal(ExitStatus.Clean, run.Status);
+    }
+
+    [Fact]
+    public void The_book_has_nothing_wrong()
+    {
+        Assert.All(ShippedTexts.Book.Files, file => Assert.Empty(file.Findings));
+        Assert.Empty(ShippedTexts.Book.Findings);
+    }
+}
