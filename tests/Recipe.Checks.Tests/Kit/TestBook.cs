@@ -12,7 +12,7 @@ internal static class TestBook
 {
     public static readonly Book Book = Semantics.Book.Bind([SyntaxTree.Parse(new SourceText("book/test.recipe", Text))]);
 
-    private const string Text = """
+    public const string Text = """
         fibre e-glass { density 2.55 g/cm3; modulus 72 GPa; source "handbook" }
         fibre carbon { density 1.78 g/cm3; modulus 230 GPa; source "handbook" }
 
