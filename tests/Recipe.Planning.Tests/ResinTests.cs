@@ -99,7 +99,7 @@ public class ResinTests
             var later = plan.Join is { SameSession: false } join ? (join.TapeResin?.Value.Kilograms ?? 0) + (join.Fillet?.Value.Kilograms ?? 0) : 0;
             Close((resin.ToMix.Value.Kilograms + later) * plan.Part.Quantity, bought);
         },
-        iter: 2000);
+        iter: 1000);
 
     /// <summary>Laid = kept + carried away: the two shares of resin differ by what the bag takes.</summary>
     [Fact]

@@ -30,7 +30,7 @@ public class ScalingTests
             Close(once.Laminate.Thickness.Value.Meters, twice.Laminate.Thickness.Value.Meters);
             Close(once.Laminate.ResinFraction.Value, twice.Laminate.ResinFraction.Value);
         },
-        iter: 500);
+        iter: 300);
 
     [Fact]
     public void TwoHalvesAreTwiceOne() => RandomParts.Model.Sample(
@@ -56,7 +56,7 @@ public class ScalingTests
             Twice(one.Bag?.SealantTape.Value.Meters, two.Bag?.SealantTape.Value.Meters);
             Twice(one.Bag?.Pickup?.Value.Kilograms, two.Bag?.Pickup?.Value.Kilograms);
         },
-        iter: 1000);
+        iter: 300);
 
     [Fact]
     public void TheTakeoffIsForAllTheParts() => RandomParts.Model.Sample(
@@ -70,7 +70,7 @@ public class ScalingTests
                 Close(5 * a.Gross.Value.Si, b.Gross.Value.Si);
             }
         },
-        iter: 500);
+        iter: 300);
 
     [Fact]
     public void MoreHandsAreNeverSlower() => RandomParts.Model.Sample(
@@ -82,7 +82,7 @@ public class ScalingTests
             Assert.True(one is null == two is null);
             Assert.True(one is null || two!.Need.Value <= one.Need.Value);
         },
-        iter: 500);
+        iter: 300);
 
     private static Plan Sized(Part part, double length, double width)
     {
