@@ -110,7 +110,7 @@ internal sealed class LayoutBuilder
         else if (InlineBlock(entry, block, depth) is { } inline)
         {
             SkipTo(entry.Span.End);
-            var header = Header(entry);
+            var header = OneLine(entry);
             Add(
                 depth == 0 ? LineKind.Fixed : LineKind.Entry,
                 depth,
@@ -119,7 +119,7 @@ internal sealed class LayoutBuilder
         else
         {
             var keepsComment = SkipTo(entry.LineSpan.End);
-            Add(LineKind.Opener, depth, [new Cell((keepsComment ? _source.Slice(entry.LineSpan) : Header(entry)) + " {")]);
+            Add(LineKind.Opener, depth, [new Cell((keepsComment ? _source.Slice(entry.LineSpan) : OneLine(entry)) + " {")]);
             Block(block, depth);
         }
     }
@@ -196,10 +196,8 @@ internal sealed class LayoutBuilder
                 return null;
         }
 
-        return (depth * 2) + Header(entry).Length + 1 + text.Length <= WidestBlock ? text : null;
+        return (depth * 2) + OneLine(entry).Length + 1 + text.Length <= WidestBlock ? text : null;
     }
-
-    private string Header(EntrySyntax entry) => OneLine(entry);
 
     private string OneLine(EntrySyntax entry) =>
         entry.Values.Length == 0 ? _values.Of(entry.Head) : _values.Of(entry.Head) + " " + _values.Of(entry.Values.AsSpan());
