@@ -229,7 +229,7 @@ internal sealed class LineReader
             Report(SaidTwice.Create(Context.At(head.Span), clause.Phrase, before.Where));
         }
 
-        if (AtEnd || (AtClause() && clause.Kind is not (AnyWordKind or NameRefKind or NewNameKind)))
+        if (AtEnd || (AtClause() && !MayBeName(clause.Kind)))
         {
             if (!_halfRead)
             {
@@ -241,6 +241,11 @@ internal sealed class LineReader
 
         Read(clause.Phrase, clause.Kind);
     }
+
+    /// <summary>Whether the word ahead, which could begin a clause, may be the name that is wanted.</summary>
+    private bool MayBeName(ValueKind kind) =>
+        kind is AnyWordKind or NewNameKind or NameRefKind { Space: NameKind.Ply }
+        || (kind is NameRefKind reference && Peek is WordSyntax word && WordReader.IsKnown(Context, word.Text, reference));
 
     /// <summary>The example of the line's form, or of the line.</summary>
     public string Example => _reading.Form is { } form ? _word.FormOf(form)!.Example : _word.Example;
