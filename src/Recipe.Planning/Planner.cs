@@ -25,15 +25,17 @@ public static class Planner
         var contents = new PlyContents(context);
         var stack = StackPlanner.Work(context, ground, conditions, contents);
         var bag = BagPlanner.Work(context, ground);
-        var join = JoinPlanner.Work(context, ground);
+        (stack, bag) = Bleeding.Work(context, stack, bag);
+        var join = JoinPlanner.Work(context, ground, conditions);
         var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
         var resin = ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents);
-        var lives = resin is null ? null : new PotLives(context, resin.System, conditions);
-        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack), ground?.Sides ?? 1);
+        var lives = resin is null ? null : new PotLives(context, resin.System, conditions, ofWetOut: true);
+        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1);
+        var mixes = OwnMixPlanner.Work(context, ground, join, conditions);
         var vacuum = VacuumPlanner.Work(context, conditions, bag);
         var clock = ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions);
         var cure = CurePlanner.Work(context, conditions);
-        var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin));
+        var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes));
 
         var ledger = context.Ledger;
         return new Plan
@@ -45,7 +47,8 @@ public static class Planner
             Stack = [.. stack.Select(line => line.Publish(ledger))],
             Laminate = laminate is null ? null : LaminatePlanner.Publish(ledger, laminate),
             Resin = resin is null ? null : ResinPlanner.Publish(ledger, resin),
-            Pots = PotPlanner.Publish(context, pots, resin),
+            Pots = resin is null ? [] : PotPlanner.Publish(context, pots, resin.System),
+            OwnMixes = OwnMixPlanner.Publish(context, mixes),
             Clock = clock is null ? null : ClockPlanner.Publish(ledger, clock),
             Bag = bag is null ? null : BagPlanner.Publish(ledger, bag),
             Vacuum = vacuum is null ? null : VacuumPlanner.Publish(ledger, vacuum),

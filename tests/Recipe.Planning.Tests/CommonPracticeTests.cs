@@ -100,6 +100,6 @@ public class CommonPracticeTests
             },
         };
 
-        PlyItem Ply(string name, Reinforcement cloth) => Recipes.Ply(name, cloth) with { Content = Fig.Resin(percent) };
+        PlyItem Ply(string name, Reinforcement cloth) => Recipes.Ply(name, cloth with { BaggedContent = Fig.Resin(percent) });
     }
 }

@@ -1,22 +1,25 @@
 using System.Collections;
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
 using System.Text;
 
 namespace Recipe.Planning.Tests;
 
-/// <summary>Walks a plan by reflection: every computed value with its path, and a text of everything for comparing two plans.</summary>
+/// <summary>Walks a plan by reflection: what every computed value rests on, and a text of everything for comparing two plans.</summary>
 internal static class PlanDump
 {
-    /// <summary>Every computed value: its path, the keys it rests on.</summary>
-    public static List<(string Path, IReadOnlyList<string> RestsOn)> Computed(Plan plan)
+    private static readonly ConcurrentDictionary<Type, Shape> Known = new();
+
+    /// <summary>The keys that each computed value rests on.</summary>
+    public static List<IReadOnlyList<string>> RestsOn(Plan plan)
     {
-        var found = new List<(string, IReadOnlyList<string>)>();
-        Walk(plan, "plan", (path, value) =>
+        var found = new List<IReadOnlyList<string>>();
+        Walk(plan, string.Empty, (_, value, shape) =>
         {
-            if (IsComputed(value.GetType()))
+            if (shape.RestsOn is { } keys)
             {
-                found.Add((path, [.. (IEnumerable<string>)value.GetType().GetProperty("RestsOn")!.GetValue(value)!]));
+                found.Add([.. (IEnumerable<string>)keys.GetValue(value)!]);
             }
         });
         return found;
@@ -26,57 +29,74 @@ internal static class PlanDump
     public static string Text(Plan plan)
     {
         var text = new StringBuilder();
-        Walk(plan, "plan", (path, value) =>
+        Walk(plan, string.Empty, (name, value, shape) =>
         {
-            if (IsLeaf(value))
-            {
-                text.Append(path).Append(" = ").AppendLine(Convert.ToString(value, CultureInfo.InvariantCulture));
-            }
+            text.Append(name);
+            text.Append(shape.IsLeaf ? string.Create(CultureInfo.InvariantCulture, $" = {value}\n") : ":\n");
         });
         return text.ToString();
     }
 
-    private static void Walk(object? value, string path, Action<string, object> visit)
+    /// <summary>Every number of the plan that is none: not a number, or infinite.</summary>
+    public static List<string> NoNumbers(Plan plan)
+    {
+        var found = new List<string>();
+        Walk(plan, string.Empty, (name, value, _) =>
+        {
+            if (value is double number ? !double.IsFinite(number) : value is UnitsNet.IQuantity { Value: var amount } && !double.IsFinite((double)amount))
+            {
+                found.Add(name);
+            }
+        });
+        return found;
+    }
+
+    private static void Walk(object? value, string name, Action<string, object, Shape> visit)
     {
         if (value is null)
         {
             return;
         }
 
-        visit(path, value);
-        if (IsLeaf(value))
+        var shape = Known.GetOrAdd(value.GetType(), static type => new Shape(type));
+        visit(name, value, shape);
+        if (shape.IsLeaf)
         {
             return;
         }
 
         if (value is IEnumerable items)
         {
-            var index = 0;
             foreach (var item in items)
             {
-                Walk(item, $"{path}[{index++}]", visit);
+                Walk(item, name, visit);
             }
 
             return;
         }
 
-        foreach (var property in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance))
+        foreach (var property in shape.Properties)
         {
-            if (property.GetIndexParameters().Length == 0)
-            {
-                Walk(property.GetValue(value), $"{path}.{property.Name}", visit);
-            }
+            Walk(property.GetValue(value), property.Name, visit);
         }
     }
 
-    // What the plan is made from is not walked, only what it makes.
-    private static bool IsLeaf(object value)
+    private sealed class Shape
     {
-        var type = value.GetType();
-        return type.IsPrimitive || type.IsEnum || value is string or decimal || type.Namespace is { } space
-            && (space.StartsWith("UnitsNet", StringComparison.Ordinal) || space.StartsWith("Recipe.Model", StringComparison.Ordinal)
-                || space.StartsWith("Recipe.Text", StringComparison.Ordinal));
-    }
+        public Shape(Type type)
+        {
+            // What the plan is made from is not walked, only what it makes.
+            IsLeaf = type.IsPrimitive || type.IsEnum || type == typeof(string) || type == typeof(decimal) || type.Namespace is { } space
+                && (space.StartsWith("UnitsNet", StringComparison.Ordinal) || space.StartsWith("Recipe.Model", StringComparison.Ordinal)
+                    || space.StartsWith("Recipe.Text", StringComparison.Ordinal));
+            Properties = IsLeaf ? [] : [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.GetIndexParameters().Length == 0)];
+            RestsOn = type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Computed<>) ? type.GetProperty("RestsOn") : null;
+        }
 
-    private static bool IsComputed(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Computed<>);
+        public bool IsLeaf { get; }
+
+        public PropertyInfo[] Properties { get; }
+
+        public PropertyInfo? RestsOn { get; }
+    }
 }

@@ -95,11 +95,16 @@ public class ResinTests
             var seam = resin.Lines.Where(l => l.Label == "seam tape and filler").Sum(l => l.Mass.Value.Kilograms);
             Close(held + seam, Of(resin, ResinUse.Laminate) + Of(resin, ResinUse.CoreFaces));
             Close(plan.Bag?.Pickup?.Value.Kilograms ?? 0, Of(resin, ResinUse.Pickup));
+            if (plan.Part.Process.Value is Process.Hand or Process.Bagged)
+            {
+                Close(held + Of(resin, ResinUse.Pickup), plan.Stack.Sum(s => s.LaidResin?.Value.Kilograms ?? 0));
+            }
+
             var bought = plan.Takeoff.Where(l => l.Group == TakeoffGroup.Resin).Sum(l => l.Net.Value.Si);
-            var later = plan.Join is { SameSession: false } join ? (join.TapeResin?.Value.Kilograms ?? 0) + (join.Fillet?.Value.Kilograms ?? 0) : 0;
+            var later = plan.OwnMixes.Where(m => m.Use == OwnMixUse.SeamResin).Sum(m => m.ToMix.Value.Kilograms);
             Close((resin.ToMix.Value.Kilograms + later) * plan.Part.Quantity, bought);
         },
-        iter: 2000);
+        iter: 1000);
 
     /// <summary>Laid = kept + carried away: the two shares of resin differ by what the bag takes.</summary>
     [Fact]

@@ -17,7 +17,7 @@ public sealed record JoinPlan
     /// <summary>Resin that the tape holds.</summary>
     public Computed<Mass>? TapeResin { get; init; }
 
-    /// <summary>Adhesive in the bond line.</summary>
+    /// <summary>Adhesive in the bond line; null where the halves are taped and no bond line is said.</summary>
     public Computed<Mass>? Adhesive { get; init; }
 
     /// <summary>Filler along the seam.</summary>
@@ -25,6 +25,9 @@ public sealed record JoinPlan
 
     /// <summary>Whether the tape's resin is mixed with that of the laminate (wet-in-wet); else it is a batch of its own, later.</summary>
     public required bool SameSession { get; init; }
+
+    /// <summary>Time to fill, tape and wet out the seam with the hands there are, mixing left out; null when the seam is not known.</summary>
+    public Computed<Duration>? Work { get; init; }
 
     /// <summary>What the join adds to the part.</summary>
     public required Computed<Mass> Mass { get; init; }

@@ -79,8 +79,9 @@ public sealed record StackPlan
     public Computed<Mass>? CutMass { get; init; }
 
     /// <summary>
-    /// Resin content after the bag has done its work. A stated content (of the ply, or of `wet-out` for cloth) is this one: what the
-    /// layers of the bag carry away is laid on top of it. Mats and veils hold what their own figures say.
+    /// Resin content after the bag has done its work. A content that the part states (on the ply, or in `wet-out` for cloth) is the one
+    /// laid by hand: what the layers of the bag carry away comes off it. A figure of the material for the process, or a default, is what
+    /// stays: what is carried away is laid on top of it. Mats and veils hold what their own figures say.
     /// </summary>
     public Computed<Content>? Content { get; init; }
 
@@ -89,6 +90,11 @@ public sealed record StackPlan
 
     /// <summary>Resin that the cut pieces hold, trim included.</summary>
     public Computed<Mass>? CutResin { get; init; }
+
+    /// <summary>
+    /// Resin to lay on the cut pieces: what they hold, and their share of what the bag carries away. Null where nothing is laid wet.
+    /// </summary>
+    public Computed<Mass>? LaidResin { get; init; }
 
     /// <summary>Cured thickness of the line, all repeats.</summary>
     public Computed<Length>? Thickness { get; init; }

@@ -34,6 +34,9 @@ public sealed record Plan
     /// <summary>The pots in the order they are mixed; empty when the resin is unknown.</summary>
     public ImmutableArray<PotPlan> Pots { get; init; } = [];
 
+    /// <summary>What is mixed besides that, in pots of its own, in the order of its use: coats, resin of a later seam, adhesive.</summary>
+    public ImmutableArray<OwnMixPlan> OwnMixes { get; init; } = [];
+
     /// <summary>First mix to full vacuum, or null for processes without that clock.</summary>
     public ClockPlan? Clock { get; init; }
 

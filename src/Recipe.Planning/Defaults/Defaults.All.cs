@@ -13,14 +13,14 @@ public static partial class Defaults
         TradeDefault[] all =
         [
             Room, ResinTemperature, Laminators, Altitude, GivenAreaShape, CoversShape, Trim, Overlap, Orientation, CoreUptake,
-            GelCoatFilm, SurfaceCoatFilm, WetOutPace, CurvatureFactor, PieceHandling, Mixing, PeelPlyPace, LayerPace,
-            ClosingPace, LeakHunt, ToolLoss, PotLoss, Spare, FeedReserve, LineBore, FeedLine, LargestPot, LargestTray,
+            GelCoatFilm, SurfaceCoatFilm, WetOutPace, CurvatureFactor, PieceHandling, CoatPace, SeamPace, Mixing, PeelPlyPace, LayerPace,
+            ClosingPace, LeakHunt, ToolLoss, BrushLoss, PotLoss, Spare, FeedReserve, LineBore, FeedLine, LargestPot, LargestTray,
             LargestFeedPot, PotLifeMass, PotLifeShare, RampRate, CoolRate, FirstOffBand, PractisedBand, Seam, BondLine,
             CuredEpoxy, CuredPolyester, CuredVinylester, CuredPhenolic, FibreDensity, PeelPlyPickup, BleederPickup, BreatherPickup,
             FlowMediumPickup, FilmPerforation, PrepregBleed, LayerBeyond, FilmEdge, FilmFactor, TapeOffset, Pleats, TapeSpare,
             BagGap, HoseLength, HoseBore, CatchPot, PumpUltimate, WasteStraight, WasteShaped, WasteBias, WasteMat, WasteCore,
             WasteConsumable,
-            .. ClothContents, .. MatContents, .. VeilContents, .. FilmBleeds, .. PotLifeRules,
+            .. ClothContents, .. DriestContents, .. MatContents, .. VeilContents, .. FilmBleeds, .. PotLifeRules,
         ];
         Array.Sort(all, static (a, b) => string.CompareOrdinal(a.Key, b.Key));
         return [.. all];

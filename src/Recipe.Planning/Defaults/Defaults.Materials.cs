@@ -51,6 +51,13 @@ public static partial class Defaults
         Content("prepreg", "veil", 0.85, "85 %", $"{Memory}: 80 to 90 %"),
     ];
 
+    private static readonly ImmutableArray<TradeDefault<double>> DriestContents =
+    [
+        Driest("cloth", 0.32, "32 %", $"{Memory}: open bleed under full vacuum leaves 32 to 42 %"),
+        Driest("mat", 0.50, "50 %", Memory),
+        Driest("veil", 0.75, "75 %", Memory),
+    ];
+
     // --- What the bag takes -------------------------------------------------------------------------------------------
 
     /// <summary>Pick-up of peel ply.</summary>
@@ -156,6 +163,14 @@ public static partial class Defaults
         _ => ClothContents[(int)process],
     };
 
+    /// <summary>Resin content by mass below which a bag squeezes no more out.</summary>
+    public static TradeDefault<double> DriestContent(ReinforcementForm form) => form switch
+    {
+        ReinforcementForm.Mat => DriestContents[1],
+        ReinforcementForm.Veil => DriestContents[2],
+        _ => DriestContents[0],
+    };
+
     /// <summary>Density of cured resin where the system gives none; epoxy where the chemistry is not said.</summary>
     public static TradeDefault<Density> CuredDensity(Chemistry chemistry) => chemistry switch
     {
@@ -175,6 +190,10 @@ public static partial class Defaults
 
     private static TradeDefault<double> Content(string process, string form, double value, string written, string source) => new(
         $"default.resin-content.{process}.{form}", $"resin in {process} {form}, by weight", value, written, source, OwnContent);
+
+    private static TradeDefault<double> Driest(string form, double value, string written, string source) => new(
+        $"default.driest-content.{form}", $"resin by weight below which a bag squeezes no more out of {form}", value, written, source,
+        "lay it wetter, or let the bag take less: `release-film solid`, a film with a smaller `bleed`");
 
     private static TradeDefault<AreaDensity> Pickup(string word, string what, double grams, string source) => new(
         $"default.pickup.{word}", $"resin that {what} carries away", AreaDensity.FromGramsPerSquareMeter(grams),

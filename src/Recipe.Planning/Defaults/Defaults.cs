@@ -110,6 +110,14 @@ public static partial class Defaults
         "default.mixing", "time to weigh out and mix one pot", Hands.MixingPerPot, "3 min",
         $"{Common}: 3 to 5 min", "write `mixing 3 min` in `wet-out`");
 
+    /// <summary>Brushing a coat.</summary>
+    public static readonly TradeDefault<Duration> CoatPace = new(
+        "default.coat-pace", "time to brush a square metre of coat", Duration.FromMinutes(8), "8 min", Memory, "time it; the program has no word for it yet");
+
+    /// <summary>Working along a seam.</summary>
+    public static readonly TradeDefault<Duration> SeamPace = new(
+        "default.seam-pace", "time to fill, tape and wet out a metre of seam", Duration.FromMinutes(10), "10 min", Memory, "time it; the program has no word for it yet");
+
     /// <summary>Placing peel ply.</summary>
     public static readonly TradeDefault<Duration> PeelPlyPace = new(
         "default.peel-ply-pace", "time to place and smooth a square metre of peel ply", Hands.PeelPlyPerSquareMetre, "2.5 min",
@@ -137,6 +145,11 @@ public static partial class Defaults
         "default.tool-loss", "resin left on brush and roller for each pair of hands, but no more than the plies themselves hold",
         Mass.FromGrams(30), "30 g",
         $"{Memory}: 30 to 60 g with a roller; the bound is for small parts, done with a small brush", "write `loss 10 g` in the shop or in `wet-out`");
+
+    /// <summary>What stays on the brush of a coat or a seam.</summary>
+    public static readonly TradeDefault<Mass> BrushLoss = new(
+        "default.brush-loss", "left on the brush of a coat or a seam, but no more than is laid", Mass.FromGrams(5), "5 g",
+        $"{Memory}: 5 to 10 g", "weigh the brush; the program has no word for it yet");
 
     /// <summary>Resin left in the pots.</summary>
     public static readonly TradeDefault<double> PotLoss = new(

@@ -16,6 +16,9 @@ internal sealed record Ground(SurfaceShape Shape, Surface Surface, int Sides, Re
     /// <summary>Area of one side.</summary>
     public Num Area => new(Surface.Area.SquareMeters, AreaOn);
 
+    /// <summary>Whether work is slower on it than on a gentle shape.</summary>
+    public bool IsHardToReach => Surface.Curvature is Curvature.Double or Curvature.Faceted;
+
     /// <summary>Rim of one side.</summary>
     public Num Rim => new(Surface.RimLength.Meters, ShapeOn);
 

@@ -13,7 +13,8 @@ namespace Recipe.Planning.Planners;
 /// <param name="TapeResin">Its resin, kg.</param>
 /// <param name="Adhesive">Adhesive in the bond line, kg.</param>
 /// <param name="Fillet">Filler, kg.</param>
-internal sealed record JoinWork(Join Join, Num? Seam, Num? TapeArea, Num? TapeCloth, Num? TapeResin, Num? Adhesive, Num? Fillet)
+/// <param name="Time">Time to work along it, s.</param>
+internal sealed record JoinWork(Join Join, Num? Seam, Num? TapeArea, Num? TapeCloth, Num? TapeResin, Num? Adhesive, Num? Fillet, Num? Time)
 {
     /// <summary>Whether its wet work is done with the laminate's resin, in the same session.</summary>
     public bool SameSession => Join.Manner is { Value: JoinManner.WetInWet };
@@ -25,12 +26,15 @@ internal sealed record JoinWork(Join Join, Num? Seam, Num? TapeArea, Num? TapeCl
     public Num LaminatingResin => (TapeResin ?? Num.Zero) + (Join.Adhesive is null ? Fillet ?? Num.Zero : Num.Zero);
 }
 
-/// <summary>Seam tape, adhesive and filler. Seam tape is laid by hand, so it holds what the cloth holds by hand.</summary>
+/// <summary>
+/// Seam tape, adhesive and filler. Seam tape is laid by hand, so it holds what the cloth holds by hand. Halves that are taped meet edge
+/// to edge: there is a bond line only where they are bonded, or where the recipe says how thick it is.
+/// </summary>
 internal static class JoinPlanner
 {
     private const string Subject = "materials of the join";
 
-    public static JoinWork? Work(PlanContext context, Ground? ground)
+    public static JoinWork? Work(PlanContext context, Ground? ground, Conditions conditions)
     {
         if (context.Part.Join is not { } join)
         {
@@ -46,7 +50,13 @@ internal static class JoinPlanner
 
         var tape = join.Tape is { } cloth ? Tape(context, join, cloth, seam) : default;
         var fillet = seam * figures.LinearDensity(join.Fillet, context.PartOwner, "fillet");
-        return new JoinWork(join, seam, tape.Area, tape.Cloth, tape.Resin, Adhesive(context, join, seam), fillet);
+        var bond = IsBonded(join) ? Adhesive(context, join, seam) : null;
+        if (join.Adhesive is { } unsaid && join.Fillet is null && !IsBonded(join))
+        {
+            context.Miss($"{unsaid.Label} in the join", "neither a fillet nor a bond line says how much");
+        }
+
+        return new JoinWork(join, seam, tape.Area, tape.Cloth, tape.Resin, bond, fillet, Time(context, join, seam, conditions));
     }
 
     public static JoinPlan Publish(PlanLedger ledger, JoinWork join) => new()
@@ -58,11 +68,23 @@ internal static class JoinPlanner
         Adhesive = ledger.PublishMass(join.Adhesive),
         Fillet = ledger.PublishMass(join.Fillet),
         SameSession = join.SameSession,
+        Work = ledger.PublishTime(join.Time),
         Mass = ledger.PublishMass(join.Mass),
     };
 
     private static Num? Rim(PlanContext context, Ground? ground) =>
         ground is { Sides: 2 } ? ground.Rim.And(context.Ledger.Assume(Defaults.Seam)) : null;
+
+    private static bool IsBonded(Join join) =>
+        join.BondLine is not null || join.Manner is { Value: JoinManner.CuredThenBonded } || (join.Manner is null && join.Tape is null);
+
+    private static Num? Time(PlanContext context, Join join, Num? seam, Conditions conditions)
+    {
+        var layers = join.Tape is null ? 0 : Math.Clamp(join.TapeLayers, 1, 1000);
+        Num? along = seam * context.Take(Defaults.SeamPace);
+        var work = layers > 0 ? along + (context.Take(Defaults.PieceHandling) * layers) : along;
+        return (work / conditions.Laminators.Value)?.And(conditions.Laminators.On);
+    }
 
     private static (Num? Area, Num? Cloth, Num? Resin) Tape(PlanContext context, Join join, Reinforcement cloth, Num? seam)
     {

@@ -83,19 +83,16 @@ internal static class LaminatePlanner
         Num? sum = Num.Zero;
         foreach (var coat in context.Part.Coats)
         {
-            sum += CoatMass(context, ground, coat);
+            sum += ground is null ? null : ground.Area * CoatFilm(context, coat) * ground.Sides;
         }
 
         return sum;
     }
 
-    /// <summary>One coat, all sides, kg, inside the trim line.</summary>
-    public static Num? CoatMass(PlanContext context, Ground? ground, Coat coat)
-    {
-        var film = context.Figures.ArealWeight(coat.ArealWeight, Owner.Of(coat.Material), "film")
-            ?? context.Take(coat.Material.Role == ResinRole.GelCoat ? Defaults.GelCoatFilm : Defaults.SurfaceCoatFilm);
-        return ground is null ? null : ground.Area * film * ground.Sides;
-    }
+    /// <summary>Wet mass of a coat per area, kg/m2.</summary>
+    public static Num CoatFilm(PlanContext context, Coat coat) =>
+        context.Figures.ArealWeight(coat.ArealWeight, Owner.Of(coat.Material), "film")
+        ?? context.Take(coat.Material.Role == ResinRole.GelCoat ? Defaults.GelCoatFilm : Defaults.SurfaceCoatFilm);
 
     private static bool IsWeighed(ImmutableArray<LineWork> stack)
     {

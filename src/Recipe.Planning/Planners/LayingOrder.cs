@@ -6,19 +6,30 @@ namespace Recipe.Planning.Planners;
 /// <summary>The lines of the stack in the order in which they are wetted out, with the resin and the time that each takes.</summary>
 internal sealed class LayingOrder
 {
+    /// <summary>What a pot is said to be for that wets out the seam.</summary>
+    public const string Seam = "seam tape";
+
     private readonly List<(string Name, double Resin, double Time)> _lines = [];
+    private readonly (double Resin, double Time) _seam;
     private double _resin;
     private Num _total;
 
-    public LayingOrder(ImmutableArray<LineWork> stack)
+    public LayingOrder(ImmutableArray<LineWork> stack, JoinWork? join)
     {
         foreach (var line in stack)
         {
-            Add(line.Item.Name, line.CutResin ?? Num.Zero, line.WetOut ?? Num.Zero);
+            Add(line.Item.Name, line.LaidResin ?? line.CutResin ?? Num.Zero, line.WetOut ?? Num.Zero);
+        }
+
+        if (join is { SameSession: true, LaminatingResin: { Si: > 0 } seam })
+        {
+            _seam = (seam.Si, (join.Time ?? Num.Zero).Si);
+            _resin += seam.Si;
+            _total += join.Time ?? Num.Zero;
         }
     }
 
-    /// <summary>Time for all lines on all sides, s.</summary>
+    /// <summary>Time for all lines on all sides, and for a seam that is closed wet, s.</summary>
     public Num Total => _total;
 
     /// <summary>
@@ -39,22 +50,32 @@ internal sealed class LayingOrder
         {
             foreach (var line in _lines)
             {
-                var end = start + (line.Resin / _resin / sides);
-                var share = Share(from, to, start, end);
-                if (share > 0)
-                {
-                    time += share * line.Time / sides;
-                    if (!names.Contains(line.Name))
-                    {
-                        names.Add(line.Name);
-                    }
-                }
-
-                start = end;
+                Lay(line.Name, line.Resin / sides, line.Time / sides);
             }
         }
 
+        if (_seam.Resin > 0)
+        {
+            Lay(Seam, _seam.Resin, _seam.Time);
+        }
+
         return (names.ToImmutable(), new Num(time, _total.On));
+
+        void Lay(string name, double resin, double lasts)
+        {
+            var end = start + (resin / _resin);
+            var share = Share(from, to, start, end);
+            if (share > 0)
+            {
+                time += share * lasts;
+                if (!names.Contains(name))
+                {
+                    names.Add(name);
+                }
+            }
+
+            start = end;
+        }
     }
 
     // Resin and time are those of all sides.

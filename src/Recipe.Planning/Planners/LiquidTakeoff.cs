@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Planning.Ledger;
 
@@ -5,7 +6,7 @@ namespace Recipe.Planning.Planners;
 
 /// <summary>
 /// Resin, coats and adhesive of the takeoff: grams, with millilitres on the label where a density is known. A system with a known ratio
-/// has a line for its resin and one for its hardener.
+/// has a line for its resin and one for its hardener. All of it is what is mixed, so losses and spare are in it and it has no waste.
 /// </summary>
 /// <remarks>
 /// Shelf and prices know a hardener by its own name; where they know only the system's name, that is the kit, of which resin and hardener
@@ -13,51 +14,35 @@ namespace Recipe.Planning.Planners;
 /// </remarks>
 internal sealed class LiquidTakeoff(PlanContext context, Prices prices, int quantity)
 {
-    /// <summary>
-    /// The laminating resin: what is mixed, the spare in it, and a later batch for the seam. It has no waste: losses and spare are in the
-    /// sum already.
-    /// </summary>
-    public void AddLaminating(ResinWork? resin, JoinWork? join, List<TakeoffWork> lines)
+    /// <summary>The resin of the plies and of a later seam, then what is mixed on its own.</summary>
+    public void Add(ResinWork? resin, ImmutableArray<OwnMixWork> mixes, List<TakeoffWork> lines)
     {
-        var later = join is { SameSession: false, LaminatingResin: { Si: > 0 } seam } ? seam : Num.Zero;
-        var system = resin?.System ?? (later.Si > 0 ? context.Part.Resin : null);
+        var laminating = resin?.ToMix ?? Num.Zero;
+        var system = resin?.System;
+        foreach (var mix in mixes)
+        {
+            if (mix.Use == OwnMixUse.SeamResin)
+            {
+                laminating += mix.ToMix;
+                system = mix.System;
+            }
+        }
+
         if (system is not null)
         {
-            Add(TakeoffGroup.Resin, system, (resin?.ToMix ?? Num.Zero) + later, Num.Zero, lines);
+            Add(TakeoffGroup.Resin, system, laminating, lines);
         }
-    }
 
-    /// <summary>Coats on the mould, laid over the trim as far as the plies run.</summary>
-    public void AddCoats(Ground? ground, List<TakeoffWork> lines)
-    {
-        foreach (var coat in context.Part.Coats)
+        foreach (var mix in mixes)
         {
-            var net = LaminatePlanner.CoatMass(context, ground, coat);
-            if (net is not { } inside || ground is null)
+            if (mix.Use != OwnMixUse.SeamResin)
             {
-                context.Miss($"{coat.Material.Label} in the takeoff", "the surface is not known");
-                continue;
-            }
-
-            var trim = context.Figures.Length(context.Part.Trim, context.PartOwner, "trim", zero: true) ?? context.Take(Defaults.Trim);
-            Add(TakeoffGroup.Coat, coat.Material, inside / ground.Area * ground.AreaWithBorder(trim), context.Take(Defaults.WasteConsumable), lines);
-        }
-    }
-
-    /// <summary>Adhesive and filler of the join.</summary>
-    public void AddAdhesive(JoinWork? join, List<TakeoffWork> lines)
-    {
-        if (join?.Join.Adhesive is { } adhesive)
-        {
-            var mass = (join.Adhesive ?? Num.Zero) + (join.Fillet ?? Num.Zero);
-            if (mass.Si > 0)
-            {
-                Add(TakeoffGroup.Adhesive, adhesive, mass, context.Take(Defaults.WasteConsumable), lines);
+                Add(mix.Use == OwnMixUse.Coat ? TakeoffGroup.Coat : TakeoffGroup.Adhesive, mix.System, mix.ToMix, lines);
             }
         }
     }
 
-    private void Add(TakeoffGroup group, ResinSystem system, Num forOne, Num waste, List<TakeoffWork> lines)
+    private void Add(TakeoffGroup group, ResinSystem system, Num forOne, List<TakeoffWork> lines)
     {
         var net = forOne * quantity;
         var ratio = MixRatios.ByWeight(context, system);
@@ -65,7 +50,7 @@ internal sealed class LiquidTakeoff(PlanContext context, Prices prices, int quan
         if (ratio is not { } parts)
         {
             var mixed = context.Figures.Density(system.Density, owner, "density");
-            lines.Add(Line(group, system, system.Name, system.Label, net, waste, mixed, 1));
+            lines.Add(Line(group, system, system.Name, system.Label, net, mixed, 1));
             return;
         }
 
@@ -74,19 +59,18 @@ internal sealed class LiquidTakeoff(PlanContext context, Prices prices, int quan
         var resin = net - hardener;
         var ownName = system.Hardener is { } named && prices.Knows(named) ? named : null;
         lines.Add(Line(
-            group, system, system.Name, $"{system.Label}, resin", resin, waste,
+            group, system, system.Name, $"{system.Label}, resin", resin,
             context.Figures.Density(system.ResinDensity, owner, "density resin"), ownName is null ? 1 - share.Si : 1));
         var label = system.Hardener is { } block ? $"{system.Label}, hardener {block}" : $"{system.Label}, hardener";
         var density = context.Figures.Density(system.HardenerDensity, owner, "density hardener");
-        var second = Line(group, system, ownName ?? system.Name, label, hardener, waste, density, ownName is null ? share.Si : 1);
+        var second = Line(group, system, ownName ?? system.Name, label, hardener, density, ownName is null ? share.Si : 1);
         lines.Add(second with { IsHardener = true });
     }
 
     private static TakeoffWork Line(
-        TakeoffGroup group, ResinSystem system, string name, string label, Num net, Num waste, Num? density, double part)
+        TakeoffGroup group, ResinSystem system, string name, string label, Num net, Num? density, double part)
     {
-        var gross = net + (net * waste);
-        var text = density is { } rho ? $"{label} ({Words.Millilitres(gross.Si / rho.Si)})" : label;
-        return new TakeoffWork(group, system, name, text, net, gross, TakeoffUnits.Gram, density, part);
+        var text = density is { } rho ? $"{label} ({Words.Millilitres(net.Si / rho.Si)})" : label;
+        return new TakeoffWork(group, system, name, text, net, net, TakeoffUnits.Gram, density, part);
     }
 }

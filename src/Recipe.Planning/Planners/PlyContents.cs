@@ -5,9 +5,15 @@ using UnitsNet;
 
 namespace Recipe.Planning.Planners;
 
+/// <summary>A resin content and what it is of.</summary>
+/// <param name="Content">The content.</param>
+/// <param name="IsAsLaid">Whether it is the one laid by hand, before a bag takes its share; else it is what stays.</param>
+internal readonly record struct HeldContent(Known<Content> Content, bool IsAsLaid);
+
 /// <summary>
-/// How much resin each ply keeps. A stated content is that of the laminate when it is cured, whatever the process: what peel ply,
-/// film and felt carry away comes on top of it, so that resin laid = resin kept + resin carried away.
+/// How much resin each ply is given. In work laid wet, a content that the part states is the one laid, since that is what the hands
+/// can weigh; the figure of a material for the process, and the default, are what is found afterwards in the part.
+/// <see cref="Bleeding"/> turns one into the other. What is infused or comes as prepreg is not laid wet: there all are what stays.
 /// </summary>
 /// <remarks>
 /// For cloth the order is: the ply's own line, the part's <c>wet-out</c>, the cloth's figure for the process, the default.
@@ -30,7 +36,7 @@ internal sealed class PlyContents
     public Num CuredDensity { get; }
 
     /// <summary>Content of a ply, or null where a stated one makes no sense.</summary>
-    public Known<Content>? Of(PlyItem ply)
+    public HeldContent? Of(PlyItem ply)
     {
         var figures = _context.Figures;
         var material = Owner.Of(ply.Material);
@@ -39,13 +45,13 @@ internal sealed class PlyContents
         Known<Content>? part = ply.Material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil && !_onlyMats
             ? null
             : figures.Any(_context.Part.WetOut?.Content, _context.PartOwner, "resin-content");
-        var content = figures.Any(ply.Content, _context.PartOwner, "resin-content")
-            ?? part
+        var stated = figures.Any(ply.Content, _context.PartOwner, "resin-content") ?? part;
+        var content = stated
             ?? figures.Any(OfProcess(ply.Material, process), material, word)
             ?? Default(ply.Material.Form, process);
         if (content.Value.Fraction is >= 0 and < 1 && (content.Value.Basis == ContentBasis.ResinByWeight || content.Value.Fraction > 0))
         {
-            return content;
+            return new HeldContent(content, stated is not null && process is (Process.Hand or Process.Bagged));
         }
 
         _context.Miss($"resin in {ply.Name}", "its content is not between 0 and 100 %");

@@ -12,18 +12,22 @@ internal sealed class PotLives
     private readonly ResinSystem _resin;
     private readonly Owner _owner;
 
-    public PotLives(PlanContext context, ResinSystem resin, Conditions conditions)
+    /// <param name="context">The part.</param>
+    /// <param name="resin">The resin.</param>
+    /// <param name="conditions">Where it is mixed.</param>
+    /// <param name="ofWetOut">Whether what `wet-out` says of the pots holds for it; else it is mixed in a cup.</param>
+    public PotLives(PlanContext context, ResinSystem resin, Conditions conditions, bool ofWetOut)
     {
         _context = context;
         _resin = resin;
         _owner = Owner.Of(resin);
         Temperature = conditions.Resin;
-        var tray = context.Figures.Any(context.Part.WetOut?.Tray, context.PartOwner, "tray");
+        var tray = ofWetOut ? context.Figures.Any(context.Part.WetOut?.Tray, context.PartOwner, "tray") : null;
         Shape = new Known<PotShape>(tray is { Value: true } ? PotShape.ShallowTray : PotShape.DeepCup, tray?.On ?? Rests.None);
         Reference = ReadReference();
         if (Reference is not null && !InRange)
         {
-            context.Miss("pot life", "no rule is known for resin below 0 or above 60 degC");
+            context.Miss("pot life", $"no rule is known for {resin.Name} below 0 or above 60 degC");
         }
     }
 

@@ -9,6 +9,15 @@ namespace Recipe.Planning.Planners;
 /// <summary>One pot while the plan is made, SI.</summary>
 internal sealed record PotWork(Num Mass, ImmutableArray<string> For, Num MixedAt, Num UsedUpAt, Num? Life);
 
+/// <summary>What is split into pots.</summary>
+/// <param name="System">The liquid.</param>
+/// <param name="ToMix">How much of it, kg.</param>
+/// <param name="Laying">Time to lay all of it, s.</param>
+/// <param name="Mixing">Time to mix one pot, s.</param>
+/// <param name="Largest">Largest pot, kg.</param>
+/// <param name="ByMassOnly">Whether the time to lay it plays no part.</param>
+internal readonly record struct PotJob(ResinSystem System, Num ToMix, Num Laying, Num Mixing, Num Largest, bool ByMassOnly);
+
 /// <summary>
 /// Splits the resin into pots and holds each against its own clock. Pots are mixed one after the other by the hands that lay them: a
 /// pot is mixed when the one before is used up. A pot wets out the lines of the stack in order, on one side after the other, so much
@@ -34,24 +43,28 @@ internal static class PotPlanner
         }
 
         var mixing = Mixing(context);
-        var masses = resin.Stated.IsEmpty ? Split(context, resin, lives, laying.Total, mixing) : resin.Stated;
+        var masses = resin.Stated.IsEmpty ? Plan(context, resin, lives, laying.Total, mixing) : resin.Stated;
         if (context.Process == Process.Infused)
         {
             context.Miss("when the pots of the infusion are used up", "the fill time is not worked out from path and permeability");
         }
 
-        return Schedule(masses, laying, sides, mixing, lives);
+        return Schedule(masses, (from, to) => laying.Between(from, to, sides), mixing, lives);
     }
 
-    public static ImmutableArray<PotPlan> Publish(PlanContext context, ImmutableArray<PotWork> pots, ResinWork? resin)
+    /// <summary>The pots of a liquid of its own, laid evenly in the time it takes.</summary>
+    public static ImmutableArray<PotWork> Work(PlanContext context, PotJob job, PotLives lives) =>
+        Schedule(Split(context, job, lives), (from, to) => ([], job.Laying * (to - from)), job.Mixing, lives);
+
+    public static ImmutableArray<PotPlan> Publish(PlanContext context, ImmutableArray<PotWork> pots, ResinSystem system)
     {
-        if (resin is null)
+        if (pots.IsEmpty)
         {
             return [];
         }
 
         var ledger = context.Ledger;
-        var ratio = MixRatios.ByWeight(context, resin.System);
+        var ratio = MixRatios.ByWeight(context, system);
         var plans = ImmutableArray.CreateBuilder<PotPlan>(pots.Length);
         foreach (var pot in pots)
         {
@@ -79,30 +92,36 @@ internal static class PotPlanner
     public static Num Mixing(PlanContext context) =>
         context.Figures.Time(context.Part.WetOut?.Mixing, context.PartOwner, "mixing") ?? context.Take(Defaults.Mixing);
 
-    private static ImmutableArray<Num> Split(PlanContext context, ResinWork resin, PotLives lives, Num laying, Num mixing)
+    private static ImmutableArray<Num> Plan(PlanContext context, ResinWork resin, PotLives lives, Num laying, Num mixing)
     {
         if (context.Figures.Count(context.Part.WetOut?.Pots, context.PartOwner, "pots") is { Value: <= MostPots } stated)
         {
             return Alike(resin.ToMix.And(stated.On), stated.Value);
         }
 
-        var largest = LargestPot(context, resin.System);
-        var byMass = Math.Clamp((int)Math.Min(MostPots + 1, Math.Ceiling(resin.ToMix.Si / largest.Si * (1 - 1e-9))), 1, MostPots + 1);
+        var largest = LargestPot(context, resin.System) ?? LargestByProcess(context);
+        return Split(context, new PotJob(resin.System, resin.ToMix, laying, mixing, largest, context.Process == Process.Infused), lives);
+    }
+
+    private static ImmutableArray<Num> Split(PlanContext context, PotJob job, PotLives lives)
+    {
+        var (toMix, largest, laying, mixing) = (job.ToMix, job.Largest, job.Laying, job.Mixing);
+        var byMass = Math.Clamp((int)Math.Min(MostPots + 1, Math.Ceiling(toMix.Si / largest.Si * (1 - 1e-9))), 1, MostPots + 1);
         if (byMass > MostPots)
         {
-            context.Miss(Subject, $"{MostPots} pots of {Words.Grams(largest.Si)} do not hold {Words.Grams(resin.ToMix.Si)}");
-            return Alike(resin.ToMix.And(largest.On), MostPots);
+            context.Miss(Subject, $"{MostPots} pots of {Words.Grams(largest.Si)} do not hold {Words.Grams(toMix.Si)} of {job.System.Name}");
+            return Alike(toMix.And(largest.On), MostPots);
         }
 
-        if (lives.Reference is not { } reference || !lives.InRange || context.Process == Process.Infused)
+        if (lives.Reference is not { } reference || !lives.InRange || job.ByMassOnly)
         {
-            return Alike(resin.ToMix.And(largest.On), byMass);
+            return Alike(toMix.And(largest.On), byMass);
         }
 
         var share = context.Take(Defaults.PotLifeShare);
         var split = Batches.Split(new BatchRequest
         {
-            Total = Mass.FromKilograms(resin.ToMix.Si),
+            Total = Mass.FromKilograms(toMix.Si),
             PotLimit = Mass.FromKilograms(largest.Si),
             LayingTime = Duration.FromSeconds(laying.Si),
             PotLife = reference.Value,
@@ -116,24 +135,21 @@ internal static class PotPlanner
         {
             var bound = found.BoundBy == BatchLimit.PotLimit ? largest.On : largest.On | lives.Reference.Value.On | lives.Temperature.On | lives.Shape.On
                 | lives.Rules(found.Assumptions) | laying.On | mixing.On | share.On;
-            return Alike(resin.ToMix.And(bound), found.Batches.Count);
+            return Alike(toMix.And(bound), found.Batches.Count);
         }
 
-        context.Miss(Subject, "no pot is used up within its pot life, however small: a slower hardener, more hands or a cooler shop");
-        return Alike(resin.ToMix.And(largest.On | lives.Reference.Value.On | laying.On | mixing.On | share.On), byMass);
+        context.Miss(Subject, $"no pot of {job.System.Name} is used up within its pot life, however small: a slower hardener, more hands or a cooler shop");
+        return Alike(toMix.And(largest.On | lives.Reference.Value.On | laying.On | mixing.On | share.On), byMass);
     }
 
-    private static Num LargestPot(PlanContext context, ResinSystem resin)
-    {
-        if (context.Figures.Mass(resin.LargestPot, Owner.Of(resin), "largest-pot") is { } stated)
-        {
-            return stated;
-        }
+    /// <summary>The largest pot that the liquid's own sheet allows, kg; null when it says nothing.</summary>
+    public static Num? LargestPot(PlanContext context, ResinSystem resin) =>
+        context.Figures.Mass(resin.LargestPot, Owner.Of(resin), "largest-pot");
 
-        return context.Process == Process.Infused ? context.Take(Defaults.LargestFeedPot)
-            : context.Part.WetOut?.Tray?.Value == true ? context.Take(Defaults.LargestTray)
-            : context.Take(Defaults.LargestPot);
-    }
+    private static Num LargestByProcess(PlanContext context) =>
+        context.Process == Process.Infused ? context.Take(Defaults.LargestFeedPot)
+        : context.Part.WetOut?.Tray?.Value == true ? context.Take(Defaults.LargestTray)
+        : context.Take(Defaults.LargestPot);
 
     private static ImmutableArray<Num> Alike(Num total, int pots)
     {
@@ -146,7 +162,8 @@ internal static class PotPlanner
         return masses.MoveToImmutable();
     }
 
-    private static ImmutableArray<PotWork> Schedule(ImmutableArray<Num> masses, LayingOrder laying, int sides, Num mixing, PotLives lives)
+    private static ImmutableArray<PotWork> Schedule(
+        ImmutableArray<Num> masses, Func<double, double, (ImmutableArray<string> Names, Num Time)> laying, Num mixing, PotLives lives)
     {
         var total = 0.0;
         foreach (var mass in masses)
@@ -159,7 +176,7 @@ internal static class PotPlanner
         var poured = 0.0;
         foreach (var mass in masses)
         {
-            var (names, time) = laying.Between(poured / total, (poured + mass.Si) / total, sides);
+            var (names, time) = laying(poured / total, (poured + mass.Si) / total);
             poured += mass.Si;
             var used = clock + mixing + time.And(mass.On);
             pots.Add(new PotWork(mass, names, clock, used, lives.Of(mass)));

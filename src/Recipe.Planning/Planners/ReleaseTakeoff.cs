@@ -1,11 +1,12 @@
 using Recipe.Model;
 using Recipe.Planning.Ledger;
+using Recipe.Text.Units;
 
 namespace Recipe.Planning.Planners;
 
 /// <summary>
-/// Release agents of the takeoff: every coat over surface and flange, anew for every part. Wax needs fewer coats on a seasoned mould;
-/// the recipe's number is taken as it stands.
+/// Release agents of the takeoff: every coat over surface and flange, anew for every part, in millilitres; a sheet by its area. Wax needs
+/// fewer coats on a seasoned mould; the recipe's number is taken as it stands.
 /// </summary>
 internal static class ReleaseTakeoff
 {
@@ -16,8 +17,10 @@ internal static class ReleaseTakeoff
         {
             var agent = coat.Agent;
             var owner = Owner.Of(agent);
-            var covers = context.Figures.Number(agent.CoveragePerLitre, owner, "coverage", zero: false);
-            var coats = context.Figures.Count(coat.Coats, owner, "coats");
+            var isSheet = agent.Kind == ReleaseKind.Sheet;
+            var one = new Num(1, Rests.None);
+            var covers = isSheet ? one : context.Figures.Number(agent.CoveragePerLitre, owner, "coverage", zero: false);
+            var coats = context.Figures.Count(coat.Coats, owner, "coats") ?? (isSheet ? new Known<int>(1, Rests.None) : null);
             if (covers is not { } coverage || coats is not { } count || ground is null)
             {
                 context.Miss(
@@ -29,13 +32,13 @@ internal static class ReleaseTakeoff
             var flange = context.Figures.Length(mould!.Flange, Owner.Of(mould), "flange", zero: true)
                 ?? context.Figures.Length(context.Part.Trim, context.PartOwner, "trim", zero: true)
                 ?? context.Take(Defaults.Trim);
-            var litres = ground.AreaWithBorder(flange) * ground.Sides * count.Value / coverage;
-            var net = (litres * (quantity / 1000.0)).And(count.On);
-            AddLine(lines, agent, net, net + (net * context.Take(Defaults.WasteConsumable)));
+            var area = (ground.AreaWithBorder(flange) * ground.Sides * count.Value * quantity).And(count.On);
+            var net = isSheet ? area : area / coverage / 1000;
+            AddLine(lines, agent, net, net + (net * context.Take(Defaults.WasteConsumable)), isSheet ? TakeoffUnits.SquareMetre : TakeoffUnits.Millilitre);
         }
     }
 
-    private static void AddLine(List<TakeoffWork> lines, ReleaseAgent agent, Num net, Num gross)
+    private static void AddLine(List<TakeoffWork> lines, ReleaseAgent agent, Num net, Num gross, Unit unit)
     {
         for (var i = 0; i < lines.Count; i++)
         {
@@ -46,6 +49,6 @@ internal static class ReleaseTakeoff
             }
         }
 
-        lines.Add(new TakeoffWork(TakeoffGroup.Release, agent, agent.Name, agent.Label, net, gross, TakeoffUnits.Millilitre, null));
+        lines.Add(new TakeoffWork(TakeoffGroup.Release, agent, agent.Name, agent.Label, net, gross, unit, null));
     }
 }

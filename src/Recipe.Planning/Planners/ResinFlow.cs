@@ -5,7 +5,7 @@ namespace Recipe.Planning.Planners;
 
 /// <summary>
 /// Follows resin from the laminate outwards through the layers of a bag and says what each takes. A perforated film lets only so much
-/// through; whatever lies above it shares that. Above a solid film, a caul or the bag film nothing arrives.
+/// through; whatever lies above it shares that. What a film itself carries away is what its own figure says. Above a solid film, a caul or the bag film nothing arrives.
 /// </summary>
 internal sealed class ResinFlow(PlanContext context)
 {
@@ -27,8 +27,10 @@ internal sealed class ResinFlow(PlanContext context)
                 _left = new Num(0, _left?.On ?? Rests.None);
                 return Num.Zero;
             case LayerClass.ReleaseFilm:
+                var own = context.Figures.ArealWeight(layer.Material.ResinPickup, Owner.Of(layer.Material), "resin-pickup", zero: true);
+                var clinging = own is { } figure ? Arriving(layer, figure * repeats) : Num.Zero;
                 Narrow(layer);
-                return Num.Zero;
+                return clinging;
             default:
                 return Take(layer, repeats);
         }
@@ -69,6 +71,12 @@ internal sealed class ResinFlow(PlanContext context)
             taken = capacity * repeats;
         }
 
+        return Arriving(layer, taken);
+    }
+
+    // So much of what it could take as gets there.
+    private Num Arriving(BagLayer layer, Num taken)
+    {
         taken = layer.ChosenByDefault ? taken.And(context.ChosenByDefault(layer.Material)) : taken;
         if (_left is { } left)
         {

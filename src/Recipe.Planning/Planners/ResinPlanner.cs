@@ -22,7 +22,7 @@ internal sealed record ResinWork(ResinSystem System, ImmutableArray<ResinLineWor
 /// <remarks>
 /// Loss is the author's or the shop's figure; else brush and roller plus a share of what is mixed (<c>mix = (laminate + pick-up +
 /// tools) (1 + spare) / (1 - pot loss)</c>, as in Recipe.Engineering ResinBalance). An infusion has no brush: its loss is the reserve in
-/// the feed pot, and it has no spare but a stated one. Prepreg brings its resin along and mixes none.
+/// the feed pot and what the part's own figure adds, and it has no spare but a stated one. Prepreg brings its resin along and mixes none.
 /// </remarks>
 internal static class ResinPlanner
 {
@@ -189,6 +189,14 @@ internal static class ResinPlanner
             var reserve = figures.Number(context.Part.Infusion?.Reserve, context.PartOwner, "reserve") ?? context.Take(Defaults.FeedReserve);
             var tail = used * reserve;
             lines.Add(new ResinLineWork(ResinUse.Loss, $"reserve in the feed pot, {Words.Percent(reserve.Si)}", tail));
+
+            // The shop's figure is one of brush and roller; only what the part itself says is said of this pot.
+            if (figures.Mass(context.Part.WetOut?.Loss, context.PartOwner, "loss", zero: true) is { Si: > 0 } stuck)
+            {
+                lines.Add(new ResinLineWork(ResinUse.Loss, "on pot and stick", stuck));
+                tail += stuck;
+            }
+
             return (tail, Num.Zero);
         }
 

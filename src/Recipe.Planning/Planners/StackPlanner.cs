@@ -57,11 +57,11 @@ internal sealed class StackPlanner
         var overlap = _context.Figures.Length(ply.Overlap, _context.PartOwner, "overlap", zero: true) ?? _context.Take(Defaults.Overlap);
         if (Extents.OfPly(_context, _ground, ply, Inset(ply), overlap) is not { } extent)
         {
-            return line with { Content = _contents.Of(ply) };
+            return line with { Content = _contents.Of(ply)?.Content };
         }
 
         var pieces = Pieces(ply.Count);
-        var cut = PieceCutter.Cut(_context, ply, extent.Piece, pieces, _sides == 2, OrientationOf(ply), overlap);
+        var cut = PieceCutter.Cut(_context, ply, extent.Piece, pieces, _sides == 2, OrientationOf(ply), JoinOverlap(ply, overlap));
         line = line with
         {
             CoversAll = extent.CoversAll,
@@ -75,8 +75,8 @@ internal sealed class StackPlanner
 
     private LineWork Weigh(LineWork line, PlyItem ply)
     {
-        var content = _contents.Of(ply);
-        line = line with { Content = content };
+        var held = _contents.Of(ply);
+        line = line with { Content = held?.Content, IsAsLaid = held is { IsAsLaid: true } };
         if (_context.Figures.ArealWeight(ply.Material.ArealWeight, Owner.Of(ply.Material), "areal-weight") is not { } weight)
         {
             _context.Miss($"mass of {ply.Name}", $"{ply.Material.Name} has no areal weight");
@@ -84,20 +84,18 @@ internal sealed class StackPlanner
         }
 
         var density = _contents.FibreDensity(ply.Material);
-        var resin = content is { } c ? _contents.ResinPerArea(ply, c, weight, density) : null;
-        var solid = density ?? _context.Take(Defaults.FibreDensity);
+        var resin = held is { } h ? _contents.ResinPerArea(ply, h.Content, weight, density) : null;
 
         // Repeats lie on each other; pieces of one size lie side by side.
         var layers = ply.SizeLength is null && !ply.IsPatch ? Math.Clamp(ply.Count, 1, MostPieces) : 1;
-        return line with
+        line = line with
         {
             NetMass = line.NetArea * weight,
             CutMass = line.CutArea * weight,
-            NetResin = line.NetArea * resin,
-            CutResin = line.CutArea * resin,
             FibreVolume = line.NetArea * weight / density,
-            Thickness = ((weight / solid) + (resin / _contents.CuredDensity)) * layers,
+            Stuff = new PlyStuff(weight, density ?? _context.Take(Defaults.FibreDensity), _contents.CuredDensity, layers),
         };
+        return line.Holding(resin);
     }
 
     private LineWork Core(CoreItem core)
@@ -161,6 +159,10 @@ internal sealed class StackPlanner
         return _inset;
     }
 
+    // Strips of a unidirectional cloth lie edge to edge along the fibre (common practice), unless their own line says how far they overlap.
+    private Num JoinOverlap(PlyItem ply, Num overlap) =>
+        ply.Material.Form == ReinforcementForm.Unidirectional && (ply.Overlap is null || ply.Overlap == _context.Part.Overlap) ? Num.Zero : overlap;
+
     private int Pieces(int count) => Math.Clamp(count, 1, MostPieces) * _sides;
 
     private bool IsWet => _context.Process is Process.Hand or Process.Bagged;
@@ -187,7 +189,7 @@ internal sealed class StackPlanner
         return _context.Take(askew ? Defaults.WasteBias : extent.Rectangular ? Defaults.WasteStraight : Defaults.WasteShaped);
     }
 
-    // A stated pace is the author's word for this part; any other is for a gentle shape and is slowed on a double curve.
+    // A stated pace, the part's or the shop's, is how they work; that of a cloth is for a gentle shape and is slowed on a double curve.
     private Num? WetOut(Reinforcement cloth, Num area, int pieces)
     {
         if (!IsWet)
@@ -196,13 +198,12 @@ internal sealed class StackPlanner
         }
 
         var figures = _context.Figures;
-        var pace = figures.Pace(_context.Part.WetOut?.Pace, _context.PartOwner, "pace");
+        var pace = figures.Pace(_context.Part.WetOut?.Pace, _context.PartOwner, "pace")
+            ?? figures.Pace(_context.Shop?.Pace, _context.ShopOwner, "pace");
         if (pace is null)
         {
-            pace = figures.Pace(_context.Shop?.Pace, _context.ShopOwner, "pace")
-                ?? figures.Pace(cloth.WetOutPace, Owner.Of(cloth), "pace")
-                ?? _context.Take(Defaults.WetOutPace);
-            pace = _ground?.Surface.Curvature is Curvature.Double or Curvature.Faceted ? pace * _context.Take(Defaults.CurvatureFactor) : pace;
+            pace = figures.Pace(cloth.WetOutPace, Owner.Of(cloth), "pace") ?? _context.Take(Defaults.WetOutPace);
+            pace = _ground is { IsHardToReach: true } ? pace * _context.Take(Defaults.CurvatureFactor) : pace;
         }
 
         var people = _conditions.Laminators;

@@ -37,7 +37,8 @@ internal sealed class TakeoffPlanner
         _quantity = Math.Clamp(context.Part.Quantity, 1, 1_000_000);
     }
 
-    public static ImmutableArray<TakeoffWork> Work(PlanContext context, Ground? ground, ImmutableArray<LineWork> stack, BagWork? bag, JoinWork? join, ResinWork? resin)
+    public static ImmutableArray<TakeoffWork> Work(
+        PlanContext context, Ground? ground, ImmutableArray<LineWork> stack, BagWork? bag, JoinWork? join, ResinWork? resin, ImmutableArray<OwnMixWork> mixes)
     {
         var takeoff = new TakeoffPlanner(context);
         takeoff.AddStack(stack);
@@ -46,10 +47,7 @@ internal sealed class TakeoffPlanner
             takeoff.AddCloth(tape, area, context.Take(Defaults.WasteStraight));
         }
 
-        var liquids = new LiquidTakeoff(context, takeoff._prices, takeoff._quantity);
-        liquids.AddLaminating(resin, join, takeoff._lines);
-        liquids.AddCoats(ground, takeoff._lines);
-        liquids.AddAdhesive(join, takeoff._lines);
+        new LiquidTakeoff(context, takeoff._prices, takeoff._quantity).Add(resin, mixes, takeoff._lines);
         takeoff.AddBag(bag);
         ReleaseTakeoff.Add(context, ground, takeoff._quantity, takeoff._lines);
 
