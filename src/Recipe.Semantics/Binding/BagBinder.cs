@@ -70,7 +70,7 @@ internal static class BagBinder
             return (null, false);
         }
 
-        if (line.Reading.Arguments.Any(a => a.Name is "material" or "!material"))
+        if (line.Reading.WasTried("material"))
         {
             return (line.Named<MaterialDeclaration>("material")?.Material, false);
         }

@@ -14,6 +14,7 @@ namespace Recipe.Semantics.Binding;
 internal sealed record Bound<T>(T Value, ImmutableArray<Finding> Findings, ImmutableArray<NameUse> Names);
 
 /// <summary>A named thing in a text. It is bound when somebody asks; two threads that ask at once may both do the work, the first wins.</summary>
+/// <remarks>What is bound is looked at before <see cref="LazyInitializer"/> is asked: what is there already costs no delegate.</remarks>
 internal abstract class Declaration(string name, TextSpan nameSpan, LineContext context)
 {
     public string Name { get; } = name;
@@ -104,7 +105,7 @@ internal sealed class MaterialDeclaration(string name, EntrySyntax entry, WordSc
 {
     private Bound<Material>? _bound;
 
-    public Bound<Material> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => MaterialBinder.Bind(this));
+    public Bound<Material> Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => MaterialBinder.Bind(this));
 
     public Material Material => Bound.Value;
 
@@ -118,7 +119,7 @@ internal sealed class MouldDeclaration(string name, EntrySyntax entry, WordSchem
 {
     private Bound<Mould>? _bound;
 
-    public Bound<Mould> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => MouldBinder.Bind(this));
+    public Bound<Mould> Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => MouldBinder.Bind(this));
 
     public Mould Mould => Bound.Value;
 }
@@ -129,7 +130,7 @@ internal sealed class PartDeclaration(string name, EntrySyntax entry, WordSchema
 {
     private Bound<Part>? _bound;
 
-    public Bound<Part> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => PartBinder.Bind(this));
+    public Bound<Part> Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => PartBinder.Bind(this));
 
     public Part Part => Bound.Value;
 
@@ -145,7 +146,7 @@ internal sealed class LetDeclaration(string name, LetSyntax let, LineContext con
 
     public ValueSyntax Expression { get; } = let.Value;
 
-    public Bound<NamedValue?> Bound => LazyInitializer.EnsureInitialized(ref _bound, () => LetBinder.Bind(this));
+    public Bound<NamedValue?> Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => LetBinder.Bind(this));
 
     public NamedValue? Value => Bound.Value;
 }

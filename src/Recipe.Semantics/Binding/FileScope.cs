@@ -26,16 +26,17 @@ internal sealed class FileScope : INameScope
 
     public Book Book { get; }
 
-    public FileIndex Index => LazyInitializer.EnsureInitialized(ref _index, () => new FileIndex(Tree, isBook: false, this));
+    // Each of these is looked at first: what is there already costs no delegate.
+    public FileIndex Index => Volatile.Read(ref _index) ?? LazyInitializer.EnsureInitialized(ref _index, () => new FileIndex(Tree, isBook: false, this));
 
     /// <summary>The used files that are there, in order, each once; this file itself is not among them.</summary>
-    public IReadOnlyList<UsedFile> Used => LazyInitializer.EnsureInitialized(ref _used, FindUsed);
+    public List<UsedFile> Used => Volatile.Read(ref _used) ?? LazyInitializer.EnsureInitialized(ref _used, FindUsed);
 
     /// <summary>What stands at its top level without a name: shop, stock, prices.</summary>
-    public Bound<TopLevel> Top => LazyInitializer.EnsureInitialized(ref _top, () =>
+    public Bound<TopLevel> Top => Volatile.Read(ref _top) ?? LazyInitializer.EnsureInitialized(ref _top, () =>
         TopLevel.Bind(Index, new LineContext(Tree.Source, this, IsBook: false, FindingSink.Quiet)));
 
-    public BoundFile Bound => LazyInitializer.EnsureInitialized(ref _bound, () => FileBinder.Bind(this));
+    public BoundFile Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => FileBinder.Bind(this));
 
     /// <summary>The file that a path means, or null.</summary>
     public FileScope? Resolve(string path) => _uses.Resolve(Tree.Source.Name, path) is { } tree ? _uses.ScopeOf(tree, Book) : null;

@@ -125,7 +125,7 @@ internal static class PartBinder
             return Chosen(resin.Hardeners[0], resin);
         }
 
-        if (resin.Hardeners.Length > 1 && !line.Reading.Arguments.Any(a => a.Name == "!with"))
+        if (resin.Hardeners.Length > 1 && !line.Reading.WasTried("with"))
         {
             line.Context.Sink.Report(MissingValue.Hardener(where, resin.Name, [.. resin.Hardeners.Select(h => h.Hardener!)]));
         }

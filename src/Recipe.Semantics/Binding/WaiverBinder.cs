@@ -19,7 +19,7 @@ internal static class WaiverBinder
             }
 
             var because = line.Text("because");
-            if (string.IsNullOrWhiteSpace(because) && !line.Reading.Arguments.Any(a => a.Name == "!because"))
+            if (string.IsNullOrWhiteSpace(because) && (because is not null || !line.Reading.WasTried("because")))
             {
                 line.Context.Sink.Report(WaiverWithoutReason.Create(line.Where, code));
             }

@@ -127,11 +127,21 @@ internal sealed class BlockReader
             return null;
         }
 
-        CheckBlock(entry, word, halfRead);
         var reading = LineReader.Read(entry, word, _schema, _context, halfRead, out var rest);
+        if (rest is not null && entry.Block is { } block && BlockIsOf(rest, word))
+        {
+            rest = rest with { Block = block };
+            entry = entry with { Block = null };
+        }
+
+        CheckBlock(entry, word, halfRead);
         Add(new Line(word, entry, reading, _context, _source) { IsNameLine = isNameLine, HeadDeclaration = declaration });
-        return rest is not null && entry.Block is not null && rest.Block is null ? rest with { Block = entry.Block } : rest;
+        return rest;
     }
+
+    /// <summary>Whose block it is, of two entries on one line: the second one's, unless only the first takes one.</summary>
+    private bool BlockIsOf(EntrySyntax second, WordSchema first) =>
+        first.Block is null || (_schema.Find(second.Head.Text) ?? _schema.FindRegional(second.Head.Text))?.Block is not null;
 
     /// <summary>Where any word may begin a line, or a name may: whether it is one letter away from a word of the schema.</summary>
     private bool IsSlip(string word) =>

@@ -96,11 +96,31 @@ internal sealed class LineReader
     /// <summary>Whether the value ahead begins a clause, is a flag, a count or a <c>source</c>.</summary>
     public bool AtClause() => !AtEnd && Peek is WordSyntax word && IsClauseWord(word.Text);
 
-    public bool IsClauseWord(string word) =>
-        word == "source"
-        || (_pattern.Count is not null && CountOf(word) is not null)
-        || _pattern.Clauses.Any(c => c.Words[0] == word)
-        || _pattern.Flags.Any(f => f.Words[0] == word);
+    public bool IsClauseWord(string word)
+    {
+        if (word == "source" || (_pattern.Count is not null && CountOf(word) is not null))
+        {
+            return true;
+        }
+
+        foreach (var clause in _pattern.Clauses)
+        {
+            if (clause.Words[0] == word)
+            {
+                return true;
+            }
+        }
+
+        foreach (var flag in _pattern.Flags)
+        {
+            if (flag.Words[0] == word)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>The words that may stand on this line, for a did-you-mean.</summary>
     public IEnumerable<string> ClauseWords() => _pattern.Clauses.Select(c => c.Words[0]).Concat(_pattern.Flags.Select(f => f.Words[0]));
@@ -229,7 +249,7 @@ internal sealed class LineReader
             Report(SaidTwice.Create(Context.At(head.Span), clause.Phrase, before.Where));
         }
 
-        if (AtEnd || (AtClause() && clause.Kind is not (AnyWordKind or NameRefKind or NewNameKind)))
+        if (AtEnd || (AtClause() && !MayBeName(clause.Kind)))
         {
             if (!_halfRead)
             {
@@ -241,6 +261,11 @@ internal sealed class LineReader
 
         Read(clause.Phrase, clause.Kind);
     }
+
+    /// <summary>Whether the word ahead, which could begin a clause, may be the name that is wanted.</summary>
+    private bool MayBeName(ValueKind kind) =>
+        kind is AnyWordKind or NewNameKind or NameRefKind { Space: NameKind.Ply }
+        || (kind is NameRefKind reference && Peek is WordSyntax word && WordReader.IsKnown(Context, word.Text, reference));
 
     /// <summary>The example of the line's form, or of the line.</summary>
     public string Example => _reading.Form is { } form ? _word.FormOf(form)!.Example : _word.Example;
@@ -256,7 +281,7 @@ internal sealed class LineReader
         else
         {
             // What could not be read is not missing as well.
-            _reading.Add(new Argument("!" + name, Context.At(_entry.Head.Span), ""));
+            _reading.AddUnread(name);
         }
 
         if (Index == before)
@@ -348,7 +373,7 @@ internal sealed class LineReader
 
         foreach (var argument in _pattern.Arguments)
         {
-            if (!argument.IsOptional && !WasRead(argument.Name))
+            if (!argument.IsOptional && !_reading.WasTried(argument.Name))
             {
                 Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, argument.Kind.Noun, Example));
                 return;
@@ -357,7 +382,7 @@ internal sealed class LineReader
 
         foreach (var clause in _pattern.Clauses)
         {
-            if (clause.IsRequired && !WasRead(clause.Phrase) && !HasWord(clause.Words[0]))
+            if (clause.IsRequired && !_reading.WasTried(clause.Phrase) && !HasWord(clause.Words[0]))
             {
                 Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, $"`{clause.Phrase}` and {clause.Kind.Noun}", Example));
                 return;
@@ -365,7 +390,16 @@ internal sealed class LineReader
         }
     }
 
-    private bool WasRead(string name) => _reading.Arguments.Any(a => a.Name == name || (a.Name.Length == name.Length + 1 && a.Name[0] == '!' && a.Name.EndsWith(name, StringComparison.Ordinal)));
+    private bool HasWord(string word)
+    {
+        foreach (var value in _entry.Values)
+        {
+            if (value is WordSyntax found && found.Text == word)
+            {
+                return true;
+            }
+        }
 
-    private bool HasWord(string word) => _entry.Values.Any(v => v is WordSyntax w && w.Text == word);
+        return false;
+    }
 }

@@ -6,6 +6,7 @@ namespace Recipe.Semantics.Reading;
 internal sealed class LineReading
 {
     private readonly List<Argument> _arguments = [];
+    private List<string>? _unread;
     private List<(string Phrase, SourceSpan Where)>? _flags;
 
     /// <summary>The form that the first word chose, or null.</summary>
@@ -20,6 +21,12 @@ internal sealed class LineReading
     public IReadOnlyList<Argument> Arguments => _arguments;
 
     public void Add(Argument argument) => _arguments.Add(argument);
+
+    /// <summary>Notes a value that stood there and could not be read, which was reported.</summary>
+    public void AddUnread(string name) => (_unread ??= []).Add(name);
+
+    /// <summary>Whether a value stood there, readable or not.</summary>
+    public bool WasTried(string name) => Find(name) is not null || _unread?.Contains(name) == true;
 
     public void AddFlag(string phrase, SourceSpan where) => (_flags ??= []).Add((phrase, where));
 
