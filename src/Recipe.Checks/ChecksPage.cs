@@ -32,8 +32,11 @@ public static class ChecksPage
             `recipe explain CODE` shows one of them with its reason, its exceptions and two examples.
 
             * **error**: would ruin the part or the mould or hurt someone in any shop. A finding that rests on an assumed figure is at most a warning.
-            * **warning**: usually wrong. `accept CODE because "..." until DATE` in the part or at the top of the file settles it, and is printed with the papers.
+            * **warning**: usually wrong.
             * **advice**: good practice that is missing.
+
+            `accept CODE because "..." until DATE` in the part or at the top of the file settles a finding of the checks (RC2001 and up), and is
+            printed with the papers. What is marked \* cannot be accepted, nor can what is found in the text and its meaning.
 
             """);
         foreach (var (prefix, title) in Families)

@@ -1,8 +1,8 @@
+using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text;
 using Recipe.Text.Findings;
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Recipe.Checks;

@@ -1,7 +1,7 @@
+using System.Globalization;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
-using System.Globalization;
 using UnitsNet;
 
 namespace Recipe.Checks;
