@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -15,6 +16,12 @@ public abstract class Check
     /// Whether a written reason can silence it. False only where somebody could be hurt: no reason makes a burning pot safe.
     /// </summary>
     public virtual bool CanBeAccepted => true;
+
+    /// <summary>
+    /// The block whose lines the check misses or whose order it judges; null when it speaks of what stands there. While a line of that
+    /// block is not understood the check does not run, since the line may be the one it would miss.
+    /// </summary>
+    public virtual LinesRead? Reads(Part part) => null;
 
     /// <summary>
     /// Looks at one part. Reports what is wrong, or what is missing to tell; says nothing when all is well.

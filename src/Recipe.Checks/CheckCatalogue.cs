@@ -36,6 +36,7 @@ public static class CheckCatalogue
         new NothingUnderBag(),
         new NoBreather(),
         new BareFlowMedium(),
+        new LayerOutsideBag(),
 
         new NoVacuumLevel(),
         new MoreVacuumThanAir(),

@@ -42,7 +42,7 @@ public sealed class CheckContext
 
     /// <summary>Reports something wrong.</summary>
     /// <param name="where">The place the caret points at.</param>
-    /// <param name="message">The facts in one sentence, first the two numbers compared, with units; no full stop.</param>
+    /// <param name="message">The facts in one sentence as it would be read aloud: the number compared, then what it is compared with; no full stop.</param>
     /// <param name="restsOn">
     /// The figures it rests on. When one of them is assumed, the finding is at most a warning and its message names what is assumed.
     /// </param>

@@ -8,7 +8,7 @@ namespace Recipe.Checks;
 /// <summary>Runs the checks and lets written reasons have their say.</summary>
 public static class CheckRunner
 {
-    /// <summary>Examines one part. See <see cref="Run(IReadOnlyList{Plan}, RecipeModel, DateOnly?, IReadOnlyList{Check}?)"/>.</summary>
+    /// <summary>Examines one part. See <see cref="Run(IReadOnlyList{Plan}, RecipeModel, DateOnly?, IReadOnlyList{Check}?, IReadOnlyList{Finding}?)"/>.</summary>
     public static CheckReport Run(Plan plan, RecipeModel model, DateOnly? today) => Run([plan], model, today);
 
     /// <summary>
@@ -19,12 +19,21 @@ public static class CheckRunner
     /// <param name="model">What the file means.</param>
     /// <param name="today">The day, for waivers and shelf life; null leaves both out.</param>
     /// <param name="checks">The checks to run; all of the catalogue when not given. Checks of a house join the list here.</param>
-    public static CheckReport Run(IReadOnlyList<Plan> plans, RecipeModel model, DateOnly? today, IReadOnlyList<Check>? checks = null)
+    /// <param name="earlier">
+    /// What the stages before found, so that a misspelt line is not reported as a missing one too. See <see cref="Check.Reads"/>.
+    /// </param>
+    public static CheckReport Run(
+        IReadOnlyList<Plan> plans,
+        RecipeModel model,
+        DateOnly? today,
+        IReadOnlyList<Check>? checks = null,
+        IReadOnlyList<Finding>? earlier = null)
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentNullException.ThrowIfNull(model);
         IReadOnlyList<Check> all = checks ?? CheckCatalogue.All;
         var waivers = new WaiverBook(plans, model, today, all);
+        var misread = new Misread(earlier ?? []);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var accepted = ImmutableArray.CreateBuilder<Finding>();
         var notChecked = ImmutableArray.CreateBuilder<NotChecked>();
@@ -33,7 +42,15 @@ public static class CheckRunner
             foreach (var check in all.Where(c => c is not WaiverCheck))
             {
                 var context = new CheckContext(check, plan, model, today);
-                check.Examine(context);
+                if (check.Reads(plan.Part) is { } lines && misread.HasOne(lines))
+                {
+                    context.NotChecked($"a line of {lines.Head.Text} is not understood", lines.Head);
+                }
+                else
+                {
+                    check.Examine(context);
+                }
+
                 foreach (var finding in context.Findings)
                 {
                     var because = waivers.ReasonToAccept(plan.Part, check, finding.Descriptor);

@@ -8,7 +8,9 @@ public static class ChecksPage
 {
     private static readonly (string Prefix, string Title)[] Families =
     [
-        ("RC1", "Reading the text and its meaning"),
+        ("RC10", "Reading the text"),
+        ("RC11", "Units and values"),
+        ("RC12", "Names and structure"),
         ("RC2", "Mould and release"),
         ("RC3", "Plies"),
         ("RC4", "Resin and working time"),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Semantics.Findings;
 using Recipe.Syntax.Findings;
 using Recipe.Text.Findings;
 
@@ -8,7 +9,7 @@ namespace Recipe.Checks;
 public static class FindingCatalogue
 {
     /// <summary>What is found before the checks run: none of it can be accepted with a reason.</summary>
-    public static ImmutableArray<FindingDescriptor> BeforeTheChecks { get; } = [.. SyntaxFindings.All];
+    public static ImmutableArray<FindingDescriptor> BeforeTheChecks { get; } = [.. SyntaxFindings.All, .. SemanticFindings.All];
 
     /// <summary>All of them, in order of code.</summary>
     public static ImmutableArray<FindingDescriptor> All { get; } =
@@ -18,6 +19,8 @@ public static class FindingCatalogue
             .OrderBy(d => d.Code, StringComparer.Ordinal),
     ];
 
-    /// <summary>The finding with this code or name, or null.</summary>
-    public static FindingDescriptor? Find(string codeOrName) => All.FirstOrDefault(d => d.Code == codeOrName || d.Name == codeOrName);
+    /// <summary>The finding with this code or name, in capitals or not; or null.</summary>
+    public static FindingDescriptor? Find(string codeOrName) => All.FirstOrDefault(descriptor =>
+        string.Equals(descriptor.Code, codeOrName, StringComparison.OrdinalIgnoreCase)
+        || string.Equals(descriptor.Name, codeOrName, StringComparison.OrdinalIgnoreCase));
 }

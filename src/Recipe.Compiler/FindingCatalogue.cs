@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Checks;
-using Recipe.Semantics.Findings;
-using Recipe.Syntax.Findings;
 using Recipe.Text.Findings;
 
 namespace Recipe.Compiler;
@@ -10,16 +7,8 @@ namespace Recipe.Compiler;
 public static class FindingCatalogue
 {
     /// <summary>All of them, in order of code.</summary>
-    public static ImmutableArray<FindingDescriptor> All { get; } =
-    [
-        .. SyntaxFindings.All
-            .Concat(SemanticFindings.All)
-            .Concat(CheckCatalogue.All.Select(check => check.Descriptor))
-            .OrderBy(descriptor => descriptor.Code, StringComparer.Ordinal),
-    ];
+    public static ImmutableArray<FindingDescriptor> All => Checks.FindingCatalogue.All;
 
-    /// <summary>The one with this code or readable name, or null.</summary>
-    public static FindingDescriptor? Find(string codeOrName) => All.FirstOrDefault(descriptor =>
-        string.Equals(descriptor.Code, codeOrName, StringComparison.OrdinalIgnoreCase)
-        || string.Equals(descriptor.Name, codeOrName, StringComparison.OrdinalIgnoreCase));
+    /// <summary>The one with this code or readable name, in capitals or not; or null.</summary>
+    public static FindingDescriptor? Find(string codeOrName) => Checks.FindingCatalogue.Find(codeOrName);
 }

@@ -24,16 +24,25 @@ public sealed class Workspace
     private readonly UseScope _uses;
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
 
-    /// <summary>Makes a workspace.</summary>
+    /// <summary>Makes a workspace over the shipped book.</summary>
     /// <param name="files">Where texts come from.</param>
     /// <param name="today">Today, for waivers and shelf lives that lapse; null leaves such checks unspoken.</param>
-    /// <param name="book">The materials always in scope; the shipped book when null.</param>
-    public Workspace(IFileStore files, DateOnly? today = null, Book? book = null)
+    public Workspace(IFileStore files, DateOnly? today)
+        : this(files, today, ShippedTexts.Book)
+    {
+    }
+
+    /// <summary>Makes a workspace over another book.</summary>
+    /// <param name="files">Where texts come from.</param>
+    /// <param name="today">Today, as above.</param>
+    /// <param name="book">The materials always in scope.</param>
+    public Workspace(IFileStore files, DateOnly? today, Book book)
     {
         ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(book);
         _files = files;
         _today = today;
-        _book = book ?? ShippedTexts.Book;
+        _book = book;
         _uses = new UseScope((from, path) => TreeOf(PathNames.Resolve(from, path)));
     }
 
@@ -61,9 +70,8 @@ public sealed class Workspace
     {
         var bound = Binder.Bind(tree, _book, _uses);
         ImmutableArray<Plan> plans = [.. bound.Model.Parts.Select(part => Planner.Plan(part, bound.Model))];
-        var report = CheckRunner.Run(plans, bound.Model, _today);
-        var findings = new List<Finding>(tree.Findings);
-        findings.AddRange(bound.Findings);
+        List<Finding> findings = [.. tree.Findings, .. bound.Findings];
+        var report = CheckRunner.Run(plans, bound.Model, _today, earlier: findings);
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile

@@ -74,16 +74,17 @@ public static class MassBand
     {
         ArgumentNullException.ThrowIfNull(shares);
         double sum = 0;
-        double squares = 0;
+        double width = 0;
         foreach (MassShare share in shares)
         {
             double m = Guard.NotNegative(share.Expected.Kilograms, "kg", nameof(shares));
             double half = m * Guard.NotNegative(share.HalfWidth.DecimalFractions, string.Empty, nameof(shares));
             sum += m;
-            squares += half * half;
+
+            // Root of the sum of squares, without squaring what may be large.
+            width = double.Hypot(width, half);
         }
 
-        double width = Math.Sqrt(squares);
         return new MassRange(
             Mass.FromKilograms(sum), Mass.FromKilograms(Math.Max(0, sum - width)), Mass.FromKilograms(sum + width));
     }

@@ -201,6 +201,37 @@ public class ModelTests
     }
 
     [Fact]
+    public void A_source_on_the_first_line_of_a_block_stands_for_the_block()
+    {
+        var model = Given.Sound(
+            """
+            resin a source assumed "heard of" {
+              mix 100:30 by weight
+              pot-life 40 min at 23 degC   source "data sheet"
+            }
+            part p {
+              wet-out source "yesterday" {
+                room 20 degC
+              }
+            }
+            """).Model;
+        var resin = (ResinSystem)model.Materials["a"];
+        Assert.Equal((Basis.Assumed, "heard of"), (resin.Mix!.Basis, resin.Mix.Source));
+        Assert.Equal((Basis.Stated, "data sheet"), (resin.PotLife!.Basis, resin.PotLife.Source));
+        Assert.Equal("yesterday", model.Parts[0].WetOut!.Room!.Source);
+    }
+
+    [Fact]
+    public void A_mould_that_stays_in_the_part_and_an_axis_are_read()
+    {
+        var model = Given.Sound("mould hull { stays-in-part yes }\npart patch {\n  mould hull\n  axis \"along the keel\"\n}").Model;
+        Assert.True(model.Parts[0].Mould!.StaysInPart);
+        Assert.Equal("along the keel", model.Parts[0].Axis);
+        Assert.False(Lid.Mould!.StaysInPart);
+        Assert.Null(Lid.Axis);
+    }
+
+    [Fact]
     public void Shop_stock_prices_and_builds_are_read()
     {
         var model = Given.Sound(

@@ -6,31 +6,36 @@ public sealed class NestingTests
     private const int Deep = 100_000;
     private const int SmallStack = 1_500_000;
 
-    public static TheoryData<string> DeepTexts => new()
+    private static readonly Dictionary<string, (string Start, string Part, string End)> DeepTexts = new()
     {
-        Repeat("a {\n"),
-        Repeat("a {") + Repeat("}"),
-        Repeat("}"),
-        Repeat("{"),
-        "let a = " + Repeat("("),
-        "let a = " + Repeat("(") + "1" + Repeat(")"),
-        "let a = " + Repeat("-") + "1",
-        "let a = " + Repeat("1 + ") + "1",
-        "let a = " + Repeat("(1 + "),
-        "a " + Repeat("(") + "1" + Repeat(")"),
-        "a " + Repeat("1:") + "1",
-        "a " + Repeat("1 to "),
-        "a " + Repeat("1 +/- "),
-        "a " + Repeat("\""),
-        Repeat("let "),
-        Repeat("a { b ( "),
-        Repeat("\u2603 "),
+        ["blocks never closed"] = ("", "a {\n", ""),
+        ["blocks"] = ("", "a {", new string('}', Deep)),
+        ["closing braces"] = ("", "}", ""),
+        ["opening braces"] = ("", "{", ""),
+        ["parentheses never closed"] = ("let a = ", "(", ""),
+        ["parentheses"] = ("let a = ", "(", "1" + new string(')', Deep)),
+        ["parentheses of an entry"] = ("a ", "(", "1" + new string(')', Deep)),
+        ["minus signs"] = ("let a = ", "-", "1"),
+        ["a sum"] = ("let a = ", "1 + ", "1"),
+        ["sums never closed"] = ("let a = ", "(1 + ", ""),
+        ["a ratio"] = ("a ", "1:", "1"),
+        ["ranges"] = ("a ", "1 to ", ""),
+        ["tolerances"] = ("a ", "1 +/- ", ""),
+        ["quotes"] = ("a ", "\"", ""),
+        ["keywords"] = ("", "let ", ""),
+        ["blocks and parentheses"] = ("", "a { b ( ", ""),
+        ["characters that mean nothing"] = ("", "\u2603 ", ""),
+        ["lines that cannot be read"] = ("", "a = 1\n", ""),
     };
 
+    public static TheoryData<string> Names => [.. DeepTexts.Keys];
+
     [Theory]
-    [MemberData(nameof(DeepTexts), DisableDiscoveryEnumeration = true)]
-    public void A_hundred_thousand_deep_is_read_on_a_small_stack(string text)
+    [MemberData(nameof(Names))]
+    public void A_hundred_thousand_are_read_on_a_small_stack(string name)
     {
+        var (start, part, end) = DeepTexts[name];
+        var text = start + string.Concat(Enumerable.Repeat(part, Deep)) + end;
         string? printed = null;
         string? laidOut = null;
         var thread = new Thread(
@@ -65,6 +70,4 @@ public sealed class NestingTests
 
         Assert.IsType<EntrySyntax>(tree.Root.Statements[^1]);
     }
-
-    private static string Repeat(string part) => string.Concat(Enumerable.Repeat(part, Deep));
 }

@@ -123,13 +123,13 @@ public sealed class Properties
         _ => false,
     });
 
-    private static IEnumerable<(TokenKind Kind, string Text)> Tokens(string text, bool comments) =>
+    internal static IEnumerable<(TokenKind Kind, string Text)> Tokens(string text, bool comments) =>
         from token in Read.Tree(text).Tokens
         where token.Kind == TokenKind.Comment == comments && token.Kind is not (TokenKind.Blank or TokenKind.LineEnd or TokenKind.Semicolon)
         select (token.Kind, text.Substring(token.Span.Start, token.Span.Length).TrimEnd(' ', '\t').Replace('\u00d7', 'x').Replace("\u00b1", "+/-"));
 
     /// <summary>The printed tree without its places.</summary>
-    private static string Shape(SyntaxTree tree) =>
+    internal static string Shape(SyntaxTree tree) =>
         string.Join('\n', TreePrinter.Print(tree).Split('\n').Select(line => line.TrimStart().StartsWith("Error ", StringComparison.Ordinal)
             ? line[..(line.IndexOf("Error ", StringComparison.Ordinal) + 5)]
             : line[..Math.Max(0, line.LastIndexOf("  ", StringComparison.Ordinal))]));

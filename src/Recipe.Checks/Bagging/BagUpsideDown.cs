@@ -89,6 +89,9 @@ public sealed class BagUpsideDown : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (!BagOrder.IsUpsideDown(context.Part) || context.Part.Bag is not { } bag)

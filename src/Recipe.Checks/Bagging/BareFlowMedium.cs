@@ -95,6 +95,9 @@ public sealed class BareFlowMedium : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -113,7 +116,7 @@ public sealed class BareFlowMedium : Check
         var later = bag.Layers.FirstOrDefault(l => l.Class == LayerClass.PeelPly);
         context.Report(
             medium.Where,
-            $"{medium.Material.Name} is layer 1 from the part; {(later is null ? "0 layers of peel ply" : "the peel ply comes later")}",
+            $"{medium.Material.Name} lies on the laminate, {(later is null ? "with no peel ply in the bag" : "and the peel ply only over it")}",
             labels: later is null ? [] : [new FindingLabel(later.Where, "peel ply here")],
             fixes: [Edits.Fix("Put a peel ply under it", FixSafety.NeedsALook, Edits.Before(medium.Where, "peel-ply"))]);
     }

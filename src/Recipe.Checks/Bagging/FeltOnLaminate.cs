@@ -87,6 +87,9 @@ public sealed class FeltOnLaminate : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Bag is not { Layers: [{ Class: LayerClass.Bleeder or LayerClass.Breather } felt, ..] } bag
@@ -98,8 +101,8 @@ public sealed class FeltOnLaminate : Check
         var later = bag.Layers.FirstOrDefault(l => l.Class is LayerClass.PeelPly or LayerClass.ReleaseFilm);
         context.Report(
             felt.Where,
-            $"{Say.Of(felt.Class)} {felt.Material.Name} is layer 1 from the part; "
-            + (later is null ? "0 layers of peel ply or film" : $"{Say.Of(later.Class)} comes later"),
+            $"{felt.Material.Name} lies on the wet laminate, "
+            + (later is null ? "with no peel ply or film in the bag" : $"and the {Say.Of(later.Class)} only over it"),
             labels: later is null ? [] : [new FindingLabel(later.Where, $"{Say.Of(later.Class)} here")],
             fixes: [Edits.Fix("Put a peel ply under it", FixSafety.NeedsALook, Edits.Before(felt.Where, "peel-ply"))]);
     }

@@ -102,6 +102,9 @@ public sealed class FilmUnderPeelPly : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -129,7 +132,7 @@ public sealed class FilmUnderPeelPly : Check
         var why = bonded is not null ? $", and {bonded.Verb} follows" : part.Join is not null ? ", and a join follows" : "";
         context.Report(
             lower,
-            FormattableString.Invariant($"release film is layer {film + 1} from the part and peel ply is layer {peel + 1}{why}"),
+            FormattableString.Invariant($"the release film lies under the peel ply (layers {film + 1} and {peel + 1} from the part){why}"),
             labels: Story(upper, bonded),
             fixes:
             [

@@ -88,6 +88,9 @@ public sealed class NoBreather : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -103,7 +106,7 @@ public sealed class NoBreather : Check
         var last = bag.Layers[^1];
         context.Report(
             bag.Where,
-            FormattableString.Invariant($"{bag.Layers.Length} layers in the bag and 0 of them carry air"),
+            FormattableString.Invariant($"none of the {bag.Layers.Length} layers in the bag carries air to the port"),
             labels: [new FindingLabel((film ?? last).Where, film is null ? "outermost layer here" : "bag film here")],
             fixes:
             [

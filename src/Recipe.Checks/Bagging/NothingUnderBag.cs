@@ -83,6 +83,9 @@ public sealed class NothingUnderBag : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -98,7 +101,7 @@ public sealed class NothingUnderBag : Check
 
         context.Report(
             bag.Layers is [var caret, ..] ? caret.Where : bag.Where,
-            "0 layers lie between the laminate and the bag film",
+            "nothing lies between the laminate and the bag film",
             fixes: [Layers(part, bag)]);
     }
 

@@ -90,6 +90,9 @@ public sealed class SolidFilmBlocksBleed : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -123,7 +126,7 @@ public sealed class SolidFilmBlocksBleed : Check
 
         context.Report(
             film.Where,
-            $"{film.Material.Name} has 0 holes and lies under 1 bleeder, which can take nothing through it",
+            $"{film.Material.Name} has no holes and lies under the bleeder, which can take nothing through it",
             Grounds.Sure.And($"perforation of {film.Material.Name}", holes),
             [new FindingLabel(bleeder.Where, "bleeder here")],
             [Perforated(film)]);

@@ -24,7 +24,7 @@ public sealed class BagTooHot : Check
         BadExample = """
             mould tray-mould {
               surface flat 400 mm x 300 mm
-              made-of aluminium-tooling
+              made-of aluminium
               release {
                 carnauba-wax coats 5 wait 30 min
               }
@@ -60,7 +60,7 @@ public sealed class BagTooHot : Check
         GoodExample = """
             mould tray-mould {
               surface flat 400 mm x 300 mm
-              made-of aluminium-tooling
+              made-of aluminium
               release {
                 carnauba-wax coats 5 wait 30 min
               }

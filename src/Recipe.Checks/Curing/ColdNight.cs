@@ -114,7 +114,7 @@ public sealed class ColdNight : Check
 
         context.Report(
             overnight.Step.Where,
-            $"{Say.Of(night.Value, minimum.Written)} in the night and {resin.Name} cures from {Say.Of(minimum)} up",
+            $"the night falls to {Say.Of(night.Value, minimum.Written)}; {resin.Name} cures from {Say.Of(minimum)} up",
             Grounds.Sure.And($"lowest curing temperature of {resin.Name}", minimum).And<Temperature>(night),
             context.Plan.Shop?.Night?.Where is { } said ? [new FindingLabel(said, "night here")] : [],
             [Heated(overnight.Step, room)]);

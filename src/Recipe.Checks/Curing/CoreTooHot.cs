@@ -19,7 +19,7 @@ public sealed class CoreTooHot : Check
         BadExample = """
             mould tray-mould {
               surface flat 400 mm x 300 mm
-              made-of aluminium-tooling
+              made-of aluminium
               release {
                 carnauba-wax coats 5 wait 30 min
               }
@@ -36,8 +36,8 @@ public sealed class CoreTooHot : Check
               }
               cure {
                 hold 20 degC for 12 h
-                ramp 0.5 degC/min to 90 degC
-                hold 90 degC for 6 h
+                ramp 0.5 degC/min to 80 degC
+                hold 80 degC for 6 h
                 cool to 30 degC
                 demould
               }
@@ -46,7 +46,7 @@ public sealed class CoreTooHot : Check
         GoodExample = """
             mould tray-mould {
               surface flat 400 mm x 300 mm
-              made-of aluminium-tooling
+              made-of aluminium
               release {
                 carnauba-wax coats 5 wait 30 min
               }

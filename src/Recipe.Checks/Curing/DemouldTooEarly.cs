@@ -101,14 +101,16 @@ public sealed class DemouldTooEarly : Check
         var end = cure.Steps.Select(s => s.Step).FirstOrDefault(s => s.Action == CureAction.Demould) ?? inMould[^1].Step;
         context.Report(
             end.Where,
-            $"{Say.Of(done)} {(plain ? "" : "counted ")}at {Say.Of(sheet.Value.At)} before the mould is opened "
-            + $"and {resin.Name} wants {Say.Of(needed)}",
+            $"the mould is opened after {(plain ? "" : "what counts as ")}{Say.Of(done)} at {Say.Of(sheet.Value.At)}; "
+            + $"{resin.Name} wants {Say.Of(needed)}",
             plain ? grounds : grounds.AndThat("cure runs twice as fast for each 10 K more"),
             sheet.Where is { } said && !resin.FromBook ? [new FindingLabel(said, "demould time here")] : [],
             [Longer(inMould, needed - done, sheet.Value.At, room)]);
     }
 
-    private static bool IsPulledGreen(Part part) => part.Finish.Any(f => f.Text.Contains("green", StringComparison.OrdinalIgnoreCase));
+    // Green as the trade says it, not as a coat of paint.
+    private static bool IsPulledGreen(Part part) => part.Finish.Any(f =>
+        f.Verb is "trim" or "demould" or "debag" or "step" && f.Text.Contains("green", StringComparison.OrdinalIgnoreCase));
 
     // In the room the plan's temperature is that of the night; by day it is as warm as the room is said to be.
     private static Temperature Mean(CureStepPlan step, Temperature room) =>

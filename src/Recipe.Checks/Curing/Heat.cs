@@ -11,6 +11,9 @@ internal static class Heat
     // Below this no consumable of the trade gives way, so an unknown limit is nothing to speak of.
     private static readonly Temperature UnknownMattersAbove = Temperature.FromDegreesCelsius(60);
 
+    // A limit of 121 degC is 250 degF on the same sheet: what lies between is rounding from one scale to the other.
+    private static readonly TemperatureDelta Rounding = TemperatureDelta.FromKelvins(0.5);
+
     /// <summary>Reports the things of one kind that get hotter than they stand.</summary>
     /// <param name="context">The check's context.</param>
     /// <param name="isOfThisKind">Which of the things in the heat are meant.</param>
@@ -24,7 +27,7 @@ internal static class Heat
 
         var things = cure.Limits.Where(isOfThisKind).ToList();
         var tooHot = things
-            .Where(t => t.Limit is { } limit && t.Hottest > limit.Value)
+            .Where(t => t.Limit is { } limit && t.Hottest > limit.Value + Rounding)
             .OrderBy(t => t.Limit!.Value.IsAssumed)
             .ThenBy(t => t.Limit!.Value.Value)
             .ThenBy(t => t.Item, StringComparer.Ordinal)
@@ -53,7 +56,7 @@ internal static class Heat
         var weakest = tooHot.Min(t => t.Limit!.Value.Value);
         context.Report(
             step?.Where ?? worst.Where,
-            $"{Say.Of(worst.Hottest, written)} is reached and {worst.Item} stands {Say.Of(worst.Limit!.Value.Value, written)}"
+            $"the cure reaches {Say.Of(worst.Hottest, written)}; {worst.Item} stands {Say.Of(worst.Limit!.Value.Value, written)}"
             + Say.More(tooHot.Count - 1),
             Grounds.Sure.And(worst.Limit),
             tooHot.Select(t => new FindingLabel(t.Where, $"{t.Item} here")).DistinctBy(l => l.Where),
@@ -64,7 +67,7 @@ internal static class Heat
     {
         var edits = ImmutableArray.CreateBuilder<TextEdit>();
         var title = "";
-        foreach (var step in cure.Steps.Where(isThere).Select(s => s.Step).Where(s => s.Temperature is { } t && t.Value > limit))
+        foreach (var step in cure.Steps.Where(isThere).Select(s => s.Step).Where(s => s.Temperature is { } t && t.Value > limit + Rounding))
         {
             var unit = Say.UnitLike(step.Temperature!.Written, "degC");
             var text = FormattableString.Invariant($"{Math.Floor(unit.FromSi(limit.Kelvins) + 1e-9)} {unit.Symbol}");

@@ -11,7 +11,7 @@ public sealed class NoCure : Check
     {
         Code = "RC7001",
         Name = "no-cure",
-        Severity = Severity.Warning,
+        Severity = Severity.Error,
         Title = "No cure",
         Reason =
             "Without a cure there is nothing to schedule, nothing to sign, and nobody knows when the part may leave the "
@@ -66,6 +66,9 @@ public sealed class NoCure : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Cure?.Where ?? part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -76,7 +79,7 @@ public sealed class NoCure : Check
 
         context.Report(
             part.Cure?.Where ?? part.Where,
-            $"{part.Name} has {part.Stack.Length} lines of plies to cure and 0 cure steps",
+            $"nothing says how {part.Name} is cured",
             labels: part.ResinWhere is { } resin ? [new FindingLabel(resin, "resin named here")] : [],
             fixes: [RoomCure(part)]);
     }

@@ -101,7 +101,7 @@ public sealed class TooColdToCure : Check
 
         context.Report(
             warmest.Step.Where,
-            $"{Say.Of(reached, minimum.Written)} is the warmest of the first day and {resin.Name} cures from {Say.Of(minimum)} up",
+            $"the first day gets no warmer than {Say.Of(reached, minimum.Written)}; {resin.Name} cures from {Say.Of(minimum)} up",
             Grounds.Sure
                 .And($"lowest curing temperature of {resin.Name}", minimum)
                 .And<Temperature>(warmest.Step.AtRoom ? room : null),

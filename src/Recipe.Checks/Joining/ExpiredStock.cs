@@ -106,7 +106,7 @@ public sealed class ExpiredStock : Check
             var lot = latest.Lot is { } name ? $"lot {name} of {latest.Material}" : latest.Material;
             context.Report(
                 latest.Where,
-                $"{lot} expired on {Say.Of(latest.Expires!.Value)} and it is {Say.Of(today)}{Say.More(lots.Count() - 1)}",
+                $"{lot} expired on {Say.Of(latest.Expires!.Value)}; today is {Say.Of(today)}{Say.More(lots.Count() - 1)}",
                 labels: Used(context.Part, latest.Material) is { } where ? [new FindingLabel(where, "used here")] : [],
                 severity: IsPrepreg(context.Part, latest.Material) ? Severity.Error : Severity.Warning);
         }

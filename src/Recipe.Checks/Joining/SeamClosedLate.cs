@@ -114,7 +114,7 @@ public sealed class SeamClosedLate : Check
 
         context.Report(
             within.Where ?? join.Where,
-            $"{Say.Of(within)} from the first mix to the closed mould and {film.Words} {Say.Of(film.Allows)} at {Say.Of(room.Value)}",
+            $"the mould may stay open {Say.Of(within)} after the first mix; {film.Words} {Say.Of(film.Allows)} at {Say.Of(room.Value)}",
             film.Grounds.And("longest time to the closed mould", within).And<Temperature>(room),
             context.Part.ResinWhere is { } mixed ? [new FindingLabel(mixed, "resin mixed for this")] : [],
             [Sooner(within, film.Allows)]);

@@ -79,6 +79,9 @@ public sealed class SeamWithoutLap : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Join?.Where ?? part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -101,7 +104,7 @@ public sealed class SeamWithoutLap : Check
 
         context.Report(
             part.Join?.Where ?? part.Where,
-            part.Join is null ? $"{part.Name} has {halves} halves and 0 joins" : $"the seam of {part.Name} has 0 mm of overlap and 0 tapes",
+            part.Join is null ? $"{part.Name} is laid in {halves} halves and nothing joins them" : $"no lip and no tape crosses the seam of {part.Name}",
             labels: part.MouldWhere is { } mould && halves > 1 ? [new FindingLabel(mould, "mould in halves")] : [],
             fixes: [Lip(part)]);
     }

@@ -106,7 +106,7 @@ public sealed class FilmNotDry : Check
         var why = !slow ? "" : room.Value < Cool ? $" at {Say.Of(room.Value)}" : $" in air of {Say.Percent(humidity!.Value)} humidity";
         context.Report(
             film.Where,
-            $"{Say.Of(dry)} from the last coat of {film.Agent.Name} to the lay-up, which wants {Say.Of(limit)}{why}",
+            $"{film.Agent.Name} is given {Say.Of(dry)} to dry before the lay-up and wants {Say.Of(limit)}{why}",
             Grounds.Sure.And($"drying time of {film.Agent.Name}", dry).And<Temperature>(slow ? room : null),
             fixes: [Edits.Fix($"Let it dry {Say.Of(Usual * 2)}", FixSafety.Safe, Edits.Rewrite(dry, Say.Of(Usual * 2)))],
             severity: dry.Value < NeverLess ? Severity.Error : Severity.Warning);

@@ -17,8 +17,8 @@ public sealed class NoRelease : Check
         Remedy = "Name the release in the mould, every coat of it.",
         Source = "common practice",
         Exceptions = """
-            Silent for a mould of a material that resin does not stick to (`self-releasing yes`), and when the release is a sheet or tape,
-            since that is a release line too.
+            Silent for a mould of a material that resin does not stick to (`self-releasing yes`), for one that stays in the part
+            (`stays-in-part yes`), and when the release is a sheet or tape, since that is a release line too.
             """,
         BadExample = """
             mould tray-mould {
@@ -66,18 +66,21 @@ public sealed class NoRelease : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Mould is { } mould ? new LinesRead(mould.ReleaseWhere ?? mould.Where, AllOfTheLine: mould.ReleaseWhere is not null) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part.Mould is not { Release.Length: 0 } mould || mould.MadeOf?.SelfReleasing == true || !part.IsWetted())
+        if (part.Mould is not { Release.Length: 0, StaysInPart: false } mould || mould.MadeOf?.SelfReleasing == true || !part.IsWetted())
         {
             return;
         }
 
-        var madeOf = mould.MadeOf is { } material ? $", made of {material.Name}," : "";
+        var madeOf = mould.MadeOf is { } material ? $", made of {material.Name}" : "";
         context.Report(
             mould.Where,
-            $"{mould.Name}{madeOf} has 0 release coats and {part.Name} is laid on it",
+            $"nothing releases {part.Name} from {mould.Name}{madeOf}",
             labels: part.MouldWhere is { } laid ? [new FindingLabel(laid, "laid here")] : [],
             fixes: [Wax(context, mould)]);
     }

@@ -23,7 +23,7 @@ public sealed class ReleaseTooHot : Check
         BadExample = """
             mould tray-mould {
               surface flat 400 mm x 300 mm
-              made-of aluminium-tooling
+              made-of aluminium
               release {
                 carnauba-wax coats 5 wait 30 min
               }
@@ -49,7 +49,7 @@ public sealed class ReleaseTooHot : Check
         GoodExample = """
             mould tray-mould {
               surface flat 400 mm x 300 mm
-              made-of aluminium-tooling
+              made-of aluminium
               release {
                 carnauba-wax coats 5 wait 30 min
               }

@@ -70,6 +70,9 @@ public sealed class BareCoreFace : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.StackWhere is { } plies ? new LinesRead(plies, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -92,7 +95,7 @@ public sealed class BareCoreFace : Check
 
     private static void Report(CheckContext context, CoreItem core, string side, PlyItem? nearest, bool isOnMouldSide) => context.Report(
         core.Where,
-        $"{core.Name} has 0 plies on its {side}",
+        $"{core.Name} has no ply on its {side}",
         labels: nearest is null ? [] : [new FindingLabel(nearest.Where, "nearest ply here")],
         fixes: [Skin(context.Part, core, nearest, isOnMouldSide)]);
 

@@ -97,7 +97,7 @@ public sealed class MatWithEpoxy : Check
         {
             context.Report(
                 first.MaterialWhere,
-                $"{first.Material.Name} is bound with {first.Material.Binder} and {resin.Name} is epoxy{Say.More(bound.Count - 1)}",
+                $"the {first.Material.Binder} binder of {first.Material.Name} does not dissolve in {resin.Name}, an epoxy{Say.More(bound.Count - 1)}",
                 labels: part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
                 fixes: [Stitch(context.Model, bound)]);
         }

@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -63,6 +64,9 @@ public sealed class NoPlies : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.StackWhere ?? part.Where, AllOfTheLine: part.StackWhere is not null);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -73,7 +77,7 @@ public sealed class NoPlies : Check
 
         context.Report(
             part.StackWhere ?? part.Where,
-            $"{part.Name} has 0 plies",
+            $"{part.Name} has no plies",
             labels: part.MouldWhere is { } mould ? [new FindingLabel(mould, "laid in this mould")] : []);
     }
 }

@@ -78,10 +78,10 @@ public sealed class PatchWithoutPlace : Check
             return;
         }
 
-        var pieces = FormattableString.Invariant($"{first.Count} {(first.Count == 1 ? "piece" : "pieces")}");
+        var what = first.Count == 1 ? first.Name : FormattableString.Invariant($"the {first.Count} pieces of {first.Name}");
         context.Report(
             first.Where,
-            $"{first.Name} is {pieces} and 0 of them have a place{Say.More(loose.Count - 1)}",
+            $"nobody says where {what} {(first.Count == 1 ? "goes" : "go")}{Say.More(loose.Count - 1)}",
             labels: loose.Skip(1).Select(l => new FindingLabel(l.Where, $"{l.Name} too")));
     }
 

@@ -94,12 +94,12 @@ public sealed class TargetOutOfReach : Check
         var reachable = Whole(band.Value, target.Written);
         context.Report(
             target.Where ?? context.Part.Where,
-            $"{In(target.Value)} is wanted and the plies make {In(band.Value)} ({In(band.Low)} to {In(band.High)})",
+            $"the target is {Say.Of(target)} and the plies come to {In(band.Value)} ({In(band.Low)} to {In(band.High)})",
             Grounds.Sure.And<Banded<Mass>>(laminate.TrimmedMass),
             context.Part.StackWhere is { } plies ? [new FindingLabel(plies, "plies here")] : [],
             [Edits.Fix($"Aim for {reachable}", FixSafety.NeedsALook, Edits.Rewrite(target, reachable))]);
 
-        string In(Mass mass) => Say.Of(mass, target.Written);
+        string In(Mass mass) => Say.About(mass, target.Written);
     }
 
     private static string Whole(Mass mass, string like)

@@ -110,9 +110,9 @@ public sealed class WiderThanRoll : Check
         var grounds = Grounds.Sure.And($"roll width of {worst.Material.Name}", worst.Material.Width);
         context.Report(
             worst.Where,
-            $"{across} across the roll{(isAskew ? $" at {Say.Number(found.Piece.RollAngle)} deg" : "")} for {worst.Name} "
-            + $"and the roll is {roll}{Say.More(wide.Count - 1)}",
-            IsTooWideEvenNet(found.Piece) ? grounds : grounds.And(found.Line.CutArea),
+            $"{worst.Name}{(isAskew ? $", cut at {Say.Number(found.Piece.RollAngle)} deg," : "")} is {across} across the roll, "
+            + $"which is {roll} wide{Say.More(wide.Count - 1)}",
+            IsTooWideEvenNet(found.Piece) ? grounds : grounds.And(found.Line.CutArea, except: LapOf(context.Plan.Geometry)),
             [new FindingLabel(worst.MaterialWhere, $"roll of {roll}")],
             [AllowJoins(wide)],
             isAskew ? Severity.Warning : Severity.Error);
@@ -125,6 +125,9 @@ public sealed class WiderThanRoll : Check
         && !(IsBalanced(ply.Material) && piece.LengthOnRoll <= roll);
 
     private static bool IsBalanced(Reinforcement cloth) => cloth.WarpShare is not { } share || Math.Abs(share.Value - 0.5) <= 0.05;
+
+    // How far joined strips lie over each other has no part in the width of the piece, except where it goes round a tube.
+    private static string? LapOf(GeometryPlan? geometry) => geometry?.Shape is CylinderShape ? null : Defaults.Overlap.Key;
 
     private static bool IsTooWideEvenNet(PiecePlan piece) => piece.WidthOnRoll - Allowances > piece.RollWidth!.Value;
 

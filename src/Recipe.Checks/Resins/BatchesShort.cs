@@ -108,12 +108,12 @@ public sealed class BatchesShort : Check
         var dry = Short(context.Plan, resin, mixed);
         context.Report(
             pot.Where ?? wetOut.Where,
-            $"{In(mixed)} mixed and {In(need)} needed: {In(need - mixed)} missing{(dry is null ? "" : $" for {dry.Name}")}",
+            $"{In(mixed)} is mixed and {In(need)} needed: {In(need - mixed)} short{(dry is null ? "" : $", from {dry.Name} on")}",
             mixed < certain * (1 - Slack) ? null : Grounds.Sure.And<Mass>(resin.Need),
             dry is null ? [] : [new FindingLabel(dry.Where, "runs dry here")],
             [AnotherPot(wetOut, need - mixed)]);
 
-        string In(Mass mass) => Say.Of(mass, pot.Written);
+        string In(Mass mass) => Say.About(mass, pot.Written);
     }
 
     /// <summary>The first line of the stack that the mixed resin does not reach, what never comes out of the pot taken off first.</summary>

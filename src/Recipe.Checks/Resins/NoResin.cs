@@ -67,6 +67,9 @@ public sealed class NoResin : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -77,7 +80,7 @@ public sealed class NoResin : Check
 
         context.Report(
             part.Where,
-            FormattableString.Invariant($"{part.Name} has {part.Stack.OfType<PlyItem>().Count()} plies and 0 resins"),
+            $"{part.Name} has plies and no resin to wet them",
             labels: part.StackWhere is { } plies ? [new FindingLabel(plies, "plies here")] : [],
             fixes: [Usual(context)]);
     }

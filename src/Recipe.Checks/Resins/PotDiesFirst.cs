@@ -46,7 +46,7 @@ public sealed class PotDiesFirst : Check
               wet-out {
                 room 30 degC
                 laminators 1
-                pace 90 min/m2
+                pace 150 min/m2
                 pot 150 g
               }
               cure {
@@ -120,7 +120,7 @@ public sealed class PotDiesFirst : Check
         var life = worst.DeadAt!.Value.Value - worst.MixedAt.Value;
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
-            $"{Say.Of(used)} to use up pot {worst.Number} ({Say.Of(worst.Mass.Value)}), which lives {Say.Of(life)} "
+            $"pot {worst.Number} ({Say.About(worst.Mass.Value)}) takes {Say.Of(used)} to use up and lives {Say.Of(life)} "
             + $"at {Say.Of(context.Plan.Conditions.Resin.Value)}{Say.More(late.Count - 1)}",
             Grounds.Sure.And<Duration>(worst.UsedUpAt).And(worst.DeadAt).And<Temperature>(context.Plan.Conditions.Resin),
             Story(part, worst),

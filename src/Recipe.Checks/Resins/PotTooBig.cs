@@ -114,7 +114,7 @@ public sealed class PotTooBig : Check
         var grounds = Grounds.Sure.And($"largest pot of {resin.Name}", resin.LargestPot).And<Mass>(worst.Mass);
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
-            $"{Say.Of(worst.Mass.Value)} in pot {worst.Number} and {resin.Name} stands {Say.Of(largest)} in a cup{Say.More(big.Count - 1)}",
+            $"pot {worst.Number} holds {Say.Of(worst.Mass.Value)}; {resin.Name} stands {Say.Of(largest)} in a cup{Say.More(big.Count - 1)}",
             resin.LargestPot is null ? grounds.AndThat("a cup may hold twice the mass that the pot life is given for") : grounds,
             part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
             [SmallerPots(context.Plan, largest), Tray(part)]);

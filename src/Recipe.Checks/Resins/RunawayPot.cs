@@ -103,8 +103,8 @@ public sealed class RunawayPot : Check
 
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
-            $"{Say.Of(worst.Mass.Value)} in pot {worst.Number} of a resin that lives {Say.Of(resin.PotLife!.Value.Time)}, "
-            + $"of which {Say.Of(Most)} can burn{Say.More(burning.Count - 1)}",
+            $"pot {worst.Number} holds {Say.Of(worst.Mass.Value)} of a resin that lives {Say.Of(resin.PotLife!.Value.Time)}; "
+            + $"more than {Say.Of(Most)} of it can catch fire{Say.More(burning.Count - 1)}",
             Grounds.Sure.And($"pot life of {resin.Name}", resin.PotLife).And<Mass>(worst.Mass),
             part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
             [Edits.Fix("Pour it into a shallow tray", FixSafety.NeedsALook, WetOutWords.Set(part, "tray", part.WetOut?.Tray, "yes"))]);

@@ -109,7 +109,7 @@ public sealed class ScaleTooCoarse : Check
         var what = pot.Hardener!.Value.Value <= pot.Resin!.Value.Value ? "hardener" : "resin";
         context.Report(
             scale.Where ?? context.Part.Where,
-            $"{Say.Of(scale)} a step and pot {pot.Number} takes {Say.Of(component)} of {what}, which wants steps of {Say.Of(finest)}",
+            $"the scale reads in steps of {Say.Of(scale)}; the {Say.About(component)} of {what} in pot {pot.Number} want {Say.About(finest)} or finer",
             Grounds.Sure.And("step of the scale", scale).And<Mass>(pot.Mass),
             [new FindingLabel(WetOutWords.PotWhere(context.Part, pot.Number), "pot here")],
             [Finer(scale, finest)]);

@@ -88,19 +88,22 @@ public sealed class LeakCheckNotIsolated : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        foreach (var check in new[] { context.Part.Vacuum?.LeakCheck, context.Part.Infusion?.DropTest }.OfType<LeakCheck>())
-        {
-            if (check.Isolated == true)
-            {
-                continue;
-            }
+        Examine(context, "leak check", context.Part.Vacuum?.LeakCheck);
+        Examine(context, "drop test", context.Part.Infusion?.DropTest);
+    }
 
-            var time = check.Duration is { } duration ? $" of {Say.Of(duration)}" : "";
-            context.Report(
-                check.Where,
-                check.Isolated is null ? $"a test{time} that does not say isolated" : $"a test{time} with the pump running",
-                fixes: [Edits.Fix("Shut the bag off from the pump", FixSafety.NeedsALook, Edits.Append(check.Where, "isolated"))],
-                severity: check.Isolated is null ? Severity.Advice : Severity.Warning);
+    private static void Examine(CheckContext context, string name, LeakCheck? check)
+    {
+        if (check is null or { Isolated: true })
+        {
+            return;
         }
+
+        var time = check.Duration is { } duration ? Say.Of(duration) + " " : "";
+        context.Report(
+            check.Where,
+            $"the {time}{name} {(check.Isolated is null ? "does not say that the pump is shut off" : "is read with the pump running")}",
+            fixes: [Edits.Fix("Shut the bag off from the pump", FixSafety.NeedsALook, Edits.Append(check.Where, "isolated"))],
+            severity: check.Isolated is null ? Severity.Advice : Severity.Warning);
     }
 }

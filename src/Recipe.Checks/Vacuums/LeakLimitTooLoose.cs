@@ -135,7 +135,7 @@ public sealed class LeakLimitTooLoose : Check
         var limit = perMinute * time.Value.Minutes;
         context.Report(
             rise.Where ?? check.Where,
-            $"{Say.Of(rise)} accepted in {Say.Of(time)} and a part that is {Say.Of(part.Process.Value)} "
+            $"a rise of {Say.Of(rise)} in {Say.Of(time)} is accepted; {Say.APart(part.Process.Value)} "
             + $"stands {Say.Of(limit, rise.Written)}",
             Grounds.Sure.And("accepted rise", rise).And<Pressure>(part.Process.Value == Process.Prepreg ? level : null),
             fixes: [Tighter(rise, limit)],

@@ -124,7 +124,7 @@ public sealed class MoreVacuumThanAir : Check
         var height = conditions.Altitude.Value;
         context.Report(
             draw.Where ?? context.Part.Vacuum.Where,
-            $"{Say.Of(draw)} is drawn and the air at {Say.Of(height, context.Plan.Shop?.Altitude?.Written, "m")} "
+            $"{Say.Of(draw)} is asked for; all the air at {Say.Of(height, context.Plan.Shop?.Altitude?.Written, "m")} "
             + $"is {Say.Of(ambient, draw.Written)}",
             tooMuchAnywhere ? null : Grounds.Sure.And($"level", draw).And<Pressure>(conditions.Ambient).And<Length>(conditions.Altitude),
             context.Plan.Shop?.Altitude?.Where is { } said ? [new FindingLabel(said, "height of the shop here")] : [],

@@ -95,6 +95,9 @@ public sealed class NoDropTest : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Infusion?.Where ?? part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -110,7 +113,7 @@ public sealed class NoDropTest : Check
             : Edits.Last(part.Where, "infuse {", "  " + line, "}");
         context.Report(
             part.Infusion?.Where ?? part.Where,
-            $"{part.Name} is infused and has 0 drop tests",
-            fixes: [Edits.Fix("Test the drop: 34 mbar at most in 5 min", FixSafety.NeedsALook, edit)]);
+            $"{part.Name} is infused and the bag is not tested before the feed opens",
+            fixes: [Edits.Fix("Add a drop test: 34 mbar at most in 5 min", FixSafety.NeedsALook, edit)]);
     }
 }

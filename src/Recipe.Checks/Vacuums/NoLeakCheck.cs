@@ -85,6 +85,9 @@ public sealed class NoLeakCheck : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Vacuum is { } vacuum ? new LinesRead(vacuum.Where) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
@@ -95,12 +98,12 @@ public sealed class NoLeakCheck : Check
 
         context.Report(
             vacuum.Where,
-            $"{part.Name} is {Say.Of(part.Process.Value)} and has 0 leak checks",
+            $"nothing shows that the bag of {part.Name} is tight",
             labels: part.Bag is { } bag ? [new FindingLabel(bag.Where, "bag here")] : [],
             fixes:
             [
                 Edits.Fix(
-                    "Check for leaks: 30 mbar at most in 5 min",
+                    "Add a leak check: 30 mbar at most in 5 min",
                     FixSafety.NeedsALook,
                     Edits.Last(vacuum.Where, "leak-check 5 min rise at-most 30 mbar isolated")),
             ]);

@@ -122,7 +122,7 @@ public sealed class VacuumBeyondPump : Check
         var below = convention == VacuumConvention.BelowAmbient;
         context.Report(
             draw.Where ?? context.Part.Vacuum.Where,
-            $"{Say.Of(wanted, pump.Written)} absolute is wanted and the pump reaches {Say.Of(pump.Value, pump.Written)}",
+            $"{Say.Of(wanted, pump.Written)} absolute is asked for; the pump reaches {Say.Of(pump.Value, pump.Written)} at best",
             Grounds.Sure.And("ultimate pressure of the pump", pump).And<Pressure>(below ? levels.Absolute : null),
             pump.Where is { } said ? [new FindingLabel(said, "pump here")] : [],
             [Reachable(draw, pump.Value, levels.Ceiling.Value)]);

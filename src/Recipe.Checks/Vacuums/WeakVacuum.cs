@@ -120,7 +120,7 @@ public sealed class WeakVacuum : Check
         var use = loaded ? $"a part that is {Say.Of(part.Use!.Value)}" : "a bagged laminate";
         context.Report(
             draw.Where ?? part.Vacuum.Where,
-            $"{Say.Of(level, draw.Written)} below ambient and {use} wants {Say.Of(enough, draw.Written)} or more",
+            $"{Say.Of(level, draw.Written)} below ambient is drawn; {use} wants {Say.Of(enough, draw.Written)} or more",
             Grounds.Sure.And("level", draw).And<Pressure>(draw.Value.Convention == VacuumConvention.Absolute ? levels.BelowAmbient : null),
             loaded && part.Use!.Where is { } said ? [new FindingLabel(said, "use here")] : [],
             [More(draw, levels.Ceiling.Value)]);

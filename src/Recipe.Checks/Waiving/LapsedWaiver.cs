@@ -88,7 +88,7 @@ public sealed class LapsedWaiver : WaiverCheck
         {
             context.Report(
                 use.Waiver.Where,
-                $"{use.Waiver.Code} was accepted until {Say.Of(until)} and it is {Say.Of(today)}",
+                $"{use.Waiver.Code} was accepted until {Say.Of(until)}; today is {Say.Of(today)}",
                 fixes: [new Fix("Take the waiver away", FixSafety.Safe, Edits.Remove(use.Waiver.Where))]);
         }
     }

@@ -70,7 +70,7 @@ public sealed class RefusedWaiver : WaiverCheck
         {
             context.Report(
                 use.Waiver.Where,
-                $"{about.Code} ({about.Name}) cannot be accepted",
+                $"{about.Code} {about.Name} cannot be accepted, whatever the reason",
                 fixes: [new Fix("Take the waiver away", FixSafety.Safe, Edits.Remove(use.Waiver.Where))]);
         }
     }

@@ -90,7 +90,7 @@ public sealed class UnknownWaiver : WaiverCheck
         var near = Spelling.Nearest(use.Waiver.Code, use.Candidates);
         context.Report(
             use.Waiver.Where,
-            $"{use.Waiver.Code} is the code of 0 findings{(near is null ? "" : $"; {near} is one")}",
+            $"no finding is called {use.Waiver.Code}{(near is null ? "" : $"; did you mean {near}?")}",
             fixes: [near is null ? Remove(use) : Rename(use, near)]);
     }
 

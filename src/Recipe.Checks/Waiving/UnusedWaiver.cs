@@ -88,7 +88,7 @@ public sealed class UnusedWaiver : WaiverCheck
         {
             context.Report(
                 use.Waiver.Where,
-                $"{use.Waiver.Code} is accepted and found 0 times",
+                $"{use.Waiver.Code} is accepted and nothing of the kind is found",
                 fixes: [new Fix("Take the waiver away", FixSafety.Safe, Edits.Remove(use.Waiver.Where))]);
         }
     }

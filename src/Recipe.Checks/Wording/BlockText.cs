@@ -58,14 +58,14 @@ internal static class BlockText
     /// <summary>The block, braces included, that opens behind an offset on its line; null when none does or it never closes.</summary>
     public static TextSpan? BlockAfter(SourceText source, int offset)
     {
-        var open = Find(source, offset, stopAtLineEnd: true, c => c == '{');
+        var open = Find(source, offset, stopAtLineEnd: true, (c, _) => c == '{');
         if (open is null)
         {
             return null;
         }
 
         var depth = 0;
-        var close = Find(source, open.Value, stopAtLineEnd: false, c =>
+        var close = Find(source, open.Value, stopAtLineEnd: false, (c, _) =>
         {
             depth += c == '{' ? 1 : c == '}' ? -1 : 0;
             return depth == 0;
@@ -80,7 +80,42 @@ internal static class BlockText
             .Split('\n', '\r')
             .Any(l => l.Trim() is { Length: > 0 } text && text[0] != '#');
 
-    private static int? Find(SourceText source, int from, bool stopAtLineEnd, Func<char, bool> isIt)
+    /// <summary>How deep an offset lies in a block: 1 for its own lines, 2 for those of a block inside it.</summary>
+    public static int DepthAt(SourceText source, TextSpan block, int offset)
+    {
+        var depth = 0;
+        Find(source, block.Start, stopAtLineEnd: false, (c, at) =>
+        {
+            depth += at >= offset ? 0 : c == '{' ? 1 : -1;
+            return at >= offset;
+        });
+        return depth;
+    }
+
+    /// <summary>The first word of the entry that an offset lies in.</summary>
+    public static TextSpan HeadWordAt(SourceText source, int offset)
+    {
+        var start = offset;
+        while (start > 0 && source.Text[start - 1] is not ('\n' or '\r' or ';' or '{' or '}'))
+        {
+            start--;
+        }
+
+        while (start < offset && source.Text[start] is ' ' or '\t')
+        {
+            start++;
+        }
+
+        var end = start;
+        while (end < source.Length && source.Text[end] is not (' ' or '\t' or '\n' or '\r' or ';' or '{' or '}'))
+        {
+            end++;
+        }
+
+        return TextSpan.FromBounds(start, end);
+    }
+
+    private static int? Find(SourceText source, int from, bool stopAtLineEnd, Func<char, int, bool> isIt)
     {
         var text = source.Text;
         for (var i = from; i < text.Length; i++)
@@ -98,7 +133,7 @@ internal static class BlockText
             {
                 return null;
             }
-            else if (c is '{' or '}' && isIt(c))
+            else if (c is '{' or '}' && isIt(c, i))
             {
                 return i;
             }

@@ -11,14 +11,16 @@ internal static class Say
     private const double HoursOfADay = 24;
 
     /// <summary>A number with at most four significant digits: enough to tell two compared numbers apart, and to read at a bench.</summary>
-    public static string Number(double value)
+    public static string Number(double value) => Number(value, 4);
+
+    private static string Number(double value, int significant)
     {
         if (value == 0 || !double.IsFinite(value))
         {
             return value.ToString(CultureInfo.InvariantCulture);
         }
 
-        var digits = Math.Clamp(3 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 9);
+        var digits = Math.Clamp(significant - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 9);
         return Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 
@@ -30,6 +32,9 @@ internal static class Say
 
     /// <summary>"153 g".</summary>
     public static string Of(Mass mass, string? like = null) => In(mass.Kilograms, like, mass.Kilograms >= 1 ? "kg" : "g");
+
+    /// <summary>"77 g": a mass worked out from many figures, which nobody knows to four digits.</summary>
+    public static string About(Mass mass, string? like = null) => In(mass.Kilograms, like, mass.Kilograms >= 1 ? "kg" : "g", 3);
 
     /// <summary>"1270 mm".</summary>
     public static string Of(Length length, string? like = null, string otherwise = "mm") => In(length.Meters, like, otherwise);
@@ -86,6 +91,15 @@ internal static class Say
         _ => "of prepreg",
     };
 
+    /// <summary>"an infused part": a part made by a process.</summary>
+    public static string APart(Process process) => process switch
+    {
+        Process.Hand => "a hand-laid part",
+        Process.Bagged => "a bagged part",
+        Process.Infused => "an infused part",
+        _ => "a prepreg part",
+    };
+
     /// <summary>"structural": the word of the language.</summary>
     public static string Of(PartUse use) => use switch
     {
@@ -97,8 +111,8 @@ internal static class Say
     /// <summary>A date as ISO 8601.</summary>
     public static string Of(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    /// <summary>"; +2 more" when a message names only the weakest of several.</summary>
-    public static string More(int others) => others > 0 ? FormattableString.Invariant($"; +{others} more") : "";
+    /// <summary>"; likewise 2 more" when a message names only the worst of several.</summary>
+    public static string More(int others) => others > 0 ? FormattableString.Invariant($"; likewise {others} more") : "";
 
     /// <summary>The unit that a figure was written in when it measures the same kind of thing, else the usual one.</summary>
     public static Unit UnitLike(string? written, string otherwise)
@@ -119,9 +133,9 @@ internal static class Say
         return usual;
     }
 
-    private static string In(double si, string? like, string otherwise)
+    private static string In(double si, string? like, string otherwise, int significant = 4)
     {
         var unit = UnitLike(like, otherwise);
-        return $"{Number(unit.FromSi(si))} {unit.Symbol}";
+        return $"{Number(unit.FromSi(si), significant)} {unit.Symbol}";
     }
 }

@@ -34,8 +34,8 @@ internal static class BagBinder
                 case Fitting { Kind: FittingKind.Port } port:
                     ports.Add(new(port, byDefault, line.Text("at"), line.Where));
                     break;
-                case Fitting { Kind: FittingKind.Hose } line1:
-                    hose ??= new(line1, byDefault, line.Text("at"), line.Where);
+                case Fitting { Kind: FittingKind.Hose } pipe:
+                    hose ??= new(pipe, byDefault, line.Text("at"), line.Where);
                     break;
                 case Fitting catchPot:
                     pot ??= new(catchPot, byDefault, line.Text("at"), line.Where);

@@ -53,7 +53,7 @@ internal abstract class BlockDeclaration(string name, EntrySyntax entry, WordSch
     }
 
     /// <summary>Reads its block.</summary>
-    public Lines ReadLines(LineContext context) => BlockReader.Read(Entry.Block, Schema, context);
+    public Lines ReadLines(LineContext context) => BlockReader.Read(Entry.Block, Schema, context, HeadSource());
 
     /// <summary>The name behind a word of its first line (<c>like NAME</c>, <c>of NAME</c>), or null.</summary>
     public WordSyntax? NameBehind(string word)
@@ -67,6 +67,31 @@ internal abstract class BlockDeclaration(string name, EntrySyntax entry, WordSch
         }
 
         return null;
+    }
+
+    /// <summary>A <c>source</c> on its first line, which stands for its block.</summary>
+    private SourceNote? HeadSource()
+    {
+        if (NameBehind("source") is { Text: "assumed" } assumed)
+        {
+            return new SourceNote(true, TextBehind(assumed));
+        }
+
+        foreach (var value in Entry.Values)
+        {
+            if (value is WordSyntax { Text: "source" } source)
+            {
+                return new SourceNote(false, TextBehind(source));
+            }
+        }
+
+        return null;
+    }
+
+    private string? TextBehind(WordSyntax word)
+    {
+        var index = Entry.Values.IndexOf(word);
+        return index + 1 < Entry.Values.Length && Entry.Values[index + 1] is TextSyntax text ? text.Text : null;
     }
 
     /// <summary>The place of its first word.</summary>

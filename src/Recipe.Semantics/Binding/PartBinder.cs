@@ -35,7 +35,7 @@ internal static class PartBinder
             MouldWhere = mould?.Reading.Find(Define.Value)?.Where,
             Process = new(Process.Hand, Basis.Assumed, "hand"),
             Resin = Resin(resin),
-            ResinWhere = resin?.Reading.Find(Define.Value)?.Where,
+            ResinWhere = resin?.Reading.Find(Define.Value)?.Where ?? resin?.Where,
             TargetMass = target?.Figure("mass", Si.Mass),
             TargetTolerance = target?.Tolerance("mass", Si.Mass),
             Quantity = lines.Count("quantity")?.Value ?? 1,

@@ -162,7 +162,7 @@ internal static class ResinBinder
         }
 
         var constants = ImmutableSortedDictionary.CreateBuilder<string, double>(StringComparer.Ordinal);
-        foreach (var constant in BlockReader.Read(line.Entry.Block, line.Word.Block!, line.Context.Quietly(), line.Source).All)
+        foreach (var constant in BlockReader.Read(line with { Context = line.Context.Quietly() }).All)
         {
             if (constant.IsNameLine && constant.Reading.Find(Define.Value) is { } value)
             {

@@ -38,8 +38,8 @@ internal sealed class BlockReader
         return new Lines(reader._lines);
     }
 
-    /// <summary>The block of a line, through the schema of its word.</summary>
-    public static Lines Read(Line line) => Read(line.Entry.Block, line.Word.Block!, line.Context, line.BlockSource);
+    /// <summary>The block of a line, through the schema of its word; a source on the line stands for its block.</summary>
+    public static Lines Read(Line line) => Read(line.Entry.Block, line.Word.Block!, line.Context, line.Source);
 
     /// <summary>A statement as an entry with its block, and whether part of it could not be read; null when nothing could.</summary>
     public static (EntrySyntax Entry, bool HalfRead)? EntryOf(StatementSyntax statement) => statement switch

@@ -65,9 +65,9 @@ internal sealed class Neighbours(int tokens)
     {
         var isTolerance = Symbols.Count > 0 && Last.Kind switch
         {
-            SymbolKind.Quantity => Kind(2) != SymbolKind.PlusMinus,
+            SymbolKind.Quantity => Kind(2) is not (SymbolKind.PlusMinus or SymbolKind.Tolerance),
             SymbolKind.MoreQuantity or SymbolKind.Unit or SymbolKind.CloseParenthesis => true,
-            SymbolKind.Number => Kind(2) != SymbolKind.PlusMinus && !EndsPairOrRatio(Symbols.Count - 1),
+            SymbolKind.Number => Kind(2) is not (SymbolKind.PlusMinus or SymbolKind.Tolerance) && !EndsPairOrRatio(Symbols.Count - 1),
             _ => false,
         };
         Symbols.Add(new Symbol(isTolerance ? SymbolKind.Tolerance : SymbolKind.PlusMinus, span));

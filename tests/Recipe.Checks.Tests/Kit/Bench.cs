@@ -18,14 +18,15 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
 
     public IEnumerable<string> Codes => All.Select(f => f.Descriptor.Code);
 
-    public static Bench Of(string text, DateOnly? today = null, bool dated = true)
+    public static Bench Of(string text, DateOnly? today = null, bool dated = true, Book? book = null)
     {
         var source = new SourceText("part.recipe", text);
         var tree = SyntaxTree.Parse(source);
-        var bound = Binder.Bind(tree, TestBook.Book, UseScope.Alone());
+        var bound = Binder.Bind(tree, book ?? TestBook.Book, UseScope.Alone());
         var plans = bound.Model.Parts.Select(p => Planner.Plan(p, bound.Model)).ToImmutableArray();
-        var report = CheckRunner.Run(plans, bound.Model, dated ? today ?? Today : null);
-        return new Bench(source, bound.Model, plans, [.. tree.Findings, .. bound.Findings], report);
+        ImmutableArray<Finding> before = [.. tree.Findings, .. bound.Findings];
+        var report = CheckRunner.Run(plans, bound.Model, dated ? today ?? Today : null, earlier: before);
+        return new Bench(source, bound.Model, plans, before, report);
     }
 
     /// <summary>The only finding of a check in a text.</summary>
@@ -45,6 +46,27 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
         Assert.True(bench.Before.IsEmpty, bench.Story());
         Assert.False(bench.Report.Findings.Any(f => f.Descriptor.Code == code || f.Descriptor.Name == code), bench.Story());
     }
+
+    /// <summary>Nothing at all is found in a text.</summary>
+    public static void Clean(string text)
+    {
+        var bench = Of(text);
+        Assert.True(!bench.All.Any(), bench.Story());
+    }
+
+    /// <summary>A check fires on a tray, with this severity.</summary>
+    public static Finding Fires(string code, Tray tray, Severity severity)
+    {
+        var found = Fires(code, tray.ToString());
+        Assert.True(found.Severity == severity, $"{found.Severity}: {found.Message}\n{tray}");
+        return found;
+    }
+
+    /// <summary>A check says nothing about a tray.</summary>
+    public static void Silent(string code, Tray tray) => Silent(code, tray.ToString());
+
+    /// <summary>Nothing at all is found in a tray.</summary>
+    public static void Clean(Tray tray) => Clean(tray.ToString());
 
     /// <summary>Everything found, for a failed test.</summary>
     public string Story() =>

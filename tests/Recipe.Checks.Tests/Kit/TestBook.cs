@@ -12,7 +12,7 @@ internal static class TestBook
 {
     public static readonly Book Book = Semantics.Book.Bind([SyntaxTree.Parse(new SourceText("book/test.recipe", Text))]);
 
-    private const string Text = """
+    public const string Text = """
         fibre e-glass { density 2.55 g/cm3; modulus 72 GPa; source "handbook" }
         fibre carbon { density 1.78 g/cm3; modulus 230 GPa; source "handbook" }
 
@@ -78,7 +78,7 @@ internal static class TestBook
         release-agent semi-permanent-release { kind semi-permanent; coats 4; wait 15 min; dry 60 min; heat-limit 200 degC; source "data sheet" }
 
         mould-material epoxy-glass-tooling { heat-limit 80 degC; expansion 15 ppm/K; porous no; self-releasing no; source "handbook" }
-        mould-material aluminium-tooling { heat-limit 200 degC; expansion 23 ppm/K; porous no; self-releasing no; source "handbook" }
+        mould-material aluminium { heat-limit 200 degC; expansion 23 ppm/K; porous no; self-releasing no; source "handbook" }
         mould-material polypropylene-sheet { heat-limit 80 degC; porous no; self-releasing yes; source "handbook" }
 
         peel-ply nylon-peel-ply { default yes; areal-weight 85 g/m2; width 150 cm; heat-limit 170 degC; resin-pickup 40 g/m2; source "data sheet" }

@@ -15,7 +15,7 @@ public class ContextTests
         var length = new Computed<Length>(Length.FromMillimeters(15), ["default.trim"]);
         var found = Single(c => c.Report(c.Part.Where, "2 is more than 1", Grounds.Sure.And<Length>(length)));
         Assert.Equal(Severity.Warning, found.Severity);
-        Assert.Equal("2 is more than 1 (assumed: plies run past the trim line by 15 mm)", found.Message);
+        Assert.Equal("2 is more than 1 (assumed: plies run past the trim line by: 15 mm)", found.Message);
     }
 
     [Fact]
@@ -38,10 +38,32 @@ public class ContextTests
     }
 
     [Fact]
-    public void Two_assumptions_are_named_and_the_others_counted()
+    public void Two_assumptions_are_named_and_more_figures_are_counted()
     {
-        var grounds = Grounds.Sure.AndThat("a").AndThat("b").AndThat("a").AndThat("c").And<int>(new Computed<int>(1, ["key"]));
-        Assert.EndsWith("(assumed: a; b; +2 more)", Single(c => c.Report(c.Part.Where, "m", grounds)).Message, StringComparison.Ordinal);
+        Assert.Equal("m (assumed: a; b)", Message(Grounds.Sure.AndThat("a").AndThat("b").AndThat("a")));
+        Assert.Equal("m (assumed: a; key)", Message(Grounds.Sure.AndThat("a").And<int>(new Computed<int>(1, ["key"]))));
+        Assert.Equal("m (assumed: a; b; 1 figure, listed on the papers)", Message(Grounds.Sure.AndThat("a").AndThat("b").And<int>(new Computed<int>(1, ["key"]))));
+        Assert.Equal("m (assumed: 3 figures, listed on the papers)", Message(Grounds.Sure.And<int>(new Computed<int>(1, ["k1", "k2", "k3"]))));
+
+        static string Message(Grounds grounds) => Single(c => c.Report(c.Part.Where, "m", grounds)).Message;
+    }
+
+    [Fact]
+    public void A_figure_of_a_material_is_said_as_its_line_is_written()
+    {
+        var hose = new Assumption("book.pvc-hose.heat-limit", "heat-limit of Vacuum hose", "60 degC", "memory", "measure it");
+        var check = new SomeCheck("RC7777", c => c.Report(c.Part.Where, "m", Grounds.Sure.And<int>(new Computed<int>(1, [hose.Key]))));
+        var part = Bare.Part("lid");
+        var found = Assert.Single(CheckRunner.Run([Bare.Plan(part, hose)], Bare.Model(part), null, [check]).Findings);
+        Assert.Equal("m (assumed: heat-limit 60 degC of Vacuum hose)", found.Message);
+    }
+
+    [Fact]
+    public void An_assumption_that_the_finding_does_not_depend_on_can_be_left_out()
+    {
+        var both = new Computed<int>(1, ["default.overlap", "default.trim"]);
+        Assert.True(Grounds.Sure.And<int>(both, except: "default.overlap").IsAssumed);
+        Assert.False(Grounds.Sure.And<int>(new Computed<int>(1, ["default.overlap"]), except: "default.overlap").IsAssumed);
     }
 
     [Fact]

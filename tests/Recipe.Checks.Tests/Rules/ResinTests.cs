@@ -1,0 +1,191 @@
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks.Tests;
+
+/// <summary>When the checks of resin, pots and clocks speak, and when they do not.</summary>
+public class ResinTests
+{
+    private const string NoResin = "  resin slow-laminating-epoxy\n";
+
+    [Fact]
+    public void Plies_need_a_resin_unless_they_bring_it()
+    {
+        var hand = Tray.Hand.ToString().Replace(NoResin, "", StringComparison.Ordinal);
+        Assert.Equal("tray has plies and no resin to wet them", Bench.Fires("no-resin", hand).Message);
+        Bench.Silent("no-resin", (new Tray { Process = "prepreg" }).ToString().Replace(NoResin, "", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_resin_of_an_unknown_name_is_a_finding_about_names_only()
+    {
+        var bench = Bench.Of((Tray.Hand with { Resin = "no-such-epoxy" }).ToString());
+        Assert.Equal(["unknown-name"], bench.All.Select(f => f.Descriptor.Name));
+    }
+
+    // 0.284 m2 of plies as cut, at 60 min/m2 and 2 min for each of two pieces, take 21 min, and 3 min to mix; the fast resin lives 20 min
+    // in 100 g at 20 degC. Several small pots of a fast hardener are sound (common practice).
+    [Theory]
+    [InlineData("fast-laminating-epoxy", "pot 120 g", true)]
+    [InlineData("fast-laminating-epoxy", "pot 60 g; pot 60 g", false)]
+    [InlineData("fast-laminating-epoxy", "pot 120 g; laminators 2", false)]
+    [InlineData("slow-laminating-epoxy", "pot 120 g", false)]
+    public void A_pot_is_used_up_before_it_dies(string resin, string pots, bool fires)
+    {
+        var tray = Tray.Hand with { Resin = resin, WetOut = "pace 60 min/m2; " + pots };
+        if (fires)
+        {
+            Assert.StartsWith("pot 1 (120 g) takes ", Bench.Fires("pot-dies-first", tray, Severity.Warning).Message, StringComparison.Ordinal);
+        }
+        else
+        {
+            Bench.Silent("pot-dies-first", tray);
+        }
+    }
+
+    // Half as long for each 10 K more (common practice): what is sound in a cool shop is not in a hot one.
+    [Fact]
+    public void A_hot_shop_shortens_the_pot_life()
+    {
+        var cool = Tray.Hand with { WetOut = "room 20 degC; pace 130 min/m2; pot 120 g" };
+        Bench.Silent("pot-dies-first", cool);
+        Bench.Fires("pot-dies-first", cool with { WetOut = "room 33 degC; pace 130 min/m2; pot 120 g" }, Severity.Warning);
+    }
+
+    // Film life 50 min and 0.7 of 100 min to gel; film life 150 min and 0.7 of 300 min.
+    [Theory]
+    [InlineData("bagged", "fast-laminating-epoxy", true)]
+    [InlineData("bagged", "slow-laminating-epoxy", false)]
+    public void The_bag_is_closed_while_the_film_lives(string process, string resin, bool fires)
+    {
+        var tray = new Tray { Process = process, Resin = resin, Bag = "peel-ply; breather; bag-film; time 60 min" };
+        if (fires)
+        {
+            Assert.Contains("the film lives 50 min at 20 degC", Bench.Fires("bag-after-film-life", tray, Severity.Warning).Message, StringComparison.Ordinal);
+        }
+        else
+        {
+            Bench.Silent("bag-after-film-life", tray);
+        }
+    }
+
+    [Fact]
+    public void Seven_tenths_of_the_gel_time_can_be_over_sooner_than_the_film()
+    {
+        var tray = new Tray
+        {
+            Above = "resin gels-early like slow-laminating-epoxy { gel-time 60 min at 20 degC source \"data sheet\" }",
+            Resin = "gels-early",
+            Bag = "peel-ply; breather; bag-film; time 60 min",
+        };
+        Assert.Contains("0.7 of the gel time is 42 min", Bench.Fires("bag-after-film-life", tray, Severity.Warning).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("trim 15 mm; overlap 20 mm", "pot 20 g", Severity.Error)]
+    [InlineData("", "pot 20 g", Severity.Warning)]
+    [InlineData("", "pot 70 g; pot 70 g", null)]
+    [InlineData("", "pots 1", null)]
+    public void The_pots_hold_what_the_part_needs(string sizes, string pots, Severity? severity)
+    {
+        var tray = Tray.Hand with { PartLines = sizes, WetOut = pots };
+        if (severity is { } expected)
+        {
+            Assert.StartsWith("20 g is mixed and ", Bench.Fires("batches-short", tray, expected).Message, StringComparison.Ordinal);
+        }
+        else
+        {
+            Bench.Silent("batches-short", tray);
+        }
+    }
+
+    [Theory]
+    [InlineData("pot 160 g", "pot-too-big")]
+    [InlineData("pot 150 g", null)]
+    [InlineData("pot 160 g; tray yes", null)]
+    [InlineData("pot 600 g", "pot-too-big")]
+    public void A_pot_is_no_larger_than_the_resin_stands(string pots, string? fires) => Says(Tray.Hand with { WetOut = pots }, fires);
+
+    [Theory]
+    [InlineData("pot 520 g", "runaway-pot")]
+    [InlineData("pot 500 g", "pot-too-big")]
+    [InlineData("pot 520 g; tray yes", null)]
+    public void Half_a_kilogram_of_fast_resin_in_a_cup_can_burn(string pots, string? fires) =>
+        Says(Tray.Hand with { Resin = "fast-laminating-epoxy", WetOut = pots }, fires);
+
+    [Fact]
+    public void No_reason_makes_a_burning_pot_safe()
+    {
+        var tray = Tray.Hand with
+        {
+            Resin = "fast-laminating-epoxy",
+            WetOut = "pot 520 g",
+            PartLines = "accept RC4006 because \"we are quick\"",
+        };
+        var codes = Bench.Of(tray.ToString()).Codes.ToList();
+        Assert.Contains("RC4006", codes);
+        Assert.Contains("RC9004", codes);
+    }
+
+    // A data sheet that gives the pot life in 100 g: twice that in a cup (common practice), and an infusion resin that lives for hours is
+    // left alone.
+    [Theory]
+    [InlineData("hand", "", "pot 210 g", true)]
+    [InlineData("hand", "", "pot 190 g", false)]
+    [InlineData("infused", "path 200 mm; drop-test 5 min rise at-most 30 mbar isolated", "pot 900 g", false)]
+    public void Without_a_largest_pot_the_pot_life_tells(string process, string infuse, string pots, bool fires)
+    {
+        var tray = new Tray
+        {
+            Above = """
+                resin plain {
+                  chemistry epoxy; mix 100:30 by weight; pot-life 4 h at 20 degC in 100 g; film-life 5 h at 20 degC; gel-time 9 h at 20 degC
+                  density cured 1.15 g/cm3; minimum-temperature 15 degC; demould 24 h at 20 degC; source "data sheet"
+                }
+                """,
+            Resin = "plain",
+            Process = process,
+            Infuse = infuse,
+            WetOut = pots,
+            Bag = process == "hand" ? "" : Tray.Infused.Bag,
+            Vacuum = process == "hand" ? "" : Tray.Infused.Vacuum,
+        };
+        Says(tray, fires ? "pot-too-big" : null);
+    }
+
+    // 120 g at 100:30 hold 27.7 g of hardener, of which one percent is 0.277 g.
+    [Theory]
+    [InlineData("scale 1 g", true)]
+    [InlineData("scale 0.5 g", true)]
+    [InlineData("scale 0.2 g", false)]
+    [InlineData("", false)]
+    public void The_scale_shows_one_percent_of_the_hardener(string shop, bool fires)
+    {
+        var tray = Tray.Hand with { Shop = shop, WetOut = "pot 120 g" };
+        if (fires)
+        {
+            Assert.EndsWith(
+                "; the 27.7 g of hardener in pot 1 want 0.277 g or finer",
+                Bench.Fires("scale-too-coarse", tray, Severity.Warning).Message,
+                StringComparison.Ordinal);
+        }
+        else
+        {
+            Bench.Silent("scale-too-coarse", tray);
+        }
+    }
+
+    private static void Says(Tray tray, string? fires)
+    {
+        foreach (var check in new[] { "pot-too-big", "runaway-pot" })
+        {
+            if (check == fires)
+            {
+                Bench.Fires(check, tray, check == "runaway-pot" ? Severity.Error : Severity.Warning);
+            }
+            else
+            {
+                Bench.Silent(check, tray);
+            }
+        }
+    }
+}
