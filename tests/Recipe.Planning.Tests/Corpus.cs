@@ -38,7 +38,9 @@ internal static class Corpus
     // The samples only use files of their own folder.
     private static RecipeModel Bind(string path)
     {
-        var bound = Binder.Bind(Tree(path), Shipped.Value, new UseScope((from, used) => Tree($"{Path.GetDirectoryName(from)!.Replace('\\', '/')}/{used}")));
+        var tree = Tree(path);
+        Assert.Empty(tree.Findings);
+        var bound = Binder.Bind(tree, Shipped.Value, new UseScope((from, used) => Tree($"{Path.GetDirectoryName(from)!.Replace('\\', '/')}/{used}")));
         Assert.Empty(bound.Findings);
         return bound.Model;
     }
