@@ -77,7 +77,7 @@ public class BleedingTests
         Assert.DoesNotContain(plan.Assumptions, a => a.Key.StartsWith("default.driest-content", StringComparison.Ordinal));
     }
 
-    /// <summary>What a pin-pricked film of 25 g/m2 lets through clings to it by 2 and goes into the felt by 23.</summary>
+    /// <summary>To a film that lets 25 g/m2 through, 2 more cling.</summary>
     [Fact]
     public void AFilmKeepsWhatItsOwnFigureSays()
     {
