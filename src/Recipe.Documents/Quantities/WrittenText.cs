@@ -29,8 +29,8 @@ internal static partial class WrittenText
     /// </summary>
     public static string InTitle(string title)
     {
-        var text = PowerAfterSlash().Replace(title, match => "/" + match.Groups[1].Value + (match.Groups[2].Value == "2" ? "²" : "³"));
-        return Micrometre().Replace(Degree().Replace(text, "°$1"), "\u00A0µm");
+        var text = PowerAfterSlash().Replace(title.Replace("+/-", "±", StringComparison.Ordinal), match => "/" + match.Groups[1].Value + (match.Groups[2].Value == "2" ? "²" : "³"));
+        return NumberBeforeUnit().Replace(Micrometre().Replace(Degree().Replace(text, "°$1"), "\u00A0µm"), "\u00A0");
     }
 
     /// <summary>Whether any unit in the text is a US customary one.</summary>
@@ -66,6 +66,9 @@ internal static partial class WrittenText
 
     [GeneratedRegex(@"(?<=\d) um(?![\p{L}\d_])", RegexOptions.CultureInvariant)]
     private static partial Regex Micrometre();
+
+    [GeneratedRegex(@"(?<=\d) (?=(?:g|kg|oz|lb|mm|cm|m|in|ft|mL|L|%|°C|°F)(?![\p{L}\d_]))", RegexOptions.CultureInvariant)]
+    private static partial Regex NumberBeforeUnit();
 
     [GeneratedRegex(@"(\d[^\d]{0,6} )x( \d)", RegexOptions.CultureInvariant)]
     private static partial Regex Times();

@@ -42,9 +42,11 @@ internal static class MixStation
         return new Station(context.Process == Process.Infused ? "Mix and infuse" : "Mix", blocks.ToImmutable());
     }
 
+    private static ResinSystem? System(TravellerContext context) => context.Plan.Resin?.System ?? context.Part.Resin;
+
     private static Phrase Ratio(TravellerContext context)
     {
-        if (context.Plan.Resin?.System is not { Mix: { } mix } resin)
+        if (System(context) is not { Mix: { } mix } resin)
         {
             return "No mix ratio is known: take it from the data sheet, and mix nothing before";
         }
@@ -64,7 +66,7 @@ internal static class MixStation
         }
         else
         {
-            foreach (var row in Weighing.Pour(context, context.Plan.Resin?.System, resin.Value, hardener.Value, pot.HardenerTolerance))
+            foreach (var row in Weighing.Pour(context, System(context), resin.Value, hardener.Value, pot.HardenerTolerance))
             {
                 yield return row;
             }

@@ -22,7 +22,7 @@ internal static class HtmlStyle
         return $$"""
             @page {
               size: {{size}} {{(document.Landscape ? "landscape" : "portrait")}};
-              margin: 8mm 10mm 13mm 20mm;
+              margin: 7mm 9mm 12mm 20mm;
               @bottom-left { content: {{HtmlText.CssString(foot)}}; font: 9pt sans-serif; white-space: nowrap; }
               @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; white-space: nowrap; }
             }
@@ -33,7 +33,7 @@ internal static class HtmlStyle
     private const string Common = """
         * { box-sizing: border-box; }
         html { color: #000; background: #fff; }
-        body { margin: 0; font-family: sans-serif; line-height: 1.25; font-variant-numeric: lining-nums tabular-nums; }
+        body { margin: 0 1mm 0 0; font-family: sans-serif; line-height: 1.25; font-variant-numeric: lining-nums tabular-nums; }
         h1, h2, h3 { line-height: 1.15; break-after: avoid; break-inside: avoid; }
         p { margin: 0 0 2mm; orphans: 2; widows: 2; }
         ul { margin: 0 0 2mm; padding-left: 6mm; }
@@ -63,12 +63,12 @@ internal static class HtmlStyle
         .facts .blank:only-child { flex: 1; }
         .short { break-inside: avoid; }
         .labelled { display: inline-flex; gap: 2mm; align-items: center; white-space: nowrap; }
-        .box { margin: 0 0 3mm; padding: 1.5mm 3mm; break-inside: avoid; }
+        .box { margin: 0 0 2.5mm; padding: 1.2mm 3mm; break-inside: avoid; }
         .box h3 { margin: 0 0 1mm; }
         .box ul:last-child, .box p:last-child { margin-bottom: 0; }
         .caution { border: 1mm solid #000; }
         .if { border: 0.6mm dashed #000; }
-        .hold { border: 0.5mm solid #000; border-top-width: 3mm; border-bottom-width: 3mm; }
+        .hold { border: 0.5mm solid #000; border-top-width: 3mm; border-bottom-width: 1.5mm; }
         .hold, .if { break-before: avoid; }
         .blanks { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1mm 3mm; }
         .blanks.four { grid-template-columns: repeat(4, 1fr); }
@@ -113,12 +113,13 @@ internal static class HtmlStyle
         .facts .wide { grid-column: 1 / -1; }
         .facts dt { flex: 0 0 24mm; }
         .panel .card { display: grid; grid-template-columns: 1fr auto; column-gap: 2mm; align-content: start; }
+        .card dt, .card .big { grid-column: 1; }
         .card .note { grid-column: 1 / -1; }
         .card .beside { display: flex; flex-direction: column; grid-area: 1 / 2 / 3 / 3; font-size: 11pt; line-height: 1.1; }
         table.steps { table-layout: fixed; margin: 0 0 3mm; }
         table.steps tbody { break-inside: avoid; }
         table.steps thead th, caption { font-size: 11pt; }
-        table.steps tbody td, table.steps tbody th { height: 11.5mm; padding: 0.5mm 1.5mm; font-weight: normal; }
+        table.steps tbody td, table.steps tbody th { height: 11mm; padding: 0.4mm 1.5mm; font-weight: normal; }
         table.steps tbody td.write { height: 12.5mm; padding: 0; }
         table.steps tbody tr.group th { height: auto; padding: 1mm 1.5mm; font-weight: bold; }
         .direction strong { font-size: 14pt; white-space: nowrap; }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Units;
