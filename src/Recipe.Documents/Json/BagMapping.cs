@@ -20,12 +20,14 @@ internal static class BagMapping
         return new(
             [.. layers],
             bag?.SealantTape?.Material.Name,
+            bag?.SealantTape?.Material.Label,
             Si.Of(sizes?.SealantTape),
             Si.Of(sizes?.Pickup),
             [.. Fittings(bag)],
             bag?.GaugeAt,
             bag?.Pleats?.Value,
             bag?.IsEnvelope ?? false,
+            Si.Of(bag?.Time?.Value),
             Si.RestsOn(("sealant_tape_m", sizes?.SealantTape.RestsOn), ("pickup_kg", sizes?.Pickup?.RestsOn)));
     }
 
@@ -43,12 +45,16 @@ internal static class BagMapping
             Si.Of(levels?.RiseAtMost) ?? Si.Of(written?.LeakCheck?.RiseAtMost?.Value),
             Si.Of(written?.Hold?.Value),
             written?.Off,
+            Si.Of(levels?.PumpDown),
+            Si.Of(levels?.PumpMargin),
             Si.RestsOn(
                 ("below_ambient_Pa", levels?.BelowAmbient.RestsOn),
                 ("absolute_Pa", levels?.Absolute.RestsOn),
                 ("ceiling_Pa", levels?.Ceiling.RestsOn),
                 ("leak_check_s", levels?.LeakCheck?.RestsOn),
-                ("rise_at_most_Pa", levels?.RiseAtMost?.RestsOn)));
+                ("rise_at_most_Pa", levels?.RiseAtMost?.RestsOn),
+                ("pump_down_s", levels?.PumpDown?.RestsOn),
+                ("pump_margin", levels?.PumpMargin?.RestsOn)));
     }
 
     public static InfusionRecord Of(Infusion infusion) => new(

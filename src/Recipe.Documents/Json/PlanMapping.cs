@@ -27,7 +27,7 @@ internal static class PlanMapping
             [.. part.Coats.Select(coat => Of(plan, coat))],
             [.. plan.Stack.Select(StackMapping.Of)],
             plan.Laminate is { } laminate ? ResinMapping.Of(laminate) : null,
-            plan.Resin is { } resin ? ResinMapping.Of(resin) : null,
+            plan.Resin is { } resin ? ResinMapping.Of(resin, part.WetOut?.Tray?.Value ?? false) : null,
             [.. plan.Pots.Select(pot => ResinMapping.Of(pot, part.WetOut?.Mixing?.Value))],
             plan.Clock is { } clock ? ResinMapping.Of(clock, new WorkClock(plan)) : null,
             BagMapping.Of(plan),
@@ -35,9 +35,10 @@ internal static class PlanMapping
             part.Infusion is { } infusion ? BagMapping.Of(infusion) : null,
             plan.Cure is { } cure ? CureMapping.Of(cure) : null,
             [.. part.Finish.Select(Of)],
-            part.Join is { } join ? Of(join) : null,
+            part.Join is { } join ? Of(plan, join) : null,
             [.. plan.Takeoff.Select(TakeoffMapping.Of)],
             [.. TakeoffMapping.Sums(plan)],
+            TakeoffMapping.Total(plan),
             plan.Cost is { } cost ? TakeoffMapping.Of(cost, part.Quantity) : null,
             [.. stations.Select((station, i) => new StationRecord(i + 1, station.Title))],
             [.. stations.SelectMany(station => station.Blocks.OfType<HoldPoint>(), Of)],
@@ -64,7 +65,9 @@ internal static class PlanMapping
         Si.Of(part.Mould?.HeatLimit?.Value),
         part.Mould?.Halves ?? [],
         part.Resin?.Name,
+        part.Resin?.Label,
         part.Resin?.Hardener,
+        part.Axis,
         Si.Of(part.TargetMass?.Value),
         part.TargetMass?.Written,
         Si.Of(part.TargetTolerance?.Value),
@@ -117,26 +120,43 @@ internal static class PlanMapping
         coat.Material.Label,
         Si.Of(coat.ArealWeight?.Value),
         Si.Of(CoatSteps.MassOf(plan, coat)),
+        Si.Of(CoatSteps.ToMix(plan, coat)),
         coat.Material.Mix?.Written);
 
     private static FinishRecord Of(FinishStep step) => new(step.Verb, step.Text);
 
-    private static JoinRecord Of(Join join) => new(
+    private static JoinRecord Of(Plan plan, Join join) => new(
         join.Manner is { } manner ? Keys.Of(manner.Value) : null,
         join.Parts,
         Si.Of(join.Overlap?.Value),
-        Si.Of(join.Seam?.Value),
+        Si.Of(join.Seam?.Value) ?? Si.Of(plan.Join?.Seam),
         join.Adhesive?.Name,
+        join.Adhesive?.Label,
         Si.Of(join.BondLine?.Value),
         join.Tape?.Name,
+        join.Tape?.Label,
         Si.Of(join.TapeWidth?.Value),
         join.TapeLayers,
         Si.Of(join.Within?.Value),
         Si.Number(join.Fillet?.Value.KilogramsPerMeter),
-        Si.Of(JoinStation.FillerOf(join)),
+        Si.Of(JoinStation.FillerOf(plan)),
         Si.Of(join.Vent?.Value),
         join.Align,
-        [.. join.Preparation.Select(Of)]);
+        [.. join.Preparation.Select(Of)],
+        Si.Of(plan.Join?.Adhesive),
+        Si.Of(plan.Join?.TapeArea),
+        Si.Of(plan.Join?.TapeCloth),
+        Si.Of(plan.Join?.TapeResin),
+        plan.Join?.SameSession,
+        Si.Of(plan.Join?.Mass),
+        Si.RestsOn(
+            ("seam_m", plan.Join?.Seam?.RestsOn),
+            ("filler_kg", plan.Join?.Fillet?.RestsOn),
+            ("adhesive_kg", plan.Join?.Adhesive?.RestsOn),
+            ("tape_area_m2", plan.Join?.TapeArea?.RestsOn),
+            ("tape_cloth_kg", plan.Join?.TapeCloth?.RestsOn),
+            ("tape_resin_kg", plan.Join?.TapeResin?.RestsOn),
+            ("mass_kg", plan.Join?.Mass.RestsOn)));
 
     private static HoldPointRecord Of(Station station, HoldPoint hold) => new(
         hold.Id,

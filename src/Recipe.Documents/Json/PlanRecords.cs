@@ -28,6 +28,7 @@ internal sealed record PlanRecord(
     JoinRecord? Join,
     ImmutableArray<TakeoffRecord> Takeoff,
     ImmutableArray<TakeoffSumRecord> TakeoffSums,
+    TakeoffTotalRecord? TakeoffTotal,
     CostRecord? Cost,
     ImmutableArray<StationRecord> Stations,
     ImmutableArray<HoldPointRecord> HoldPoints,
@@ -42,7 +43,7 @@ internal sealed record PlanRecord(
 internal sealed record PartRecord(
     string Name, string Label, string? VariantOf, string Process, string? Use, int Quantity,
     string? Mould, string? MouldLabel, int? MouldPulls, TemperatureRecord? MouldHeatLimit, ImmutableArray<string> MouldHalves,
-    string? Resin, string? Hardener,
+    string? Resin, string? ResinLabel, string? Hardener, string? Axis,
     double? TargetMassKg, string? TargetMassWritten, double? TargetToleranceKg, double? TrimM, double? OverlapM, TemperatureRecord? Service);
 
 internal sealed record ShopRecord(string Name, string Units, string Paper, string? Currency, double? ScaleResolutionKg);
@@ -56,7 +57,7 @@ internal sealed record GeometryRecord(
 
 internal sealed record ReleaseRecord(string Agent, string Label, string? Kind, int? Coats, double? WaitS, double? DryS);
 
-internal sealed record CoatRecord(string Material, string Label, double? ArealWeightKgPerM2, double? MassKg, string? MixWritten);
+internal sealed record CoatRecord(string Material, string Label, double? ArealWeightKgPerM2, double? MassKg, double? ToMixKg, string? MixWritten);
 
 internal sealed record StackRecord(
     string Name, string Role, int Number, int Count, string Material, string Label, double? ArealWeightKgPerM2, double? CoreThicknessM,
@@ -71,12 +72,12 @@ internal sealed record PieceRecord(
     double? LengthM, double? WidthM, int Count, double? RollAngleDeg, double? WidthOnRollM, double? LengthOnRollM, double? RollWidthM, int Joins, bool Mirrored);
 
 internal sealed record LaminateRecord(
-    double? FibreKg, double? ResinKg, double? CoreKg, double? CoatsKg, double? InsertsKg, double? TrimmedMassKg, double? TrimmedMassLowKg, double? TrimmedMassHighKg,
-    double? ThicknessM, double? ResinFraction, double? FibreVolumeFraction, Rests? RestsOn);
+    double? FibreKg, double? ResinKg, double? CoreKg, double? CoatsKg, double? InsertsKg, double? JoinKg, double? TrimmedMassKg, double? TrimmedMassLowKg, double? TrimmedMassHighKg,
+    double? ThicknessM, double? ResinFraction, double? LaidResinFraction, double? FibreVolumeFraction, Rests? RestsOn);
 
 internal sealed record ResinRecord(
     string System, string Label, string? Hardener, double? MixResinParts, double? MixHardenerParts, string? MixBasis, string? MixWritten,
-    ImmutableArray<ResinLineRecord> Lines, double? NeedKg, double? ToMixKg, bool PotsStated, Rests? RestsOn);
+    ImmutableArray<ResinLineRecord> Lines, double? NeedKg, double? ToMixKg, bool PotsStated, bool Tray, Rests? RestsOn);
 
 internal sealed record ResinLineRecord(string Use, string Label, double? MassKg, Rests? RestsOn);
 
@@ -88,7 +89,7 @@ internal sealed record ClockRecord(
     double? WetOutS, double? BaggingS, double? DrawDownS, double? NeedS, double? FilmLifeS, double? MarginS, double? FullVacuumByS, double? PumpOnByS, Rests? RestsOn);
 
 internal sealed record BagRecord(
-    ImmutableArray<BagLayerRecord> Layers, string? SealantTape, double? SealantTapeM, double? PickupKg, ImmutableArray<FittingRecord> Fittings, string? GaugeAt, int? Pleats, bool Envelope, Rests? RestsOn);
+    ImmutableArray<BagLayerRecord> Layers, string? SealantTape, string? SealantTapeLabel, double? SealantTapeM, double? PickupKg, ImmutableArray<FittingRecord> Fittings, string? GaugeAt, int? Pleats, bool Envelope, double? TimeS, Rests? RestsOn);
 
 internal sealed record BagLayerRecord(
     string Class, string Material, string Label, bool ChosenByDefault, int Count, string? Perforation, double? SmallerM, double? BeyondM,

@@ -15,6 +15,8 @@ internal sealed record VacuumRecord(
     [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa,
     double? HoldS,
     string? Off,
+    double? PumpDownS,
+    double? PumpMargin,
     Rests? RestsOn);
 
 internal sealed record InfusionRecord(
@@ -33,8 +35,9 @@ internal sealed record HeatLimitRecord(string Item, string Material, Temperature
 internal sealed record FinishRecord(string Verb, string Text);
 
 internal sealed record JoinRecord(
-    string? Manner, ImmutableArray<string> Parts, double? OverlapM, double? SeamM, string? Adhesive, double? BondLineM, string? Tape, double? TapeWidthM, int TapeLayers,
-    double? WithinS, double? FilletKgPerM, double? FillerKg, double? VentM, string? Align, ImmutableArray<FinishRecord> Preparation);
+    string? Manner, ImmutableArray<string> Parts, double? OverlapM, double? SeamM, string? Adhesive, string? AdhesiveLabel, double? BondLineM,
+    string? Tape, string? TapeLabel, double? TapeWidthM, int TapeLayers, double? WithinS, double? FilletKgPerM, double? FillerKg, double? VentM, string? Align,
+    ImmutableArray<FinishRecord> Preparation, double? AdhesiveKg, double? TapeAreaM2, double? TapeClothKg, double? TapeResinKg, bool? SameSession, double? MassKg, Rests? RestsOn);
 
 internal sealed record TakeoffRecord(
     string Group, string Material, string Label, AmountRecord? Net, double? WasteFraction, AmountRecord? Gross, AmountRecord? InStock, AmountRecord? ToBuy,
@@ -43,6 +46,8 @@ internal sealed record TakeoffRecord(
 internal sealed record PriceRecord(decimal Amount, string Currency, string Per, DateOnly? On);
 
 internal sealed record TakeoffSumRecord(string Group, ImmutableArray<MoneyRecord> Costs, int LinesWithoutPrice, double? MassKg, int LinesWithoutMass);
+
+internal sealed record TakeoffTotalRecord(ImmutableArray<MoneyRecord> Costs, int LinesWithoutPrice, double? MassKg, int LinesWithoutMass);
 
 internal sealed record MoneyRecord(decimal Amount, string Currency);
 

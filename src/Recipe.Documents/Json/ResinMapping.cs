@@ -13,11 +13,13 @@ internal static class ResinMapping
         Si.Of(laminate.Core),
         Si.Of(laminate.Coats),
         Si.Of(laminate.Inserts),
+        Si.Of(laminate.Join),
         Si.Of(laminate.TrimmedMass.Value.Value),
         Si.Of(laminate.TrimmedMass.Value.Low),
         Si.Of(laminate.TrimmedMass.Value.High),
         Si.Of(laminate.Thickness),
         Si.Of(laminate.ResinFraction),
+        Si.Of(laminate.LaidResinFraction),
         Si.Of(laminate.FibreVolumeFraction),
         Si.RestsOn(
             ("fibre_kg", laminate.Fibre.RestsOn),
@@ -25,12 +27,14 @@ internal static class ResinMapping
             ("core_kg", laminate.Core.RestsOn),
             ("coats_kg", laminate.Coats.RestsOn),
             ("inserts_kg", laminate.Inserts.RestsOn),
+            ("join_kg", laminate.Join?.RestsOn),
             ("trimmed_mass_kg", laminate.TrimmedMass.RestsOn),
             ("thickness_m", laminate.Thickness.RestsOn),
             ("resin_fraction", laminate.ResinFraction.RestsOn),
+            ("laid_resin_fraction", laminate.LaidResinFraction?.RestsOn),
             ("fibre_volume_fraction", laminate.FibreVolumeFraction?.RestsOn)));
 
-    public static ResinRecord Of(ResinPlan resin)
+    public static ResinRecord Of(ResinPlan resin, bool tray)
     {
         var mix = resin.System.Mix;
         return new(
@@ -45,6 +49,7 @@ internal static class ResinMapping
             Si.Of(resin.Need),
             Si.Of(resin.ToMix),
             resin.PotsStated,
+            tray,
             Si.RestsOn(("need_kg", resin.Need.RestsOn), ("to_mix_kg", resin.ToMix.RestsOn)));
     }
 

@@ -30,6 +30,16 @@ internal static class TakeoffMapping
         Si.Of(sum.Mass),
         sum.WithoutMass));
 
+    public static TakeoffTotalRecord? Total(Plan plan)
+    {
+        var lines = plan.Takeoff;
+        return lines.IsEmpty ? null : new(
+            [.. TakeoffSums.CostsOf(lines).Select(cost => new MoneyRecord(cost.Amount, cost.Currency))],
+            plan.Cost?.WithoutPrice ?? lines.Count(line => line.Cost is null),
+            Si.Of(UnitsNet.Mass.FromKilograms(lines.Sum(line => TakeoffSums.MassOf(line)?.Kilograms ?? 0))),
+            lines.Count(line => TakeoffSums.MassOf(line) is null));
+    }
+
     public static CostRecord Of(CostPlan cost, int parts) => new(cost.Total, decimal.Round(cost.Total / Math.Max(parts, 1), 4), cost.Currency, cost.WithoutPrice);
 
     private static PriceRecord Of(Price price) => new(price.Amount, price.Currency, price.Unit?.Symbol ?? "piece", price.On);

@@ -52,8 +52,8 @@ internal sealed record IfThen(string If, string Then);
 /// <summary>The box that a person without a supervisor looks for when it goes wrong.</summary>
 internal sealed record IfBox(ImmutableArray<IfThen> Lines) : Block;
 
-/// <summary>A list of points.</summary>
-internal sealed record BulletList(ImmutableArray<Phrase> Items) : Block;
+/// <summary>A list of points; fine print is for the office, not for the bench.</summary>
+internal sealed record BulletList(ImmutableArray<Phrase> Items, bool Fine = false) : Block;
 
 /// <summary>A list of things to tick.</summary>
 internal sealed record TickList(ImmutableArray<Phrase> Items) : Block;

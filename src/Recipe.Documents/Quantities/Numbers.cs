@@ -47,6 +47,27 @@ internal static class Numbers
         return text.StartsWith('-') && text.All(c => c is '-' or '0' or '.') ? text[1..] : text;
     }
 
+    /// <summary>A number to the nearest sixteenth as a tape measure shows it: "19 1/2", "3/16", "7". Whole and fraction are held together.</summary>
+    public static string Sixteenths(double value)
+    {
+        if (!(Math.Abs(value) < Exact / 16))
+        {
+            return Fixed(value, 0);
+        }
+
+        var sixteenths = (long)Math.Round(Math.Abs(value) * 16, MidpointRounding.AwayFromZero);
+        var (whole, over) = (sixteenths / 16, sixteenths % 16);
+        var under = 16L;
+        for (; over > 0 && over % 2 == 0; under /= 2)
+        {
+            over /= 2;
+        }
+
+        var sign = value < 0 && sixteenths > 0 ? "-" : "";
+        var fraction = over == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{over}/{under}");
+        return sign + (whole == 0 && over > 0 ? fraction : whole.ToString(CultureInfo.InvariantCulture) + (over > 0 ? "\u00A0" + fraction : ""));
+    }
+
     /// <summary>A whole number.</summary>
     public static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
 

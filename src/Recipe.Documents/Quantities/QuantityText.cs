@@ -31,6 +31,18 @@ public sealed class QuantityText
     /// <summary>The step of the scale that weights are printed to, in the scale's own unit.</summary>
     public string ScaleStep => Numbers.AtMost(_scaleStep, 6) + Nb + (_scaleShowsOunces ? "oz" : "g");
 
+    /// <summary>The unit that the scale shows.</summary>
+    public string ScaleUnit => _scaleShowsOunces ? "oz" : "g";
+
+    /// <summary>The unit in which somebody writes down a temperature.</summary>
+    public string TemperatureUnit => _units == UnitSystem.Us ? "°F" : "°C";
+
+    /// <summary>The unit in which somebody writes down a pressure.</summary>
+    public string PressureUnit => _units == UnitSystem.Us ? "inHg" : "mbar";
+
+    /// <summary>The unit in which somebody writes down a thickness.</summary>
+    public string ThicknessUnit => _units == UnitSystem.Us ? "in" : "mm";
+
     /// <summary>A weight that somebody reads off the scale: first as the scale shows it.</summary>
     public Reading Weight(Mass mass, Rounding rounding = Rounding.Nearest)
     {
@@ -72,13 +84,13 @@ public sealed class QuantityText
         });
     }
 
-    /// <summary>A size to cut, whole millimetres or hundredths of an inch.</summary>
-    public Reading Size(Length length) => In(Numbers.Fixed(length.Millimeters, 0) + Nb + "mm", Numbers.AtMost(length.Inches, 2) + Nb + "in");
+    /// <summary>A size to cut, whole millimetres or sixteenths of an inch: the marks of the tape that is laid on the cloth.</summary>
+    public Reading Size(Length length) => In(Numbers.Fixed(length.Millimeters, 0) + Nb + "mm", Numbers.Sixteenths(length.Inches) + Nb + "in");
 
     /// <summary>Length by width.</summary>
     public Reading Sheet(Length length, Length width) => In(
-        $"{Numbers.Fixed(length.Millimeters, 0)}{Nb}×{Nb}{Numbers.Fixed(width.Millimeters, 0)}{Nb}mm",
-        $"{Numbers.AtMost(length.Inches, 2)}{Nb}×{Nb}{Numbers.AtMost(width.Inches, 2)}{Nb}in");
+        $"{Numbers.Fixed(length.Millimeters, 0)}{Nb}× {Numbers.Fixed(width.Millimeters, 0)}{Nb}mm",
+        $"{Numbers.Sixteenths(length.Inches)}{Nb}× {Numbers.Sixteenths(width.Inches)}{Nb}in");
 
     /// <summary>A thickness, hundredths of a millimetre.</summary>
     public Reading Thickness(Length length) => In(Numbers.AtMost(length.Millimeters, 2) + Nb + "mm", Numbers.AtMost(length.Inches, 3) + Nb + "in");
@@ -133,7 +145,10 @@ public sealed class QuantityText
             : new(main);
     }
 
-    /// <summary>What an author (or the book) wrote, with the shop's units beside it when they are others.</summary>
+    /// <summary>
+    /// What somebody wrote: an author's own units first, with the shop's beside them when they are others; what the book wrote stands
+    /// in the shop's units first.
+    /// </summary>
     public Reading Written<T>(Figure<T> figure, Func<T, Reading> inShopUnits)
     {
         ArgumentNullException.ThrowIfNull(figure);
@@ -146,6 +161,11 @@ public sealed class QuantityText
         var main = WrittenText.ForReading(figure.Written);
         var isUs = WrittenText.IsUs(figure.Written);
         var computed = inShopUnits(figure.Value);
+        if (figure.Basis != Basis.Stated && isUs != (_units == UnitSystem.Us))
+        {
+            return new(computed.Main, computed.Beside ?? main);
+        }
+
         var beside = (_units, isUs) switch
         {
             (UnitSystem.Metric, true) or (UnitSystem.Us, false) => computed.Main,

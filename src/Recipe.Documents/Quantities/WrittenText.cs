@@ -24,6 +24,15 @@ internal static partial class WrittenText
         return BeforeUnit().Replace(text, "$1\u00A0");
     }
 
+    /// <summary>
+    /// A title or a sentence set for reading: only what can be nothing but a unit is touched, "80 g/m2" and "50 um".
+    /// </summary>
+    public static string InTitle(string title)
+    {
+        var text = PowerAfterSlash().Replace(title.Replace("+/-", "±", StringComparison.Ordinal), match => "/" + match.Groups[1].Value + (match.Groups[2].Value == "2" ? "²" : "³"));
+        return NumberBeforeUnit().Replace(Micrometre().Replace(Degree().Replace(text, "°$1"), "\u00A0µm"), "\u00A0");
+    }
+
     /// <summary>Whether any unit in the text is a US customary one.</summary>
     public static bool IsUs(string written) => Word().EnumerateMatches(written) is var words && AnyUs(written, words);
 
@@ -51,6 +60,15 @@ internal static partial class WrittenText
 
     [GeneratedRegex(@"(?<![\p{L}\d_])(m|cm|mm|dm|in|ft|yd)([23])(?![\p{L}\d_])", RegexOptions.CultureInvariant)]
     private static partial Regex Power();
+
+    [GeneratedRegex(@"/(m|cm|mm|dm|in|ft|yd)([23])(?![\p{L}\d_])", RegexOptions.CultureInvariant)]
+    private static partial Regex PowerAfterSlash();
+
+    [GeneratedRegex(@"(?<=\d) um(?![\p{L}\d_])", RegexOptions.CultureInvariant)]
+    private static partial Regex Micrometre();
+
+    [GeneratedRegex(@"(?<=\d) (?=(?:g|kg|oz|lb|mm|cm|m|in|ft|mL|L|%|°C|°F)(?![\p{L}\d_]))", RegexOptions.CultureInvariant)]
+    private static partial Regex NumberBeforeUnit();
 
     [GeneratedRegex(@"(\d[^\d]{0,6} )x( \d)", RegexOptions.CultureInvariant)]
     private static partial Regex Times();

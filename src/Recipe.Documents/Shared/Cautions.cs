@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
 using Recipe.Model;
 using Recipe.Planning;
 
@@ -40,8 +42,8 @@ internal static class Cautions
         var list = ImmutableArray.CreateBuilder<CautionText>();
         list.Add(new(
             Danger.Skin,
-            "Wear nitrile gloves and eye protection. Change gloves on a splash and every 30\u00A0min."
-            + (epoxy || unknown ? " A person sensitised to epoxy stays out." : ""),
+            "Wear nitrile gloves and eye protection. Change gloves when splashed and every 30\u00A0min."
+            + (epoxy || unknown ? " Whoever is sensitised to epoxy stays out." : ""),
             "EU-OSHA wiki, epoxy resins; the interval is common practice"));
         list.Add(new(
             Danger.Vapour,
@@ -57,7 +59,7 @@ internal static class Cautions
 
         if (part.Process.Value != Process.Prepreg)
         {
-            list.Add(new(Danger.Exotherm, "Mixed resin heats itself. A pot that warms goes outdoors, spread in a tray. Never into a bin.", CommonPractice));
+            list.Add(new(Danger.Exotherm, "Mixed resin heats itself. Carry a warm pot outdoors and spread it in a tray. Never bin it.", CommonPractice));
         }
 
         list.Add(new(Danger.Dust, "Cut and sand with extraction and a P3 dust mask, only what is fully cured." + (Carbon(plan) ? " Carbon dust conducts: no open motors." : ""), CommonPractice));
@@ -68,7 +70,7 @@ internal static class Cautions
 
         if (part.Process.Value != Process.Hand || part.Vacuum is not null)
         {
-            list.Add(new(Danger.Vacuum, "Vacuum loads a surface with up to 10\u00A0t/m². Wear eye protection. Use only a catch pot made for vacuum.", "1 standard atmosphere is 101.325\u00A0kPa (ISO 2533)"));
+            list.Add(new(Danger.Vacuum, "Vacuum presses with up to 10\u00A0t/m² (14.7\u00A0psi). Wear eye protection. Use only a catch pot made for vacuum.", "1 standard atmosphere is 101.325\u00A0kPa (ISO 2533)"));
         }
 
         list.Add(new(Danger.Load, Load(part.Use?.Value), CommonPractice));
@@ -92,9 +94,16 @@ internal static class Cautions
             .Distinct(),
     ];
 
+    /// <summary>The hazard lines for a paper: materials with the same line share it.</summary>
+    public static ImmutableArray<Phrase> HazardLines(Plan plan) =>
+    [
+        .. Hazards(plan).GroupBy(hazard => hazard.Hazard, StringComparer.Ordinal)
+            .Select(group => Phrase.Strong(string.Join("; ", group.Select(hazard => WrittenText.InTitle(hazard.Material)))) + $": {WrittenText.InTitle(group.Key)}"),
+    ];
+
     private static string Load(PartUse? use) => use switch
     {
-        PartUse.Cosmetic => "Planned for looks only: if it comes to carry load or to fly, licensed practice decides.",
+        PartUse.Cosmetic => "Planned for looks only. If it carries load or flies, licensed practice decides.",
         PartUse.Structural => "Load-bearing: this paper tells mass and time, not strength. Licensed practice decides on the design.",
         PartUse.Flying => "Flying part: build and inspect only under approved data and licensed practice.",
         _ => "If it carries load or flies, licensed practice decides; this paper tells mass and time, not strength.",

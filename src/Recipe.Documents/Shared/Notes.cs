@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Documents.Shared;
@@ -14,7 +15,11 @@ internal static class Notes
 {
     public const string Title = "What the numbers rest on";
 
-    public static Station Station(PaperContext context) => new(Title, [.. Assumptions(context), .. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)]);
+    /// <summary>For the desk: with what to write to replace each assumption.</summary>
+    public static Station ForDesk(PaperContext context) => new(Title, [new Heading("Assumed"), .. AssumptionTable(context), .. Rest(context)]);
+
+    /// <summary>For the bench: as fine print, each source once.</summary>
+    public static Station ForBench(PaperContext context) => new(Title, [.. AssumptionLines(context), .. Rest(context)]);
 
     /// <summary>Every waiver of the part and every accepted finding, in words.</summary>
     public static ImmutableArray<Phrase> WaiverLines(PaperContext context)
@@ -40,33 +45,57 @@ internal static class Notes
     public static IEnumerable<Finding> Open(PaperContext context) => context.Input.Findings
         .Where(finding => finding.AcceptedBecause is null).OrderByDescending(finding => finding.Severity);
 
+    private static Paragraph Nothing => new("Nothing is assumed: every figure was stated or comes from the book with a source.");
+
     private static bool IsNamedBy(Waiver waiver, Finding finding) =>
         finding.Descriptor.Code == waiver.Code || finding.Descriptor.Name == waiver.Code;
 
     private static string Said(Finding finding) =>
         $"{finding.Descriptor.Code} ({Words.Of(finding.Severity)}) {finding.Message.TrimEnd('.')}.";
 
-    private static IEnumerable<Block> Assumptions(PaperContext context)
+    private static IEnumerable<Block> Rest(PaperContext context) => [.. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)];
+
+    private static IEnumerable<Block> AssumptionTable(PaperContext context)
     {
-        yield return new Heading("Assumed");
         if (context.Plan.Assumptions.IsEmpty)
         {
-            yield return new Paragraph("Nothing: every figure was stated or comes from the book with a source.");
+            yield return Nothing;
             yield break;
         }
 
         yield return new Paragraph("Nobody stated or measured these figures. To replace one, write it in the recipe as the last column says.", Fine: true);
         yield return new Table(
             "Defaults and unmeasured figures, with their sources",
-            [new("No.", WidthMm: 11, NamesTheRow: true), new("What"), new("Value", WidthMm: 32), new("Source"), new("To replace it")],
+            [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 60), new("Value", WidthMm: 32), new("Source", WidthMm: 62), new("To replace it")],
             [.. context.Plan.Assumptions.Select((assumption, i) => new CellRow(
             [
                 PaperContext.AssumptionId(i + 1),
-                assumption.What,
+                WrittenText.InTitle(assumption.What),
                 WrittenText.ForReading(assumption.Value),
-                assumption.Source,
+                Phrase.WithCode(WrittenText.InTitle(assumption.Source)),
                 Phrase.WithCode(assumption.HowToReplace),
             ]))]);
+    }
+
+    private static IEnumerable<Block> AssumptionLines(PaperContext context)
+    {
+        if (context.Plan.Assumptions.IsEmpty)
+        {
+            yield return Nothing;
+            yield break;
+        }
+
+        yield return new Paragraph("Assumed: nobody stated or measured these figures. The takeoff says how to replace each.", Fine: true);
+        yield return new BulletList(
+            [
+                .. context.Plan.Assumptions.Select((assumption, i) => (Assumption: assumption, Number: i + 1))
+                    .GroupBy(pair => pair.Assumption.Source, StringComparer.Ordinal)
+                    .Select(group => Phrase.WithCode("Source: " + WrittenText.InTitle(group.Key).TrimEnd('.') + ". ") + string.Join("; ", group.Select(Line)) + "."),
+            ],
+            Fine: true);
+
+        static string Line((Assumption Assumption, int Number) pair) =>
+            $"{PaperContext.AssumptionId(pair.Number)}\u00A0{WrittenText.InTitle(pair.Assumption.What)}: {WrittenText.ForReading(pair.Assumption.Value)}";
     }
 
     private static IEnumerable<Block> Gaps(PaperContext context)
@@ -86,7 +115,7 @@ internal static class Notes
         var open = Open(context).ToList();
         yield return open.Count == 0
             ? new Paragraph("None open.")
-            : new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity)) + $" {finding.Descriptor.Code}: {finding.Message} {finding.Descriptor.Remedy}")]);
+            : new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity)) + $" {finding.Descriptor.Code}: " + Phrase.WithCode(Words.Sentence(finding.Message)) + " " + Phrase.WithCode(finding.Descriptor.Remedy))]);
     }
 
     private static IEnumerable<Block> Waivers(PaperContext context)

@@ -1,3 +1,4 @@
+using Recipe.Documents.Quantities;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
@@ -7,6 +8,26 @@ namespace Recipe.Documents.Shared;
 /// <summary>Choices of the model in the trade's words.</summary>
 internal static class Words
 {
+    /// <summary>What papers call a material.</summary>
+    public static string Of(Material material) => WrittenText.InTitle(material.Label);
+
+    /// <summary>A resin with its hardener, where it has several.</summary>
+    public static string Of(ResinSystem resin) => Of((Material)resin) + (resin.Hardener is { } hardener ? $" with {hardener}" : "");
+
+    /// <summary>A place as the author put it: a distance gets "at" in front, words stand as they are.</summary>
+    public static string Place(string at)
+    {
+        var text = WrittenText.ForReading(at);
+        return text.Length > 0 && char.IsAsciiDigit(text[0]) ? "at " + text : text;
+    }
+
+    /// <summary>Words as a sentence: a capital in front and a full stop behind, unless they have them.</summary>
+    public static string Sentence(string words)
+    {
+        var text = words.Trim();
+        return text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..] + (text[^1] is '.' or '!' or '?' or ':' ? "" : ".");
+    }
+
     public static string Of(Process process) => process switch
     {
         Process.Hand => "hand lay-up, no bag",
@@ -92,5 +113,5 @@ internal static class Words
 
     /// <summary>"1 ply", "3 plies".</summary>
     public static string Count(int number, string one, string many) =>
-        $"{Quantities.Numbers.Whole(number)}\u00A0{(number == 1 ? one : many)}";
+        $"{Numbers.Whole(number)}\u00A0{(number == 1 ? one : many)}";
 }

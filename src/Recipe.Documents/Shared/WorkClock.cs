@@ -33,6 +33,9 @@ internal sealed class WorkClock
     /// <summary>What is left over; negative when the job does not fit.</summary>
     public Duration? Margin => FullVacuumBy is { } by ? by - _clock!.Need.Value : null;
 
+    /// <summary>What is left over in whole minutes, as the difference of the minutes that papers show: of the limit rounded down and the need rounded up.</summary>
+    public Duration? MarginInMinutes => FullVacuumBy is { } by ? WholeMinutes(by, Rounding.Down) - WholeMinutes(_clock!.Need.Value, Rounding.Up) : null;
+
     /// <summary>The pot with the least time to spare; null when no pot life is known.</summary>
     public PotPlan? Tightest { get; }
 
@@ -42,21 +45,29 @@ internal sealed class WorkClock
     /// <summary>Time from mixing a pot to its end that its use leaves over; null when no pot life is known.</summary>
     public static Duration? MarginOf(PotPlan pot) => pot.PotLife is { } life ? life.Value - (pot.UsedUpAt.Value - pot.MixedAt.Value) : null;
 
+    /// <summary>What a pot's use leaves over of its life in whole minutes, as the difference of the minutes that papers show.</summary>
+    public static Duration? MarginInMinutesOf(PotPlan pot) => pot.PotLife is { } life
+        ? WholeMinutes(life.Value, Rounding.Down) - WholeMinutes(pot.UsedUpAt.Value - pot.MixedAt.Value, Rounding.Up)
+        : null;
+
     /// <summary>
-    /// The time of day at so long after the first mix, when a start is planned; with the days when it is not the same day.
+    /// The time of day at so long after the first mix, when a start is planned; with the days when it is not the same day. It is the
+    /// start and the whole minutes that <see cref="Minute"/> shows for the same rounding.
     /// </summary>
-    public string? TimeOfDay(Duration afterFirstMix)
+    public string? TimeOfDay(Duration afterFirstMix, Rounding rounding = Rounding.Down)
     {
         if (_start is not { } start || !double.IsFinite(afterFirstMix.Minutes) || Math.Abs(afterFirstMix.Days) > 1000)
         {
             return null;
         }
 
-        var at = start.Add(TimeSpan.FromMinutes(Math.Floor(afterFirstMix.Minutes + 1e-9)), out var days);
+        var at = start.Add(TimeSpan.FromMinutes(WholeMinutes(afterFirstMix, rounding).Minutes), out var days);
         var time = at.ToString("HH:mm", CultureInfo.InvariantCulture);
         return days == 0 ? time : $"{time} ({(days > 0 ? "+" : "")}{Words.Count(days, "day", "days")})";
     }
 
     /// <summary>"minute 104", rounded down: a limit.</summary>
     public static string Minute(Duration afterFirstMix, Rounding rounding = Rounding.Down) => "minute\u00A0" + Numbers.ToStep(afterFirstMix.Minutes, 1, rounding);
+
+    private static Duration WholeMinutes(Duration time, Rounding rounding) => Duration.FromMinutes(Numbers.Snap(time.Minutes, 1, rounding));
 }

@@ -24,7 +24,7 @@ internal static class TakeoffPaper
                 new Station("The part", PartBlocks(context)),
                 new Station(MaterialsTitle(context), MaterialsBlocks(context)),
                 new Station("Resin to mix for one part", ResinBlocks(context)),
-                Notes.Station(context),
+                Notes.ForDesk(context),
             ],
             Data = TakeoffData.Of(context),
         };
@@ -51,7 +51,7 @@ internal static class TakeoffPaper
             facts.Add(new("Surface", $"{Words.Of(surface.Shape)}, {text.Area(surface.Area)} inside the trim line{each}"));
         }
 
-        facts.Add(new("Resin", part.Resin is { } resin ? resin.Label + (resin.Hardener is { } hardener ? $" with {hardener}" : "") : "none named"));
+        facts.Add(new("Resin", part.Resin is { } resin ? Words.Of(resin) : "none named"));
         facts.Add(new("Target mass", Target(context)));
         if (plan.Laminate is { } laminate)
         {
@@ -93,7 +93,8 @@ internal static class TakeoffPaper
     private static string MassParts(PaperContext context) => context.Plan.Laminate is not { } laminate ? "" : string.Join(", ", new[]
     {
         ("fibre", laminate.Fibre.Value), ("resin", laminate.Resin.Value), ("core", laminate.Core.Value), ("coats", laminate.Coats.Value), ("inserts", laminate.Inserts.Value),
-    }.Where(piece => piece.Value.Grams > 0).Select(piece => $"{piece.Item1} {context.Text.About(piece.Value)}"));
+        ("join", laminate.Join?.Value ?? UnitsNet.Mass.Zero),
+    }.Where(piece => piece.Item2.Grams > 0).Select(piece => $"{piece.Item1} {context.Text.About(piece.Item2)}"));
 
     private static string With(string value, string? rests) => rests is null ? value : $"{value}; {rests}";
 
@@ -116,8 +117,8 @@ internal static class TakeoffPaper
         var table = new Table(
             "What to take from the shelf or buy",
             [
-                new("Item", NamesTheRow: true), new("Net", Align.Right, 25), new("Waste", Align.Right, 14), new("Gross", Align.Right, 25), new("In stock", Align.Right, 25),
-                new("To buy", Align.Right, 25), new("Price", Align.Right, 30), new("Cost", Align.Right, 26), new("Mass", Align.Right, 24), new("Supplier, due", WidthMm: 24),
+                new("Item", NamesTheRow: true), new("Net", Align.Right, 21), new("Waste", Align.Right, 13), new("Gross", Align.Right, 21), new("In stock", Align.Right, 22),
+                new("To buy", Align.Right, 21), new("Price", Align.Right, 27), new("Cost", Align.Right, 22), new("Mass", Align.Right, 20), new("Supplier, due", WidthMm: 26),
             ],
             rows.ToImmutable());
         var per = context.Part.Quantity > 1 && context.Plan.Cost is { } cost
@@ -135,7 +136,7 @@ internal static class TakeoffPaper
             : new TextCell("");
         return new CellRow(
         [
-            new TextCell(line.Label, Beneath(context, line)),
+            new TextCell(WrittenText.InTitle(line.Label), Beneath(context, line)),
             text.Amount(line.Net.Value).ToString(),
             QuantityText.Share(line.Waste.Value),
             text.Amount(line.Gross.Value).ToString(),
@@ -167,18 +168,23 @@ internal static class TakeoffPaper
     private static CellRow SumRow(
         PaperContext context, string title, ImmutableArray<(string Currency, decimal Amount)> costs, int withoutPrice, UnitsNet.Mass mass, int withoutMass) => new(
         [
-            title, "", "", "", "", "", "",
-            new TextCell(string.Join(" + ", costs.Select(cost => QuantityText.Money(cost.Amount, cost.Currency))), Without(withoutPrice, "price")),
-            new TextCell(mass.Grams > 0 ? context.Text.About(mass).ToString() : "", Without(withoutMass, "mass")),
+            new TextCell(Phrase.Strong(title), Without(withoutPrice, withoutMass)), "", "", "", "", "", "",
+            string.Join(" + ", costs.Select(cost => QuantityText.Money(cost.Amount, cost.Currency))),
+            mass.Grams > 0 ? context.Text.About(mass).ToString() : "",
             "",
         ],
         IsSum: true);
 
-    private static string? Without(int lines, string what) => lines == 0 ? null : $"{Words.Count(lines, "line", "lines")} without {what}";
+    private static string? Without(int price, int mass)
+    {
+        var missing = new[] { (Lines: price, What: "price"), (Lines: mass, What: "mass") }
+            .Where(missing => missing.Lines > 0).Select(missing => $"{Words.Count(missing.Lines, "line", "lines")} without {missing.What}").ToList();
+        return missing.Count == 0 ? null : string.Join(", ", missing);
+    }
 
     private static IEnumerable<Block> Hazards(PaperContext context)
     {
-        var hazards = Cautions.Hazards(context.Plan).Select(hazard => Phrase.Strong(hazard.Material) + $": {hazard.Hazard}").ToImmutableArray();
+        var hazards = Cautions.HazardLines(context.Plan);
         if (!hazards.IsEmpty)
         {
             yield return new Heading("Hazards named in the book");
@@ -201,6 +207,18 @@ internal static class TakeoffPaper
         var planned = resin.PotsStated ? "as the recipe's pots say" : "need and spare";
         rows.Add(new CellRow(["To mix", new TextCell(planned, context.RestsOn(resin.ToMix.RestsOn)), text.About(resin.ToMix.Value).ToString()], IsSum: true));
         var ratio = resin.System.Mix is { } mix ? $", mixed {QuantityText.Written(mix)}" : "";
-        return [new Table($"{resin.System.Label}{ratio}", [new("For", WidthMm: 45, NamesTheRow: true), new("What"), new("Mass", Align.Right, 45)], rows.ToImmutable())];
+        return
+        [
+            new Table($"{Words.Of(resin.System)}{ratio}", [new("For", WidthMm: 45, NamesTheRow: true), new("What"), new("Mass", Align.Right, 45)], rows.ToImmutable()),
+            .. Seam(context),
+        ];
+    }
+
+    private static IEnumerable<Block> Seam(PaperContext context)
+    {
+        if (context.Plan.Join is { SameSession: false, TapeResin: { Value.Grams: > 0 } resin })
+        {
+            yield return new Paragraph($"And later, for the tape of the join: {With(context.Text.About(resin.Value).ToString(), context.RestsOn(resin.RestsOn))}.");
+        }
     }
 }

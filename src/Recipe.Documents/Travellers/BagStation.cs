@@ -9,6 +9,8 @@ namespace Recipe.Documents.Travellers;
 /// <summary>The bag from the part outwards.</summary>
 internal static class BagStation
 {
+    private const int MostBoxes = 8;
+
     public static Station Build(TravellerContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
@@ -16,7 +18,7 @@ internal static class BagStation
         {
             blocks.Add(new Table(
                 "Bag: read from the part outwards",
-                [new("Layer", Align.Centre, 24), new("Lay on", NamesTheRow: true), new("How", WidthMm: 62), new("On", Align.Centre, 16)],
+                [new("Layer", Align.Centre, 22), new("Lay on", NamesTheRow: true), new("How", WidthMm: 60), new("On", Align.Centre, 14)],
                 [.. bag.Layers.Select((layer, i) => Layer(context, layer, i + 1)), .. Fittings(bag)],
                 TableUse.Steps));
         }
@@ -29,16 +31,37 @@ internal static class BagStation
         [
             new("The film is too short at a corner", "add a pleat there; never stretch it"),
             new("Resin sits on the tape land", "wipe it off before the tape goes on"),
+            new("A layer is left out or out of order", "lift what lies on it now; under vacuum it is too late"),
         ]));
         return new Station("Bag", blocks.ToImmutable());
     }
 
-    /// <summary>What a layer is, with its kind: "nylon peel ply, solid".</summary>
-    public static string Describe(BagLayer layer)
+    /// <summary>What a layer is: "release film: Film, polyethylene, solid"; the class is not said twice.</summary>
+    public static Phrase Describe(BagLayer layer)
     {
-        var holes = layer.Class == LayerClass.ReleaseFilm && layer.Perforation is { } perforation ? $", {Words.Of(perforation.Value)}" : "";
-        return layer.Material.Label + holes + (layer.ChosenByDefault ? ", the book's usual one" : "");
+        var named = Named(Words.Of(layer.Class), layer.Material, layer.ChosenByDefault);
+        return layer is { Class: LayerClass.ReleaseFilm, Perforation: { } perforation } && !Says(named.Plain, perforation.Value)
+            ? named + $", {Words.Of(perforation.Value)}"
+            : named;
     }
+
+    /// <summary>A thing of the bag: its class, then its material, unless that says the same word.</summary>
+    public static Phrase Named(string what, Material? material, bool isDefault)
+    {
+        if (material is null)
+        {
+            return Phrase.Strong(what);
+        }
+
+        var label = Words.Of(material);
+        var end = label.IndexOf(what, StringComparison.OrdinalIgnoreCase) is var at && at >= 0 ? at + what.Length : 0;
+        var name = end > 0 ? Phrase.Strong(label[..end]) + label[end..] : Phrase.Strong(what) + $": {label}";
+        return isDefault ? name + " (default)" : name;
+    }
+
+    // "pin-pricked" says "pin-prick perforation" already.
+    private static bool Says(string label, Perforation perforation) =>
+        label.Contains(Words.Of(perforation).Split(' ')[0], StringComparison.OrdinalIgnoreCase);
 
     private static CellRow Layer(TravellerContext context, BagLayer layer, int number)
     {
@@ -63,25 +86,26 @@ internal static class BagStation
             how.Add("to the tape, slack in the pleats");
         }
 
-        return new CellRow([new RingCell(Numbers.Whole(number)), new TextCell(Phrase.Strong(Words.Of(layer.Class)), Describe(layer)), string.Join("; ", how), TickCell.Of(layer.Count > 8 ? 1 : layer.Count)]);
+        return new CellRow([new RingCell(Numbers.Whole(number)), Describe(layer), string.Join("; ", how), TickCell.Of(layer.Count > MostBoxes ? 1 : layer.Count)]);
     }
 
     private static IEnumerable<Row> Fittings(Bag bag)
     {
-        var pleats = bag.Pleats is { } count ? $"{Numbers.Whole(count.Value)} pleats" : "a pleat at every corner";
-        yield return new CellRow(["", new TextCell("sealant tape", bag.SealantTape?.Material.Label), pleats + (bag.IsEnvelope ? "; envelope round the mould" : ""), TickCell.Of(1)]);
+        var pleats = bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats") : "a pleat at every corner";
+        yield return Fitting("sealant tape", bag.SealantTape?.Material, pleats + (bag.IsEnvelope ? "; envelope round the mould" : ""), bag.SealantTape?.ChosenByDefault);
         foreach (var port in bag.Ports)
         {
-            yield return new CellRow(["", new TextCell("port", port.Material.Label), $"on its pad of breather{(port.At is { } at ? ", at " + WrittenText.ForReading(at) : "")}", TickCell.Of(1)]);
+            yield return Fitting("port", port.Material, port.At is { } at ? Words.Place(at) : "on a pad of breather", port.ChosenByDefault);
         }
 
         if (bag.Hose is not null || bag.CatchPot is not null)
         {
-            var catchPot = bag.CatchPot is null ? "" : "catch pot between bag and pump";
-            yield return new CellRow(["", new TextCell("hose", bag.Hose?.Material.Label), catchPot, TickCell.Of(1)]);
+            yield return Fitting("hose", bag.Hose?.Material, bag.CatchPot is null ? "" : "catch pot between bag and pump", bag.Hose?.ChosenByDefault);
         }
 
-        var gauge = bag.GaugeAt is { } place ? "at " + WrittenText.ForReading(place) : "on the far side from the port";
-        yield return new CellRow(["", "gauge", gauge, TickCell.Of(1)]);
+        yield return Fitting("gauge", null, bag.GaugeAt is { } place ? Words.Place(place) : "on the far side from the port", null);
     }
+
+    private static CellRow Fitting(string what, Material? material, string how, bool? isDefault) =>
+        new(["", Named(what, material, isDefault ?? false), how, TickCell.Of(1)]);
 }

@@ -17,19 +17,19 @@ internal static class CureStation
         if (context.Plan.Cure is not { Steps.IsEmpty: false } cure)
         {
             blocks.Add(new Paragraph("The recipe has no cure. Cure as the data sheet says; write what was done."));
-            blocks.Add(TravellerContext.Steps("", [context.Step("Cure", DemouldTime(context), new Blank("time and temperature"))]));
+            blocks.Add(TravellerContext.TimedSteps("", [TravellerContext.Step("Cure.", DemouldTime(context), new Blank("temperature", context.Text.TemperatureUnit))]));
             blocks.Add(Hold(context));
             return new Station("Cure", blocks.ToImmutable());
         }
 
         blocks.Add(Panel(context, cure));
-        blocks.Add(TravellerContext.Steps(Origin(context), cure.Steps.Take(Demould(cure)).Select(step => Step(context, step))));
+        blocks.Add(TravellerContext.TimedSteps(Origin(context), cure.Steps.Take(Demould(cure)).Select(step => Step(context, step))));
         blocks.Add(Hold(context));
         return new Station("Cure", blocks.ToImmutable());
     }
 
     /// <summary>The cure from the demoulding on: free-standing.</summary>
-    public static IEnumerable<Row> AfterDemould(TravellerContext context) =>
+    public static IEnumerable<CellRow> AfterDemould(TravellerContext context) =>
         context.Plan.Cure is { } cure ? cure.Steps.Skip(Demould(cure)).Select(step => Step(context, step)) : [];
 
     // Index of the first demoulding; the number of steps when there is none.
@@ -56,39 +56,34 @@ internal static class CureStation
     private static CellRow Step(TravellerContext context, CureStepPlan step)
     {
         var text = context.Text;
-        var notes = new List<string>();
-        if (step.Step.Action is CureAction.Hold or CureAction.Ramp or CureAction.Cool)
-        {
-            notes.Add(step.Bagged ? "vacuum on" : "bag off");
-            if (!step.InMould)
-            {
-                notes.Add(step.Step.Support is { } support ? $"off the mould, on {support}" : "off the mould");
-            }
-        }
-
         var (start, end) = (At(context, step.Start.Value), At(context, step.End.Value));
-        notes.Add(start == end ? $"at {start}" : $"from {start} to {end}");
-        var what = step.Step.Action switch
+        var span = start == end ? $"at {start}" : $"{WithoutSameDay(start, end)} to {end}";
+        var length = QuantityText.Span(step.End.Value - step.Start.Value);
+        var to = text.Temperature(step.To);
+        return step.Step.Action switch
         {
-            CureAction.Hold => step.Step.AtRoom ? $"Hold at room temperature, {text.Temperature(step.To)}." : $"Hold {text.Temperature(step.To)}.",
-            CureAction.Ramp => $"Heat from {text.Temperature(step.From).Main}{Rate(step)}.",
-            CureAction.Cool => $"Cool{Rate(step)}.",
-            CureAction.Vent => "Let the vacuum go.",
-            CureAction.Debag => "Take the bag off.",
-            _ => "Take the part off the mould. Wedges of plastic or wood.",
+            CureAction.Hold => TravellerContext.Step(
+                (step.Step.AtRoom ? $"Hold at room temperature, {to}." : $"Hold {to}.") + State(step), new BigCell(length, span), Reading(context)),
+            CureAction.Ramp => TravellerContext.Step($"Heat from {text.Temperature(step.From).Main}{Rate(step)}.{State(step)}", new BigCell(to.Main, $"in {length}, {span}"), Reading(context)),
+            CureAction.Cool => TravellerContext.Step($"Cool{Rate(step)}.{State(step)}", new BigCell(to.Main, $"in {length}, {span}"), Reading(context)),
+            CureAction.Vent => TravellerContext.Tick("Let the vacuum go.", span),
+            CureAction.Debag => TravellerContext.Tick("Take the bag off.", span),
+            _ => TravellerContext.Tick("Take the part off the mould. Wedges of plastic or wood.", span),
         };
-        var length = step.End.Value - step.Start.Value;
-        Cell target = step.Step.Action switch
-        {
-            CureAction.Hold => new BigCell(QuantityText.Span(length)),
-            CureAction.Ramp or CureAction.Cool => new BigCell(text.Temperature(step.To).Main, $"takes {QuantityText.Span(length)}"),
-            _ => "",
-        };
-        var note = string.Join("; ", notes);
-        return step.Step.Action is CureAction.Hold or CureAction.Ramp or CureAction.Cool
-            ? context.Step(what, target, new Blank("temperature", "°C"), note)
-            : context.Tick(what, target, note);
     }
+
+    private static Blank Reading(TravellerContext context) => new("temperature", context.Text.TemperatureUnit);
+
+    private static string State(CureStepPlan step)
+    {
+        var bag = step.Bagged ? " Vacuum on." : "";
+        var support = step.InMould ? "" : step.Step.Support is { } on ? $" Off the mould, on {on}." : " Off the mould.";
+        return bag + support;
+    }
+
+    // "15:44 (+1 day) to 16:04 (+1 day)" says the day once.
+    private static string WithoutSameDay(string start, string end) =>
+        start.IndexOf(" (", StringComparison.Ordinal) is var day && day > 0 && end.EndsWith(start[day..], StringComparison.Ordinal) ? start[..day] : start;
 
     private static string Rate(CureStepPlan step) => step.Step.Rate is { } rate ? $" at {QuantityText.Written(rate)}" : "";
 
@@ -106,6 +101,6 @@ internal static class CureStation
             "H6",
             "cure done",
             ["Time and temperature as written", .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
-            [new Blank("Hottest", "°C")]);
+            [new Blank("Hottest", context.Text.TemperatureUnit)]);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
@@ -5,28 +6,23 @@ using Recipe.Model;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>Demoulding after H7, what of the cure follows it, and finishing.</summary>
+/// <summary>From the mould to the weighed and inspected part, H7 to H8; with a cured join, the halves before it at a station of their own.</summary>
 internal static class FinishStation
 {
-    public static Station Build(TravellerContext context)
-    {
-        var after = CureStation.AfterDemould(context).ToList();
-        var heated = after.Count > 1 ? context.Caution(Danger.Heat, Danger.Dust) : context.Caution(Danger.Dust);
+    /// <summary>Demoulding and all finishing of a part that is not joined later; to H8.</summary>
+    public static Station Build(TravellerContext context, FinishOrder order) => new(
+        "Demould and finish",
+        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order)]);
 
-        // A line that only says "weigh" is the weighing of the next station.
-        var lines = context.Part.Finish.Where(line => line is not { Verb: "weigh", Text: "" }).Select(line => context.Tick(Sentence(line)));
-        return new Station(
-            "Demould and finish",
-            [
-                new HoldPoint(
-                    "H7",
-                    "may leave the mould",
-                    ["Cool enough to touch; a fingernail leaves no mark", "Leftover from the pot is hard and rings"],
-                    [new Blank("Part temperature", "°C")]),
-                TravellerContext.Steps("", [.. after.Count > 0 ? after : [context.Tick("Take the part off the mould. Wedges of plastic or wood.")], context.Step("Weigh before trimming.", "", new Blank("mass before trimming", "g")), .. lines]),
-                .. heated,
-            ]);
-    }
+    /// <summary>Demoulding and finishing of halves or parts that are still apart.</summary>
+    public static Station BuildApart(TravellerContext context, FinishOrder order) => new(
+        "Demould and trim",
+        [.. Demould(context, Lines(context, order.BeforeJoin))]);
+
+    /// <summary>Finishing after the join; to H8.</summary>
+    public static Station BuildJoined(TravellerContext context, FinishOrder order) => new(
+        "Weigh and inspect",
+        [TravellerContext.Steps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order)]);
 
     /// <summary>A finishing line as written, as a sentence.</summary>
     public static string Sentence(FinishStep line)
@@ -35,10 +31,57 @@ internal static class FinishStation
         var text = WrittenText.ForReading(line.Text);
         if (line.Verb is "step" or "prepare" or "")
         {
-            return text;
+            return Words.Sentence(text);
         }
 
-        var verb = char.ToUpperInvariant(line.Verb[0]) + line.Verb[1..];
-        return text.Length == 0 ? verb : $"{verb}: {text}";
+        return Words.Sentence(text.Length == 0 ? line.Verb : $"{line.Verb}: {text}");
+    }
+
+    private static IEnumerable<Block> Demould(TravellerContext context, IEnumerable<Row> rows)
+    {
+        yield return new HoldPoint(
+            "H7",
+            "may leave the mould",
+            ["Cool to the touch; a fingernail leaves no mark", "The leftover in the cup is hard and rings"],
+            [new Blank("Part", context.Text.TemperatureUnit)]);
+        var after = CureStation.AfterDemould(context).ToList();
+        IReadOnlyList<Row> off = after.Count > 0 ? after : [TravellerContext.Tick("Take the part off the mould. Wedges of plastic or wood.")];
+        if (after.Count > 1)
+        {
+            yield return TravellerContext.TimedSteps("", after);
+            foreach (var caution in context.Caution(Danger.Heat))
+            {
+                yield return caution;
+            }
+
+            off = [];
+        }
+
+        yield return TravellerContext.Steps("", [.. off, .. rows]);
+        foreach (var caution in context.Caution(Danger.Dust))
+        {
+            yield return caution;
+        }
+    }
+
+    // An inspection is ticked at H8, item by item; the weighing has its target there too.
+    private static bool IsInspection(FinishStep line) => line.Verb == "inspect" || FinishOrder.IsWeighing(line);
+
+    private static IEnumerable<Row> Lines(TravellerContext context, ImmutableArray<FinishStep> lines)
+    {
+        var weighed = false;
+        foreach (var line in lines.Where(line => !IsInspection(line)))
+        {
+            if (line.Verb == "trim" && !weighed)
+            {
+                weighed = true;
+                var what = context.Sides.Length > 1 ? "Weigh all halves together before trimming." : "Weigh before trimming.";
+                yield return TravellerContext.Step(what, "", new Blank("mass before trimming", context.Text.ScaleUnit));
+            }
+
+            yield return line.Verb == "weigh"
+                ? TravellerContext.Step(Sentence(line), "", new Blank("mass", context.Text.ScaleUnit))
+                : TravellerContext.Tick(Sentence(line));
+        }
     }
 }

@@ -14,19 +14,18 @@ internal static class KitStation
     public static Station Build(TravellerContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(new Paragraph(Phrase.Strong("Cut everything before the resin is mixed.") + " Ply 1 on top of the kit."));
         var pieces = Pieces(context).ToImmutableArray();
         if (pieces.IsEmpty)
         {
-            blocks.Add(new Paragraph("No piece could be sized; cut from templates."));
+            blocks.Add(new Paragraph("No piece could be sized. Cut from templates, before the resin is mixed."));
         }
         else
         {
             blocks.Add(new Table(
-                "Pieces, trim included; 0° is along the part",
+                "Cut everything before the resin is mixed. Sizes are with trim; ply 1 goes on top of the kit",
                 [
-                    new("Ply", Align.Centre, 15), new("Material", NamesTheRow: true), new("Cut size", WidthMm: 46), new("To the roll", Align.Centre, 19),
-                    new("Pieces", Align.Centre, 20), new("Cut", Align.Centre, 16),
+                    new("Ply", Align.Centre, 14), new("Material", NamesTheRow: true), new("Cut size", WidthMm: 45), new("To the roll", Align.Centre, 17),
+                    new("Pieces", Align.Centre, 20), new("Cut", Align.Centre, 14),
                 ],
                 [.. pieces],
                 TableUse.Steps));
@@ -36,7 +35,7 @@ internal static class KitStation
         {
             blocks.Add(new Table(
                 "Bag, cut now: numbers run from the part outwards",
-                [new("Layer", Align.Centre, 15), new("Material", NamesTheRow: true), new("Cut size", WidthMm: 46), new("Sheets", Align.Centre, 20), new("Cut", Align.Centre, 16)],
+                [new("Layer", Align.Centre, 14), new("Material", NamesTheRow: true), new("Cut size", WidthMm: 45), new("Sheets", Align.Centre, 20), new("Cut", Align.Centre, 14)],
                 [.. bag.Layers.Select((layer, i) => Layer(context, layer, i + 1)), Tape(context, bag)],
                 TableUse.Steps));
         }
@@ -76,7 +75,7 @@ internal static class KitStation
         return new CellRow(
         [
             new TextCell(Phrase.Strong(StackNames.Number(context.Plan, line) + letter)),
-            new TextCell(StackNames.MaterialOf(line.Item).Label, line.Item.Name),
+            new TextCell(Phrase.Strong(line.Item.Name) + $": {Words.Of(StackNames.MaterialOf(line.Item))}"),
             new TextCell(Phrase.Strong(size.Main), notes.Count == 0 ? null : string.Join("; ", notes)),
             line.Item is PlyItem ? Numbers.AtMost(piece.RollAngle, 1) + "°" : "",
             new TextCell(Phrase.Strong(Numbers.Whole(piece.Count)), piece.Mirrored ? "half mirrored" : null),
@@ -90,7 +89,7 @@ internal static class KitStation
         return new CellRow(
         [
             new TextCell(Phrase.Strong(Numbers.Whole(number))),
-            new TextCell(Words.Of(layer.Layer.Class), BagStation.Describe(layer.Layer)),
+            BagStation.Describe(layer.Layer),
             new TextCell(Phrase.Strong(size.Main), size.Beside),
             new TextCell(Phrase.Strong(Numbers.Whole(layer.Sheets))),
             TickCell.Of(1),
@@ -102,7 +101,7 @@ internal static class KitStation
         var length = context.Text.Distance(bag.SealantTape.Value);
         return new CellRow(
         [
-            "", new TextCell("sealant tape", context.Part.Bag?.SealantTape?.Material.Label), new TextCell(Phrase.Strong(length.Main), length.Beside), "", TickCell.Of(1),
+            "", BagStation.Named("sealant tape", context.Part.Bag?.SealantTape?.Material, context.Part.Bag?.SealantTape?.ChosenByDefault ?? false), new TextCell(Phrase.Strong(length.Main), length.Beside), "", TickCell.Of(1),
         ]);
     }
 
@@ -112,12 +111,12 @@ internal static class KitStation
         var weighed = context.Plan.Stack.Where(line => line.CutMass is not null).ToList();
         var mass = Mass.FromKilograms(weighed.Sum(line => line.CutMass!.Value.Value.Kilograms));
         var kit = weighed.Count == context.Plan.Stack.Length && weighed.Count > 0
-            ? (Phrase)"Kit weighs " + Phrase.Strong(context.Text.About(mass).ToString())
+            ? (Phrase)"Kit weighs " + Phrase.Strong(context.Text.Weight(mass).ToString())
             : "Kit weighed (no target: a weight is missing in the recipe)";
         return new HoldPoint(
             "H2",
             "kit complete",
             [$"{Words.Count(pieces, "piece", "pieces")} counted, numbered, this side up", kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : ["Bag, tape, port and hose laid out; dry bag tried once"]],
-            [new Blank("Kit weight", "g")]);
+            [new Blank("Kit weight", context.Text.ScaleUnit)]);
     }
 }

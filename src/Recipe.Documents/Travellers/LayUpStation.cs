@@ -18,7 +18,7 @@ internal static class LayUpStation
         var blocks = ImmutableArray.CreateBuilder<Block>();
         blocks.Add(new Paragraph(
             Phrase.Strong("Ply 1 goes in first, against the mould.")
-            + " 0° is along the part; + is counter-clockwise looking at the tool face."));
+            + $" {Axis(context.Part)} + is counter-clockwise, looking at the tool face."));
         if (context.Plan.Stack.IsEmpty)
         {
             blocks.Add(new Paragraph("The recipe has no plies."));
@@ -29,27 +29,38 @@ internal static class LayUpStation
         }
 
         blocks.Add(Hold(context));
-        if (context.IsWet)
+        if (!context.IsWet)
+        {
+            blocks.Add(new IfBox(
+            [
+                new("A ply slips or spans a corner", "lift it and lay it again"),
+                new("A ply is short", "cut a new one; dry plies are not patched"),
+            ]));
+        }
+        else
         {
             var overlap = context.Part.Overlap is { } lap ? $"by {context.Text.Written(lap, value => context.Text.Size(value))}" : "well over the gap";
             blocks.Add(new IfBox(
             [
-                new("Resin on the part strings or warms", "lay no more; go to the bag at once"),
-                new("It gels before the bag is on", "stop; do not bag over it; write a deviation"),
-                new("A ply is short", $"lap a piece of the same cloth {overlap}; write a deviation"),
+                new("Resin strings or warms on the part", "lay no more; go to the bag"),
+                new("It gels before the bag is on", "stop; bag nothing; write a deviation"),
+                new("A ply is short", $"lap on a piece of the same cloth {overlap}"),
             ]));
         }
 
         return new Station(context.IsWet ? "Lay up" : "Lay up dry", blocks.ToImmutable());
     }
 
+    // The author's words name 0 degrees; without them it runs along the part.
+    private static string Axis(Part part) => part.Axis is { Length: > 0 } axis ? Words.Sentence(axis) : "0° is along the part.";
+
     private static ImmutableArray<Column> Columns(TravellerContext context)
     {
-        var resin = context.IsWet ? ImmutableArray.Create(new Column("Resin", Align.Left, 36)) : [];
+        var resin = context.IsWet ? ImmutableArray.Create(new Column("Resin", Align.Left, 35)) : [];
         return
         [
-            new("Ply", Align.Centre, 22), new("Material", NamesTheRow: true), new("Direction", WidthMm: 40), .. resin,
-            new("Laid", Align.Centre, context.Sides.Length > 1 ? 38 : 26),
+            new("Ply", Align.Centre, 20), new("Material", NamesTheRow: true), new("Direction", WidthMm: 34), .. resin,
+            new("Laid", Align.Centre, context.Sides.Length > 1 ? 32 : 25),
         ];
     }
 
@@ -62,7 +73,7 @@ internal static class LayUpStation
             if (pots.Count > 0 && pots[0] != current)
             {
                 current = pots[0];
-                var time = context.Clock.TimeOfDay(current.UsedUpAt.Value) is { } by ? $" ({by})" : "";
+                var time = context.Clock.TimeOfDay(current.UsedUpAt.Value, Rounding.Up) is { } by ? $" ({by})" : "";
                 yield return new GroupRow($"Pot {Numbers.Whole(current.Number)}: used up by {WorkClock.Minute(current.UsedUpAt.Value, Rounding.Up)}{time}");
             }
 
@@ -74,7 +85,7 @@ internal static class LayUpStation
     {
         var cells = ImmutableArray.CreateBuilder<Cell>();
         cells.Add(line.Item is PlyItem ? new RingCell(StackNames.Number(context.Plan, line)) : new TextCell(Phrase.Strong(line.Item is CoreItem ? "core" : "insert")));
-        cells.Add(new TextCell(StackNames.MaterialOf(line.Item).Label, Where(context, line, pots)));
+        cells.Add(new TextCell(Phrase.Strong(line.Item.Name) + $": {Words.Of(StackNames.MaterialOf(line.Item))}", Where(context, line, pots)));
         cells.Add(line.Item is PlyItem ply ? Direction(context, ply) : "");
         if (context.IsWet)
         {
@@ -99,11 +110,11 @@ internal static class LayUpStation
             : new DirectionCell([new(orientation.Value)]);
     }
 
-    private static string Where(TravellerContext context, StackPlan line, IReadOnlyList<PotPlan> pots)
+    private static string? Where(TravellerContext context, StackPlan line, IReadOnlyList<PotPlan> pots)
     {
         var item = line.Item;
-        var words = new List<string> { item.Name };
-        if (item is PlyItem { Material.ArealWeight: { } weight })
+        var words = new List<string>();
+        if (item is PlyItem { Material: { ArealWeight: { } weight } cloth } && !cloth.Label.Contains(weight.Written.Split(' ')[0], StringComparison.Ordinal))
         {
             words.Add(context.Text.Written(weight, value => context.Text.ArealWeight(value)).Main);
         }
@@ -129,7 +140,7 @@ internal static class LayUpStation
 
         if (item.At is { } at)
         {
-            words.Add("at " + WrittenText.ForReading(at));
+            words.Add(Words.Place(at));
         }
 
         if (item is PlyItem { Step: { } step })
@@ -142,7 +153,7 @@ internal static class LayUpStation
             words.Add($"pots {string.Join(" and ", pots.Select(pot => Numbers.Whole(pot.Number)))}");
         }
 
-        return string.Join(", ", words);
+        return words.Count == 0 ? null : string.Join(", ", words);
     }
 
     private static TickCell Laid(TravellerContext context, StackItem item)
@@ -160,7 +171,7 @@ internal static class LayUpStation
         ImmutableArray<Phrase> checks = context.IsWet
             ? [$"{Words.Count(plies, "ply", "plies")} ticked", "No white, no pool, corners down", .. Sum(context)]
             : [$"{Words.Count(plies, "ply", "plies")} ticked", "Corners down, nothing moved, no thread under the tape"];
-        return new HoldPoint("H4", "lay-up complete", checks, context.IsWet ? [new Blank("Resin used", "g")] : []);
+        return new HoldPoint("H4", "lay-up complete", checks, context.IsWet ? [new Blank("Resin used", context.Text.ScaleUnit)] : []);
     }
 
     private static IEnumerable<Phrase> Sum(TravellerContext context)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
@@ -9,16 +8,16 @@ namespace Recipe.Documents.Travellers;
 /// <summary>The mould and its release coats, to H1; then the coats on it.</summary>
 internal static class MouldStation
 {
-    /// <summary>More coats than this stand on one line.</summary>
-    private const int CoatsOnLinesOfTheirOwn = 6;
+    /// <summary>More coats than this share one box.</summary>
+    private const int MostBoxes = 9;
 
     public static Station Build(TravellerContext context)
     {
         var mould = context.Part.Mould;
-        var rows = new List<Row> { context.Tick("Clean the mould and the tape land. Look for chips.") };
+        var rows = new List<Row> { TravellerContext.Tick("Clean the mould and the tape land. Look for chips.") };
         foreach (var line in mould?.Release ?? [])
         {
-            rows.AddRange(Coats(context, line));
+            rows.AddRange(Coats(line));
         }
 
         var blocks = ImmutableArray.CreateBuilder<Block>();
@@ -46,25 +45,16 @@ internal static class MouldStation
         ? $"Tape land clean. Mould stands {context.Text.Written(limit, value => context.Text.Temperature(value))} at most"
         : "Tape land clean";
 
-    private static IEnumerable<Row> Coats(TravellerContext context, ReleaseCoat line)
+    private static IEnumerable<Row> Coats(ReleaseCoat line)
     {
         var count = line.Coats?.Value ?? 1;
-        var wait = line.Wait is { } between ? $"{QuantityText.Span(between.Value)} between coats" : "wait as the data sheet says";
-        yield return new GroupRow($"{line.Agent.Label}: {Words.Count(count, "coat", "coats")}, {wait}");
-        if (count > CoatsOnLinesOfTheirOwn)
-        {
-            yield return context.Tick(How(line.Agent), wait, boxes: TickCell.Of(count).Boxes);
-        }
-        else
-        {
-            for (var coat = 1; coat <= count; coat++)
-            {
-                var target = coat == count
-                    ? line.Dry is { } dry ? new BigCell(QuantityText.Span(dry.Value), "dry before lay-up") : new TextCell("dry before lay-up")
-                    : line.Wait is { } time ? new BigCell(QuantityText.Span(time.Value)) : (Cell)wait;
-                yield return context.Tick($"Coat {Numbers.Whole(coat)}. {How(line.Agent)}", target);
-            }
-        }
+        var wait = count == 1 ? null : line.Wait is { } between ? $"{QuantityText.Span(between.Value)} between coats" : "wait between coats as the data sheet says";
+        yield return TravellerContext.Tick(
+            $"{Words.Of(line.Agent)}. {How(line.Agent)}", new BigCell(Words.Count(count, "coat", "coats"), wait), boxes: count > MostBoxes ? 1 : Math.Max(count, 1));
+        yield return TravellerContext.Step(
+            count == 1 ? "Write when it was done. Let it dry." : "Write when the last coat was done. Let it dry.",
+            line.Dry is { } dry ? new BigCell(QuantityText.Span(dry.Value)) : (Cell)"as the data sheet says",
+            new Blank("time of the last coat"));
     }
 
     private static string How(ReleaseAgent agent) => agent.Kind switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
@@ -28,27 +29,27 @@ internal static class StartStation
     private static Facts Header(TravellerContext context)
     {
         var part = context.Part;
+        var made = part.Mould is { } mould ? $"{Words.Of(part.Process.Value)}, in {mould.Label}" : Words.Of(part.Process.Value);
         var facts = ImmutableArray.CreateBuilder<Fact>();
         facts.Add(new("Job, customer", Phrase.Empty, new Blank("job and customer")));
-        facts.Add(new("Built by, due", Phrase.Empty, new Blank("who builds it and when it is due")));
-        var made = part.Mould is { } mould ? $"{Words.Of(part.Process.Value)}, in {mould.Label}" : Words.Of(part.Process.Value);
+        facts.Add(new("Due", Phrase.Empty, new Blank("when it is due")));
+        facts.Add(new("Built by", Phrase.Empty, new Blank("who builds it")));
+        facts.Add(new("First-off?", Phrase.Empty, new Blank("first-off after a change", "yes / no")));
         facts.Add(new("Made", part.Mould?.Pulls is { } pulls ? $"{made}, {Numbers.Whole(pulls.Value)} pulls so far" : made));
         if (part.VariantOf is { } original)
         {
             facts.Add(new("Variant of", original));
         }
 
-        facts.Add(new("First-off after a change?", Phrase.Empty, new Blank("first-off after a change", "yes / no")));
         return new Facts(facts.ToImmutable());
     }
 
     private static IEnumerable<Block> Safety(TravellerContext context)
     {
-        var hazards = Cautions.Hazards(context.Plan).Select(hazard => Phrase.Strong(hazard.Material) + $": {hazard.Hazard}");
         yield return new Caution("Safety first",
         [
-            .. Cautions.Of(context.Plan, Danger.Skin, Danger.Vapour, Danger.Peroxide, Danger.Exotherm, Danger.DataSheet, Danger.Load).Select(caution => (Phrase)caution.Text),
-            .. hazards,
+            .. Cautions.Of(context.Plan, Danger.Skin, Danger.Vapour, Danger.Peroxide, Danger.Exotherm, Danger.Load, Danger.DataSheet).Select(caution => (Phrase)caution.Text),
+            .. Cautions.HazardLines(context.Plan),
         ]);
     }
 
@@ -68,8 +69,8 @@ internal static class StartStation
                 "Need: first mix to full vacuum",
                 QuantityText.Minutes(plan.Need.Value, Rounding.Up),
                 $"lay {QuantityText.Minutes(plan.WetOut.Value, Rounding.Up)}, bag {QuantityText.Minutes(plan.Bagging.Value, Rounding.Up)}, draw {QuantityText.Minutes(plan.DrawDown.Value, Rounding.Up)}"));
-            items.Add(clock.Margin is { } margin
-                ? new("Margin", QuantityText.Minutes(margin, Rounding.Down), margin.Minutes < 0 ? "the job does not fit: do not start" : context.Paper.RestsOn(plan.FilmLife!.Value.RestsOn, plan.Need.RestsOn), Alarm: margin.Minutes < 0)
+            items.Add(clock.MarginInMinutes is { } margin
+                ? new("Margin", QuantityText.Minutes(margin), Margin(context, margin), Alarm: margin.Minutes < 0)
                 : new("Margin", "not known", "no film life is given"));
             items.Add(clock.FullVacuumBy is { } by
                 ? new(
@@ -80,12 +81,14 @@ internal static class StartStation
                 : new("Full vacuum at the latest", "not known", "take the film life from the data sheet", new Blank("By the clock")));
         }
 
-        if (items.Count > 0)
-        {
-            var start = context.Part.WetOut?.Start is { } planned ? $", first mix planned at {planned.Value.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)}" : "";
-            yield return new KeyNumbers($"The clock at {context.Text.Temperature(context.Plan.Conditions.Room.Value)}{start}", items.ToImmutable());
-        }
+        var start = context.Part.WetOut?.Start is { } planned ? $", first mix planned at {planned.Value.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
+        yield return new KeyNumbers($"The clock at {context.Text.Temperature(context.Plan.Conditions.Room.Value)}{start}", items.ToImmutable());
     }
+
+    private static string? Margin(TravellerContext context, UnitsNet.Duration margin) =>
+        margin.Minutes < 0 ? "the job does not fit: do not start"
+        : context.Paper.RestsOn(context.Plan.Clock!.FilmLife!.Value.RestsOn, context.Plan.Clock.Need.RestsOn) is null ? null
+        : "partly assumed: see the last page";
 
     private static KeyNumber PotLife(TravellerContext context)
     {
@@ -94,27 +97,31 @@ internal static class StartStation
             return new("Pot life today", "not known", "take it from the data sheet");
         }
 
-        var margin = WorkClock.MarginOf(pot)!.Value;
+        var life = QuantityText.Minutes(pot.PotLife!.Value.Value, Rounding.Down);
         var which = context.Plan.Pots.Length > 1 ? $"pot {Numbers.Whole(pot.Number)}, the tightest; " : "";
-        var spare = margin.Minutes < 0
-            ? $"{which}{QuantityText.Minutes(-margin, Rounding.Up)} too short"
-            : $"{which}{QuantityText.Minutes(margin, Rounding.Down)} to spare";
-        return new("Pot life today", QuantityText.Minutes(pot.PotLife!.Value.Value, Rounding.Down), spare, Alarm: margin.Minutes < 0);
+        if (context.Process == Process.Infused)
+        {
+            return new("Pot life today", life, which + "mixed to clamped feed");
+        }
+
+        var margin = WorkClock.MarginInMinutesOf(pot)!.Value;
+        var spare = margin.Minutes < 0 ? $"{which}{QuantityText.Minutes(-margin)} too short" : $"{which}{QuantityText.Minutes(margin)} to spare";
+        return new("Pot life today", life, spare, Alarm: margin.Minutes < 0);
     }
 
     private static IEnumerable<Block> Conditions(TravellerContext context)
     {
         var (conditions, text) = (context.Plan.Conditions, context.Text);
         var facts = ImmutableArray.CreateBuilder<Fact>();
-        facts.Add(new("Room", text.Temperature(conditions.Room.Value).ToString(), new Blank("room temperature", "°C")));
+        facts.Add(new("Room", text.Temperature(conditions.Room.Value).ToString(), new Blank("room temperature", text.TemperatureUnit)));
         if (context.Process != Process.Prepreg)
         {
-            facts.Add(new("Resin", text.Temperature(conditions.Resin.Value).ToString(), new Blank("resin temperature", "°C")));
+            facts.Add(new("Resin", text.Temperature(conditions.Resin.Value).ToString(), new Blank("resin temperature", text.TemperatureUnit)));
         }
 
         var humidity = context.Part.WetOut?.Humidity ?? context.Plan.Shop?.Humidity;
         facts.Add(new("Humidity", humidity is null ? Phrase.Empty : QuantityText.Written(humidity), new Blank("relative humidity", "%")));
-        facts.Add(new("Coldest night", conditions.Night is { } night ? text.Temperature(night.Value).ToString() : Phrase.Empty, new Blank("coldest in the night", "°C")));
+        facts.Add(new("Coldest night", conditions.Night is { } night ? text.Temperature(night.Value).ToString() : Phrase.Empty, new Blank("coldest in the night", text.TemperatureUnit)));
         yield return new Heading(context.Process == Process.Prepreg ? "Conditions" : $"Conditions, {Words.Count(conditions.Laminators.Value, "laminator", "laminators")}");
         yield return new Facts(facts.ToImmutable());
     }

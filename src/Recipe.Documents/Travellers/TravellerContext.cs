@@ -7,11 +7,9 @@ using Recipe.Planning;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>What the stations of one traveller share: the plan, the clock and the count of steps, which runs through all pages.</summary>
+/// <summary>What the stations of one traveller share: the plan, the clock and the shape of a step.</summary>
 internal sealed class TravellerContext(PaperInput input)
 {
-    private int _steps;
-
     public PaperContext Paper { get; } = new(input);
 
     public WorkClock Clock { get; } = new(input.Plan);
@@ -32,20 +30,28 @@ internal sealed class TravellerContext(PaperInput input)
         ? halves
         : Plan.Geometry is { Sides: > 1 } geometry ? [.. Enumerable.Range(1, geometry.Sides).Select(Numbers.Whole)] : [];
 
-    /// <summary>Columns of a table of steps.</summary>
+    /// <summary>Columns of a table of steps. Who did them and when stands at the hold point that follows: a box of 40 mm for each step would cost half the page.</summary>
     public static ImmutableArray<Column> StepColumns =>
-        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 44), new("Actual", WidthMm: 40), new("Time, by", WidthMm: 22)];
+        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 52), new("Actual", WidthMm: 42)];
+
+    /// <summary>Columns of a table of steps whose time matters as much as the reading.</summary>
+    public static ImmutableArray<Column> TimedStepColumns =>
+        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 43), new("Actual", WidthMm: 41), new("Time", WidthMm: 41)];
 
     /// <summary>A step with a target and a space for what it really was.</summary>
-    public CellRow Step(Phrase what, Cell target, Blank actual, string? note = null) =>
-        new([Next(), new TextCell(what, note), target, actual, new Blank("time and initials")]);
+    public static CellRow Step(Phrase what, Cell target, Blank actual, string? note = null) =>
+        new([StepNumbers.ToCome, new TextCell(what, note), target, actual]);
 
     /// <summary>A step that is done or not done.</summary>
-    public CellRow Tick(Phrase what, Cell? target = null, string? note = null, ImmutableArray<string> boxes = default) =>
-        new([Next(), new TextCell(what, note), target ?? "", new TickCell(boxes.IsDefault ? [""] : boxes), new Blank("time and initials")]);
+    public static CellRow Tick(Phrase what, Cell? target = null, string? note = null, int boxes = 1) =>
+        new([StepNumbers.ToCome, new TextCell(what, note), target ?? "", TickCell.Of(boxes)]);
 
     /// <summary>A table of steps.</summary>
     public static Table Steps(string caption, IEnumerable<Row> rows) => new(caption, StepColumns, [.. rows], TableUse.Steps);
+
+    /// <summary>A table of steps whose rows get a space for the time.</summary>
+    public static Table TimedSteps(string caption, IEnumerable<CellRow> rows) =>
+        new(caption, TimedStepColumns, [.. rows.Select(row => row with { Cells = [.. row.Cells, new Blank("time")] })], TableUse.Steps);
 
     /// <summary>A caution box with the cautions of a station, or nothing when none applies.</summary>
     public IEnumerable<Block> Caution(params ReadOnlySpan<Danger> dangers)
@@ -53,6 +59,4 @@ internal sealed class TravellerContext(PaperInput input)
         var lines = Cautions.Of(Plan, dangers);
         return lines.IsEmpty ? [] : [new Caution("Caution", [.. lines.Select(line => (Phrase)line.Text)])];
     }
-
-    private Phrase Next() => Phrase.Strong(Numbers.Whole(++_steps));
 }

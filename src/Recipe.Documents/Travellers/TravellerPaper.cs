@@ -19,13 +19,15 @@ internal static class TravellerPaper
             Identity = context.Paper.Identity(ofOneBuild: true),
             Paper = context.Paper.Paper,
             ForTheBench = true,
-            Stations = [.. Stations(context)],
+            Stations = StepNumbers.Run(Stations(context)),
         };
     }
 
     private static IEnumerable<Station> Stations(TravellerContext context)
     {
-        var wetJoin = context.Part.Join?.Manner?.Value == JoinManner.WetInWet;
+        var join = context.Part.Join;
+        var joinsCured = join is not null && join.Manner?.Value != JoinManner.WetInWet;
+        var finish = FinishOrder.Of(context.Part, joinsCured);
         yield return StartStation.Build(context);
         yield return MouldStation.Build(context);
         yield return KitStation.Build(context);
@@ -35,9 +37,9 @@ internal static class TravellerPaper
         }
 
         yield return LayUpStation.Build(context);
-        if (wetJoin)
+        if (join is not null && !joinsCured)
         {
-            yield return JoinStation.Build(context, context.Part.Join!);
+            yield return JoinStation.Build(context, join);
         }
 
         if (context.Part.Bag is not null || context.Part.Vacuum is not null || context.Process != Process.Hand)
@@ -52,14 +54,24 @@ internal static class TravellerPaper
         }
 
         yield return CureStation.Build(context);
-        if (context.Part.Join is { } join && !wetJoin)
+        if (joinsCured)
         {
-            yield return JoinStation.Build(context, join);
+            yield return FinishStation.BuildApart(context, finish);
+            yield return JoinStation.Build(context, join!);
+            yield return FinishStation.BuildJoined(context, finish);
+        }
+        else
+        {
+            yield return FinishStation.Build(context, finish);
         }
 
-        yield return FinishStation.Build(context);
-        yield return InspectStation.Build(context);
-        yield return RecordStation.Build(context);
-        yield return Notes.Station(context.Paper);
+        yield return RecordStation.Build(context, finish);
+        yield return LastStation(context);
+    }
+
+    private static Station LastStation(TravellerContext context)
+    {
+        var notes = Notes.ForBench(context.Paper);
+        return new Station("Lots and notes", [LotTable.Of(context), new Heading(notes.Title), .. notes.Blocks]);
     }
 }

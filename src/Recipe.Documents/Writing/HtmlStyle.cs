@@ -22,7 +22,7 @@ internal static class HtmlStyle
         return $$"""
             @page {
               size: {{size}} {{(document.Landscape ? "landscape" : "portrait")}};
-              margin: 8mm 10mm 13mm 20mm;
+              margin: 7mm 9mm 12mm 20mm;
               @bottom-left { content: {{HtmlText.CssString(foot)}}; font: 9pt sans-serif; white-space: nowrap; }
               @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; white-space: nowrap; }
             }
@@ -33,7 +33,7 @@ internal static class HtmlStyle
     private const string Common = """
         * { box-sizing: border-box; }
         html { color: #000; background: #fff; }
-        body { margin: 0; font-family: sans-serif; line-height: 1.25; font-variant-numeric: lining-nums tabular-nums; }
+        body { margin: 0 1mm 0 0; font-family: sans-serif; line-height: 1.25; font-variant-numeric: lining-nums tabular-nums; }
         h1, h2, h3 { line-height: 1.15; break-after: avoid; break-inside: avoid; }
         p { margin: 0 0 2mm; orphans: 2; widows: 2; }
         ul { margin: 0 0 2mm; padding-left: 6mm; }
@@ -60,28 +60,32 @@ internal static class HtmlStyle
         .tick { display: inline-block; flex: none; width: 10mm; height: 10mm; border: 0.6mm solid #000; vertical-align: middle; }
         .facts .wide dd { font-weight: normal; }
         .facts .blank { margin-left: auto; }
+        .facts .blank:only-child { flex: 1; }
         .short { break-inside: avoid; }
         .labelled { display: inline-flex; gap: 2mm; align-items: center; white-space: nowrap; }
-        .box { margin: 0 0 3mm; padding: 2mm 3mm; break-inside: avoid; }
-        .box h3 { margin: 0 0 1.5mm; }
+        .box { margin: 0 0 2.5mm; padding: 1.2mm 3mm; break-inside: avoid; }
+        .box h3 { margin: 0 0 1mm; }
         .box ul:last-child, .box p:last-child { margin-bottom: 0; }
         .caution { border: 1mm solid #000; }
         .if { border: 0.6mm dashed #000; }
-        .hold { border: 0.5mm solid #000; border-top-width: 3mm; border-bottom-width: 3mm; }
+        .hold { border: 0.5mm solid #000; border-top-width: 3mm; border-bottom-width: 1.5mm; }
+        .hold, .if { break-before: avoid; }
         .blanks { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1mm 3mm; }
+        .blanks.four { grid-template-columns: repeat(4, 1fr); }
         .blanks .labelled { flex-direction: column; gap: 0; align-items: stretch; font-size: 11pt; }
-        .hold .ticks { display: grid; grid-template-columns: 1fr 1fr; gap: 0 5mm; }
-        .ticks { list-style: none; padding: 0; }
-        .ticks li { display: flex; gap: 3mm; align-items: center; margin: 0 0 1.2mm; break-inside: avoid; }
+        .ticks { list-style: none; padding: 0; display: grid; grid-template-columns: 1fr 1fr; gap: 0 5mm; }
+        .ticks li:only-child { grid-column: 1 / -1; }
+        .ticks li { display: flex; gap: 3mm; align-items: center; margin: 0 0 1mm; min-height: 10mm; line-height: 1.15; break-inside: avoid; }
         .panel { break-inside: avoid; margin: 0 0 3mm; }
         .panel dl { display: grid; grid-template-columns: 1fr 1fr; border: 0.8mm solid #000; }
+        .card:only-child { grid-column: 1 / -1; }
         .card { padding: 1.5mm 2.5mm; border: 0.2mm solid #000; }
         .alarm { border-width: 1.2mm; }
         .big { font-size: 28pt; font-weight: bold; line-height: 1.1; white-space: nowrap; }
         .big .unit { font-size: 65%; }
         .ring { display: inline-flex; align-items: center; justify-content: center; min-width: 15mm; height: 15mm; padding: 0 1mm; border: 0.8mm solid #000; border-radius: 7.5mm; font-size: 36pt; font-weight: bold; line-height: 1; }
         .direction { display: flex; gap: 1.5mm; align-items: center; }
-        .direction svg { flex: none; width: 13mm; height: 13mm; fill: none; stroke: #000; stroke-width: 1.6; }
+        .direction svg { flex: none; width: 12mm; height: 12mm; fill: none; stroke: #000; stroke-width: 1.6; }
         .direction circle { stroke-width: 0.3; }
         .direction path { stroke-width: 0.5; }
         @media screen {
@@ -92,25 +96,33 @@ internal static class HtmlStyle
         """;
 
     private const string Bench = """
-        body { font-size: 14pt; }
-        h1 { font-size: 20pt; margin: 0 0 1mm; }
-        h2 { font-size: 24pt; margin: 0; }
-        h3 { font-size: 16pt; margin: 3mm 0 1.5mm; }
-        .identity { font-size: 10pt; }
-        .station-head { display: flex; gap: 4mm; align-items: center; border-bottom: 1mm solid #000; padding: 0 0 2mm; margin: 0 0 3mm; break-inside: avoid; break-after: avoid; }
+        body { font-size: 14pt; line-height: 1.2; }
+        h1 { font-size: 16pt; margin: 0; }
+        h2 { font-size: 24pt; margin: 0; white-space: nowrap; }
+        h3 { font-size: 15pt; margin: 2mm 0 1mm; }
+        .identity { font-size: 9pt; margin: 0 0 1mm; }
+        .station-head { display: flex; gap: 4mm; align-items: center; border-bottom: 1mm solid #000; padding: 0 0 1.5mm; margin: 0 0 2.5mm; break-inside: avoid; break-after: avoid; }
         .station-head h2 { flex: 1; }
-        .station-head p { margin: 0; font-size: 10pt; text-align: right; }
+        .station-head p { margin: 0; font-size: 9pt; text-align: right; }
         .station-head .number { display: inline-block; min-width: 11mm; padding: 0 1.5mm; border: 0.8mm solid #000; text-align: center; }
         .note { font-size: 11pt; }
         .fine, table.reference, .facts dt { font-size: 11pt; }
+        ul.fine { font-size: 9pt; columns: 2; column-gap: 6mm; padding-left: 4mm; }
+        ul.fine li { margin: 0 0 1mm; break-inside: avoid; }
         .facts { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
         .facts .wide { grid-column: 1 / -1; }
         .facts dt { flex: 0 0 24mm; }
-        table.steps { table-layout: fixed; }
+        .panel .card { display: grid; grid-template-columns: 1fr auto; column-gap: 2mm; align-content: start; }
+        .card dt, .card .big { grid-column: 1; }
+        .card .note { grid-column: 1 / -1; }
+        .card .beside { display: flex; flex-direction: column; grid-area: 1 / 2 / 3 / 3; font-size: 11pt; line-height: 1.1; }
+        table.steps { table-layout: fixed; margin: 0 0 3mm; }
+        table.steps tbody { break-inside: avoid; }
         table.steps thead th, caption { font-size: 11pt; }
-        table.steps tbody td, table.steps tbody th { height: 13mm; font-weight: normal; }
-        table.steps tbody tr.group th { height: auto; font-weight: bold; }
-        .direction strong { font-size: 18pt; white-space: nowrap; }
+        table.steps tbody td, table.steps tbody th { height: 11mm; padding: 0.4mm 1.5mm; font-weight: normal; }
+        table.steps tbody td.write { height: 12.5mm; padding: 0; }
+        table.steps tbody tr.group th { height: auto; padding: 1mm 1.5mm; font-weight: bold; }
+        .direction strong { font-size: 14pt; white-space: nowrap; }
         .station { break-before: page; }
         .station:first-of-type { break-before: auto; }
 
@@ -123,8 +135,13 @@ internal static class HtmlStyle
         h3 { font-size: 12pt; margin: 3mm 0 1mm; }
         .identity, .fine, .note { font-size: 9pt; }
         table { font-size: 9.5pt; }
+        table.reference { table-layout: fixed; }
+        table.reference th, table.reference td { padding: 0.6mm 1.2mm; line-height: 1.2; }
+        code { font-size: 8.5pt; }
+        ul { break-inside: avoid; }
         .panel dl { grid-template-columns: 1fr 1fr 1fr; }
-        .facts dt { flex: 0 0 45mm; }
+        .facts { display: grid; grid-template-columns: 1fr 1fr; gap: 0 8mm; }
+        .facts dt { flex: 0 0 38mm; }
         .big { font-size: 20pt; }
 
         """;

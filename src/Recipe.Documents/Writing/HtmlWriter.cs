@@ -70,10 +70,11 @@ internal static class HtmlWriter
         Facts facts => $"<dl class=\"facts\">\n{Lines(facts.Items.Select(Of))}\n</dl>",
         KeyNumbers numbers => Of(numbers),
         HoldPoint hold => Of(hold),
+        Caution { Lines: [var line] } caution => $"<p class=\"box caution\"><strong><span class=\"mark\" aria-hidden=\"true\">▲</span> {HtmlText.Escape(caution.Title)}:</strong> {HtmlText.Of(line)}</p>",
         Caution caution => Box("caution", "▲", caution.Title, $"<ul>\n{Items(caution.Lines.Select(HtmlText.Of))}\n</ul>"),
         IfBox box => Box("if", "?", "If it goes wrong", $"<ul>\n{Items(box.Lines.Select(
             line => $"<strong>{HtmlText.Escape(line.If)}:</strong> {HtmlText.Escape(line.Then)}"))}\n</ul>"),
-        BulletList list => $"<ul>\n{Items(list.Items.Select(HtmlText.Of))}\n</ul>",
+        BulletList list => $"<ul{(list.Fine ? " class=\"fine\"" : "")}>\n{Items(list.Items.Select(HtmlText.Of))}\n</ul>",
         TickList list => Ticks(list.Items),
         Table table => HtmlTables.Of(table),
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
@@ -90,8 +91,8 @@ internal static class HtmlWriter
         var cards = numbers.Items.Select(number =>
             $"<div class=\"card{(number.Alarm ? " alarm" : "")}\"><dt>{(number.Alarm ? "▲ " : "")}{HtmlText.Escape(number.Label)}</dt>"
             + $"<dd class=\"big\">{HtmlText.Big(number.Value)}</dd>"
+            + (number.Blank is { } blank ? $"<dd class=\"beside\">{HtmlText.Escape(blank.What)} {Of(blank)}</dd>" : "")
             + (number.Note is null ? "" : $"<dd class=\"note\">{HtmlText.Escape(number.Note)}</dd>")
-            + (number.Blank is { } blank ? $"<dd class=\"note\">{HtmlText.Escape(blank.What)} {Of(blank)}</dd>" : "")
             + "</div>");
         return $"<section class=\"panel\">\n<h3>{HtmlText.Escape(numbers.Caption)}</h3>\n<dl>\n{Lines(cards)}\n</dl>\n</section>";
     }
@@ -100,7 +101,7 @@ internal static class HtmlWriter
     {
         var blanks = hold.Blanks.Select(blank => $"<span class=\"labelled\">{HtmlText.Escape(blank.What)} {Of(blank)}</span>");
         var checks = hold.Checks.IsEmpty ? "" : Ticks(hold.Checks) + "\n";
-        return Box("hold", "●", $"{hold.Id} HOLD: {hold.Title}", $"{checks}<p class=\"blanks\">{string.Concat(blanks)}</p>");
+        return Box("hold", "●", $"{hold.Id} HOLD: {hold.Title}", $"{checks}<p class=\"blanks{(hold.Blanks.Length == 4 ? " four" : "")}\">{string.Concat(blanks)}</p>");
     }
 
     private static string Box(string kind, string mark, string title, string inner) =>

@@ -1,0 +1,55 @@
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+using Recipe.Model;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>Weighing against the target, thickness, and what the author wants inspected, to H8.</summary>
+internal static class InspectSteps
+{
+    public static HoldPoint Hold(FinishOrder order) => new(
+        "H8",
+        "inspected and weighed",
+        ["Wait 10\u00A0min before you inspect your own work", "Tapped, held to the light, measured", .. order.BeforeInspection.Concat(order.AfterInspection).Where(line => line.Verb == "inspect").SelectMany(Items)],
+        []);
+
+    // "mass in its band; at most 1 pinhole per dm2" is two things to tick.
+    private static IEnumerable<Phrase> Items(FinishStep line) =>
+        line.Text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            .Select(item => WrittenText.ForReading(item)).Select(item => (Phrase)(char.ToUpperInvariant(item[0]) + item[1..]));
+
+    public static IEnumerable<Row> Weigh(TravellerContext context)
+    {
+        var (part, text) = (context.Part, context.Text);
+        if (part.TargetMass is { } target)
+        {
+            var reading = text.Written(target, value => text.About(value));
+            var band = part.TargetTolerance is { } tolerance
+                ? $"{text.Weight(target.Value - tolerance.Value, Rounding.Up)} to {text.Weight(target.Value + tolerance.Value, Rounding.Down)}"
+                : null;
+            yield return TravellerContext.Step("Weigh the trimmed part. Target", new BigCell(reading.Main, Join(reading.Beside, band)), new Blank("trimmed mass", text.ScaleUnit), Expected(context));
+        }
+        else if (context.Plan.Laminate is { } laminate)
+        {
+            var mass = laminate.TrimmedMass.Value;
+            yield return TravellerContext.Step(
+                "Weigh the trimmed part. Expected", new BigCell(text.About(mass.Value).Main, $"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), new Blank("trimmed mass", text.ScaleUnit));
+        }
+        else
+        {
+            yield return TravellerContext.Step("Weigh the trimmed part.", "no target", new Blank("trimmed mass", text.ScaleUnit));
+        }
+
+        if (context.Plan.Laminate is { } whole)
+        {
+            yield return TravellerContext.Step(
+                "Measure the full stack at 3 marks.", new BigCell(text.Thickness(whole.Thickness.Value).Main, "computed"), new Blank("thickness at three marks", text.ThicknessUnit));
+        }
+    }
+
+    private static string? Expected(TravellerContext context) => context.Plan.Laminate is { } laminate
+        ? $"expected {context.Text.About(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.About(laminate.TrimmedMass.Value.Low).Main} to {context.Text.About(laminate.TrimmedMass.Value.High).Main}"
+        : null;
+
+    private static string? Join(string? first, string? second) => first is null ? second : second is null ? first : $"{first}; {second}";
+}

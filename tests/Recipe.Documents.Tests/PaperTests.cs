@@ -1,0 +1,132 @@
+using System.Globalization;
+using Recipe.Documents.Tests.Plans;
+
+namespace Recipe.Documents.Tests;
+
+/// <summary>What holds for every paper in every format.</summary>
+public sealed class PaperTests
+{
+    private static readonly IEnumerable<(PaperKind Kind, PaperFormat Format)> Written =
+        from kind in Papers.All from format in kind.Formats select (kind, format);
+
+    [Fact]
+    public void The_same_input_gives_the_same_bytes()
+    {
+        foreach (var (name, kind, format) in Cases.Papers)
+        {
+            Assert.Equal(Papers.Write(Cases.All[name], kind, format), Papers.Write(Cases.All[name], kind, format));
+        }
+    }
+
+    [Fact]
+    public void The_country_of_the_machine_changes_nothing()
+    {
+        // Every habit that a country may have at once; the tests run where no culture but the invariant one is installed.
+        var elsewhere = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        (elsewhere.NumberFormat.NumberDecimalSeparator, elsewhere.NumberFormat.NumberGroupSeparator) = (",", ".");
+        (elsewhere.NumberFormat.NegativeSign, elsewhere.NumberFormat.PositiveSign) = ("\u2212", "plus ");
+        (elsewhere.NumberFormat.PercentSymbol, elsewhere.NumberFormat.NaNSymbol) = ("per cent", "no number");
+        (elsewhere.DateTimeFormat.DateSeparator, elsewhere.DateTimeFormat.TimeSeparator) = (".", "h");
+        elsewhere.DateTimeFormat.ShortDatePattern = "d.M.yy";
+        var expected = Cases.Papers.Select(paper => Papers.Write(Cases.All[paper.Case], paper.Kind, paper.Format)).ToList();
+        var before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = elsewhere;
+            Assert.Equal("1,5", 1.5.ToString(CultureInfo.CurrentCulture));
+            Assert.Equal(expected, Cases.Papers.Select(paper => Papers.Write(Cases.All[paper.Case], paper.Kind, paper.Format)));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void Every_paper_lists_every_assumption_with_its_value_and_its_source()
+    {
+        foreach (var input in (PaperInput[])[HatchLid.Input, RudderHalves.Input])
+        {
+            foreach (var (kind, format) in Written)
+            {
+                var paper = Reading(Papers.Write(input, kind, format), format);
+                foreach (var assumption in input.Plan.Assumptions)
+                {
+                    var isSet = format is PaperFormat.Markdown or PaperFormat.Html;
+                    foreach (var text in (string[])
+                    [
+                        isSet ? Quantities.WrittenText.InTitle(assumption.What) : assumption.What,
+                        isSet ? Quantities.WrittenText.ForReading(assumption.Value) : assumption.Value,
+                        isSet ? Quantities.WrittenText.InTitle(assumption.Source) : assumption.Source,
+                    ])
+                    {
+                        Assert.Contains(Reading(text, PaperFormat.Markdown), paper, StringComparison.Ordinal);
+                    }
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Every_paper_lists_waivers_open_findings_gaps_and_what_nobody_checked()
+    {
+        foreach (var input in (PaperInput[])[HatchLid.Input, RudderHalves.Input])
+        {
+            foreach (var (kind, format) in Written)
+            {
+                var paper = Reading(Papers.Write(input, kind, format), format);
+                Assert.All(input.Plan.Part.Waivers.Where(waiver => waiver.Because is not null), waiver => Assert.Contains(Reading(waiver.Because!, PaperFormat.Markdown), paper, StringComparison.Ordinal));
+                Assert.All(input.Findings, finding => Assert.Contains(finding.Descriptor.Code, paper, StringComparison.Ordinal));
+                Assert.All(input.Plan.Gaps, gap => Assert.Contains(Reading(gap.Missing, PaperFormat.Markdown), paper, StringComparison.Ordinal));
+                Assert.All(input.NotChecked, check => Assert.Contains(Reading(check.Missing, PaperFormat.Markdown), paper, StringComparison.Ordinal));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_paper_ends_with_one_line_end_and_holds_no_carriage_return_but_in_csv()
+    {
+        foreach (var (name, kind, format) in Cases.Papers)
+        {
+            var paper = Papers.Write(Cases.All[name], kind, format);
+            Assert.EndsWith("\n", paper, StringComparison.Ordinal);
+            Assert.False(paper.EndsWith("\n\n", StringComparison.Ordinal));
+            Assert.Equal(format == PaperFormat.Csv, paper.Contains('\r', StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void A_paper_that_has_no_table_refuses_to_be_one()
+    {
+        Assert.Throws<ArgumentException>(() => Papers.Write(HatchLid.Input, Papers.Traveller, PaperFormat.Csv));
+    }
+
+    [Fact]
+    public void A_file_name_holds_nothing_that_a_file_system_refuses()
+    {
+        Assert.Equal("hatch-lid.traveller.html", Papers.Traveller.FileName("hatch-lid", PaperFormat.Html));
+        Assert.Equal("a-b--c-.takeoff.csv", Papers.Takeoff.FileName("a/b:?c\u00e9", PaperFormat.Csv));
+        Assert.Equal("part.takeoff.md", Papers.Takeoff.FileName("", PaperFormat.Markdown));
+    }
+
+    [Fact]
+    public void A_plan_that_holds_nothing_still_gives_every_paper()
+    {
+        foreach (var process in Enum.GetValues<Model.Process>())
+        {
+            foreach (var (kind, format) in Written)
+            {
+                Assert.NotEmpty(Papers.Write(Bare.Of(process), kind, format));
+            }
+        }
+    }
+
+    // The text without what a format adds to it: escapes, blanks of other kinds.
+    private static string Reading(string paper, PaperFormat format)
+    {
+        var text = format == PaperFormat.Html ? System.Net.WebUtility.HtmlDecode(System.Text.RegularExpressions.Regex.Replace(paper, "<[^>]*>", "")) : paper;
+        return text.Replace("\\", "", StringComparison.Ordinal).Replace("`", "", StringComparison.Ordinal).Replace("\"\"", "\"", StringComparison.Ordinal)
+            .Replace("u0022", "\"", StringComparison.Ordinal).Replace("u0027", "'", StringComparison.Ordinal).Replace('\u00A0', ' ')
+            .Replace("&quot;", "\"", StringComparison.Ordinal);
+    }
+}
