@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
-using System.Diagnostics.CodeAnalysis;
 using BenchmarkDotNet.Attributes;
 using Recipe.Checks;
 using Recipe.Compiler;
 using Recipe.Model;
 using Recipe.Planning;
-using Recipe.TestKit;
 using Recipe.Text.Findings;
 
 namespace Recipe.Benchmarks;
@@ -27,7 +25,7 @@ public class ChecksBenchmark
     [GlobalSetup]
     public void Prepare()
     {
-        if (!new Workspace(new Samples(), Today).TryCompile(Path, out var file))
+        if (!new Workspace(new RepositoryFiles(), Today).TryCompile(Path, out var file))
         {
             throw new FileNotFoundException(Path);
         }
@@ -40,14 +38,4 @@ public class ChecksBenchmark
     /// <summary>Runs every check of the catalogue. The target is less than 2 ms.</summary>
     [Benchmark]
     public CheckReport AllChecksOnOnePart() => CheckRunner.Run(_plans, _model, Today, earlier: _earlier);
-
-    private sealed class Samples : IFileStore
-    {
-        public bool TryRead(string name, [NotNullWhen(true)] out string? text)
-        {
-            var path = Repository.PathOf(name);
-            text = File.Exists(path) ? File.ReadAllText(path) : null;
-            return text is not null;
-        }
-    }
 }

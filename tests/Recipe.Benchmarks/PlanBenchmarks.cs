@@ -19,7 +19,7 @@ public class PlanBenchmarks
     [GlobalSetup]
     public void Bind()
     {
-        if (!new Workspace(new RepositoryFiles()).TryCompile($"samples/{Sample}.recipe", out var file))
+        if (!new Workspace(new RepositoryFiles(), new DateOnly(2026, 5, 14)).TryCompile($"samples/{Sample}.recipe", out var file))
         {
             throw new InvalidOperationException($"The sample {Sample} cannot be read.");
         }

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Recipe.Syntax;
+using Recipe.TestKit;
 using Recipe.Text;
 
 namespace Recipe.Benchmarks;
