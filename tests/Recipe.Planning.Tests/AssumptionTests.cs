@@ -1,7 +1,7 @@
 using CsCheck;
 using Recipe.Model;
-using Recipe.Text.Units;
 using Recipe.TestKit.Models;
+using Recipe.Text.Units;
 using UnitsNet;
 
 namespace Recipe.Planning.Tests;

@@ -1,6 +1,6 @@
 using Recipe.Model;
-using Recipe.Text.Units;
 using Recipe.TestKit.Models;
+using Recipe.Text.Units;
 using UnitsNet;
 
 namespace Recipe.Planning.Tests;
