@@ -126,7 +126,7 @@ public sealed class PaperTests
     {
         var text = format == PaperFormat.Html ? System.Net.WebUtility.HtmlDecode(System.Text.RegularExpressions.Regex.Replace(paper, "<[^>]*>", "")) : paper;
         return text.Replace("\\", "", StringComparison.Ordinal).Replace("`", "", StringComparison.Ordinal).Replace("\"\"", "\"", StringComparison.Ordinal)
-            .Replace("u0022", "\"", StringComparison.Ordinal).Replace("u0027", "'", StringComparison.Ordinal).Replace('\u00A0', ' ')
+            .Replace("u0022", "\"", StringComparison.Ordinal).Replace("u0027", "'", StringComparison.Ordinal).Replace("u002B", "+", StringComparison.Ordinal).Replace('\u00A0', ' ')
             .Replace("&quot;", "\"", StringComparison.Ordinal);
     }
 }

@@ -101,9 +101,7 @@ public sealed class BatchesShort : Check
             return;
         }
 
-        // Lines of the sum that rest on nothing assumed are needed for certain: short of those alone is an error.
-        var certain = Mass.FromKilograms(
-            resin.Lines.Where(l => !l.Mass.IsAssumed && l.Use != ResinUse.Spare).Sum(l => l.Mass.Value.Kilograms));
+        var certain = Certain(context.Plan, resin);
         var pot = wetOut.PotMasses[^1];
         var dry = Short(context.Plan, resin, mixed);
         context.Report(
@@ -116,13 +114,27 @@ public sealed class BatchesShort : Check
         string In(Mass mass) => Say.About(mass, pot.Written);
     }
 
+    /// <summary>
+    /// What is needed for certain: what is laid and what is lost, as far as nothing assumed is in it. Being short of that alone is an error.
+    /// What the layers of a bag carry away was laid before.
+    /// </summary>
+    private static Mass Certain(Plan plan, ResinPlan resin)
+    {
+        var laid = plan.Stack.Select(l => l.LaidResin ?? l.CutResin);
+        var isBled = plan.Stack.Any(l => l.LaidResin is not null);
+        var rest = resin.Lines
+            .Where(l => l.Use is not (ResinUse.Laminate or ResinUse.CoreFaces or ResinUse.Spare) && !(isBled && l.Use == ResinUse.Pickup))
+            .Select(l => (Computed<Mass>?)l.Mass);
+        return Mass.FromKilograms(laid.Concat(rest).Sum(m => m is { IsAssumed: false } sure ? sure.Value.Kilograms : 0));
+    }
+
     /// <summary>The first line of the stack that the mixed resin does not reach, what never comes out of the pot taken off first.</summary>
     private static StackItem? Short(Plan plan, ResinPlan resin, Mass mixed)
     {
         var left = mixed.Kilograms - resin.Lines.Where(l => l.Use == ResinUse.Loss).Sum(l => l.Mass.Value.Kilograms);
         foreach (var line in plan.Stack)
         {
-            left -= line.CutResin?.Value.Kilograms ?? 0;
+            left -= (line.LaidResin ?? line.CutResin)?.Value.Kilograms ?? 0;
             if (left < 0)
             {
                 return line.Item;

@@ -59,7 +59,7 @@ internal sealed class LineReader
         rest = reader.ReadValues();
         if (!halfRead && rest is null)
         {
-            reader.ReportMissing();
+            MissingPieces.Report(entry, word, reader._pattern, reader._reading, context, reader.Example);
         }
 
         return reader._reading;
@@ -357,49 +357,5 @@ internal sealed class LineReader
         }
 
         return null;
-    }
-
-    private void ReportMissing()
-    {
-        if (!_word.Forms.IsEmpty && _reading.Form is null)
-        {
-            if (_entry.Values.Length == 0)
-            {
-                Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, "a form", Example));
-            }
-
-            return;
-        }
-
-        foreach (var argument in _pattern.Arguments)
-        {
-            if (!argument.IsOptional && !_reading.WasTried(argument.Name))
-            {
-                Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, argument.Kind.Noun, Example));
-                return;
-            }
-        }
-
-        foreach (var clause in _pattern.Clauses)
-        {
-            if (clause.IsRequired && !_reading.WasTried(clause.Phrase) && !HasWord(clause.Words[0]))
-            {
-                Report(MissingValue.Create(Context.At(_entry.Head.Span), Head, $"`{clause.Phrase}` and {clause.Kind.Noun}", Example));
-                return;
-            }
-        }
-    }
-
-    private bool HasWord(string word)
-    {
-        foreach (var value in _entry.Values)
-        {
-            if (value is WordSyntax found && found.Text == word)
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }
