@@ -1,4 +1,4 @@
-using System.Runtime.CompilerServices;
+using Recipe.TestKit;
 
 namespace Recipe.Documents.Tests;
 
@@ -10,7 +10,7 @@ internal static class Golden
 {
     public static bool Updates => Environment.GetEnvironmentVariable("RECIPE_UPDATE_GOLDENS") == "1";
 
-    public static string Folder([CallerFilePath] string thisFile = "") => Path.Combine(Path.GetDirectoryName(thisFile)!, "goldens");
+    public static string Folder() => Repository.PathOf("tests/Recipe.Documents.Tests/goldens");
 
     public static void Check(string relativePath, string written)
     {

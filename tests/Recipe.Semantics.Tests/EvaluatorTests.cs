@@ -25,6 +25,14 @@ public class EvaluatorTests
     public void Masses(string written, double kilograms) =>
         Assert.Equal(kilograms, Part($"target mass {written}").TargetMass!.Value.Kilograms, 1e-6 * kilograms);
 
+    [Fact]
+    public void A_range_with_a_misspelt_unit_is_told_once_and_at_the_unit()
+    {
+        var finding = Given.Single("shop s {\n  room 19 to 22 altitude\n}");
+        Assert.Equal("unknown-unit", finding.Descriptor.Name);
+        Assert.Equal(["unknown-unit", "unknown-word"], Given.Codes("shop s {\n  room 19 to 22 altitude degC\n}").Order(StringComparer.Ordinal));
+    }
+
     [Theory]
     [InlineData("1 oz/yd2", 3.390575e-2)]
     [InlineData("1 oz/ft2", 3.051517e-1)]

@@ -130,6 +130,12 @@ internal static class QuantityReader
     private static Argument? ReadRange(LineReader line, string name, QuantityKind kind, ValueSyntax low, ValueSyntax high, TextSpan span)
     {
         var upper = ReadSingle(line, kind, high);
+        if (upper is null && IsLoneNumber(low))
+        {
+            // It takes its unit from the upper end, about which enough is said.
+            return null;
+        }
+
         var lower = ReadSingle(line, kind, low, upper?.Unit);
         if (upper is not { } h || lower is not { } l)
         {
