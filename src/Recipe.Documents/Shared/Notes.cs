@@ -16,10 +16,10 @@ internal static class Notes
     public const string Title = "What the numbers rest on";
 
     /// <summary>For the desk: with what to write to replace each assumption.</summary>
-    public static Station ForDesk(PaperContext context) => new(Title, [new Heading("Assumed"), .. AssumptionTable(context), .. Rest(context)]);
+    public static Station ForDesk(PaperContext context) => new(Title, [.. Rest(context), new Heading("Assumed"), .. AssumptionTable(context)]);
 
-    /// <summary>For the bench: as fine print, each source once.</summary>
-    public static Station ForBench(PaperContext context) => new(Title, [.. AssumptionLines(context), .. Rest(context)]);
+    /// <summary>For the bench: what somebody must know first, then the assumptions as fine print, each source once.</summary>
+    public static IEnumerable<Block> ForBench(PaperContext context) => [.. Rest(context), new Heading(Title), .. AssumptionLines(context)];
 
     /// <summary>Every waiver of the part and every accepted finding, in words.</summary>
     public static ImmutableArray<Phrase> WaiverLines(PaperContext context)
@@ -111,11 +111,15 @@ internal static class Notes
 
     private static IEnumerable<Block> Findings(PaperContext context)
     {
-        yield return new Heading("Findings of the checks");
         var open = Open(context).ToList();
-        yield return open.Count == 0
-            ? new Paragraph("None open.")
-            : new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity)) + $" {finding.Descriptor.Code}: " + Phrase.WithCode(Words.Sentence(finding.Message)) + " " + Phrase.WithCode(finding.Descriptor.Remedy))]);
+        if (open.Count == 0)
+        {
+            yield return new Paragraph("Findings of the checks: none open.");
+            yield break;
+        }
+
+        yield return new Heading("Findings of the checks");
+        yield return new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity)) + $" {finding.Descriptor.Code}: " + Phrase.WithCode(Words.Sentence(finding.Message)) + " " + Phrase.WithCode(finding.Descriptor.Remedy))]);
     }
 
     private static IEnumerable<Block> Waivers(PaperContext context)

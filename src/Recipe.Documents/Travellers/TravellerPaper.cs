@@ -69,9 +69,6 @@ internal static class TravellerPaper
         yield return LastStation(context);
     }
 
-    private static Station LastStation(TravellerContext context)
-    {
-        var notes = Notes.ForBench(context.Paper);
-        return new Station("Lots and notes", [LotTable.Of(context), new Heading(notes.Title), .. notes.Blocks]);
-    }
+    private static Station LastStation(TravellerContext context) =>
+        new("Lots and notes", [LotTable.Of(context), .. Notes.ForBench(context.Paper)]);
 }
