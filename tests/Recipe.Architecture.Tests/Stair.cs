@@ -48,7 +48,7 @@ internal static class Stair
                 "Recipe.Text", "Recipe.Syntax", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering", "Recipe.Planning",
                 "Recipe.Checks", "Recipe.Documents", "Recipe.HouseRules",
             ],
-            [UnitsNet]),
+            [UnitsNet, "System.IO.Hashing"]),
 
         // Editor features in editor terms: offsets, labels, edits. No protocol.
         new(

@@ -1,4 +1,12 @@
 using BenchmarkDotNet.Running;
+using Recipe.Benchmarks;
 
-// Run all with: dotnet run -c Release --project tests/Recipe.Benchmarks -- --filter '*'
+// The libraries: dotnet run -c Release --project tests/Recipe.Benchmarks -- --filter '*'
+// The published binary: dotnet run -c Release --project tests/Recipe.Benchmarks -- native PATH/recipe
+if (args is ["native", var binary])
+{
+    return NativeBudgets.Measure(binary);
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+return 0;

@@ -1,0 +1,119 @@
+using System.Diagnostics;
+using System.Globalization;
+using Recipe.TestKit;
+
+namespace Recipe.Benchmarks;
+
+/// <summary>
+/// Measures the published binary as a user starts it: wall time and the most memory, against the budgets. It reports and never
+/// fails: what a figure is worth depends on the machine and on what else it does.
+/// Run with: dotnet run -c Release --project tests/Recipe.Benchmarks -- native PATH/recipe
+/// </summary>
+internal static class NativeBudgets
+{
+    private const int Runs = 31;
+    private const int WorkspaceFiles = 1_000;
+    private const int WorkspaceLinesOfAFile = 100;
+
+    public static int Measure(string binary)
+    {
+        if (!File.Exists(binary))
+        {
+            Console.Error.WriteLine($"There is no {binary}. First: dotnet publish src/Recipe.Cli -c Release -o out");
+            return 2;
+        }
+
+        var folder = Directory.CreateTempSubdirectory("recipe-budgets-").FullName;
+        try
+        {
+            var workspace = Path.Combine(folder, "workspace");
+            var lines = MakeWorkspace(workspace);
+            var hatch = Repository.PathOf("samples/hatch-lid.recipe");
+            Console.WriteLine("what                                          | median ms | budget | most MB | budget");
+            Row("start (--version)", binary, Runs, null, null, "--version");
+            Row("check of the hatch lid", binary, Runs, 30, 40, "check", hatch);
+            Row("build of the hatch lid, all papers", binary, Runs, 60, null, "build", hatch, "--part", "hatch-lid", "--out", Path.Combine(folder, "out"));
+            Row(string.Create(CultureInfo.InvariantCulture, $"check of {WorkspaceFiles} files, {lines} lines"), binary, 5, 1000, 300, "check", workspace);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+
+        return 0;
+    }
+
+    // Copies of the sample, each filled up to its number of lines with variants, beside one shop file.
+    private static int MakeWorkspace(string folder)
+    {
+        Directory.CreateDirectory(folder);
+        File.Copy(Repository.PathOf("samples/shop.recipe"), Path.Combine(folder, "shop.recipe"));
+        var text = Repository.Read("samples/hatch-lid.recipe");
+        var count = text.Count(c => c == '\n');
+        for (var variant = 0; count < WorkspaceLinesOfAFile; variant++)
+        {
+            var more = string.Create(CultureInfo.InvariantCulture, $"\nvariant filler-{variant} of hatch-lid {{\n  plies {{\n    remove veil\n  }}\n}}\n");
+            text += more;
+            count += more.Count(c => c == '\n');
+        }
+
+        for (var file = 0; file < WorkspaceFiles; file++)
+        {
+            File.WriteAllText(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"lid-{file:0000}.recipe")), text);
+        }
+
+        return count * WorkspaceFiles;
+    }
+
+    private static void Row(string what, string binary, int runs, int? budgetMs, int? budgetMb, params string[] arguments)
+    {
+        var most = Enumerable.Range(0, 3).Max(_ => MostMemory(binary, arguments));
+        var times = Enumerable.Range(0, runs).Select(_ => Time(binary, arguments).TotalMilliseconds).Order().ToArray();
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"{what,-45} | {times[runs / 2],9:0.0} | {budgetMs,6} | {most / 1e6,7:0.0} | {budgetMb,6}"));
+    }
+
+    private static TimeSpan Time(string binary, string[] arguments)
+    {
+        var clock = Stopwatch.StartNew();
+        using var process = Start(binary, arguments);
+        process.WaitForExit();
+        return clock.Elapsed;
+    }
+
+    // Apart from the timing: looking disturbs. The peak grows only, so the last look before the end is close to it.
+    private static long MostMemory(string binary, string[] arguments)
+    {
+        using var process = Start(binary, arguments);
+        long most = 0;
+        try
+        {
+            while (!process.HasExited)
+            {
+                process.Refresh();
+                most = Math.Max(most, process.PeakWorkingSet64);
+            }
+        }
+        catch (InvalidOperationException)
+        {
+            // It ended between the two questions.
+        }
+
+        return most;
+    }
+
+    private static Process Start(string binary, string[] arguments)
+    {
+        var start = new ProcessStartInfo(binary) { RedirectStandardOutput = true, RedirectStandardError = true };
+        foreach (var argument in arguments)
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        var process = Process.Start(start) ?? throw new InvalidOperationException($"{binary} did not start.");
+        process.OutputDataReceived += (_, _) => { };
+        process.BeginOutputReadLine();
+        process.BeginErrorReadLine();
+        return process;
+    }
+}
