@@ -59,7 +59,7 @@ internal static class LayUpStation
         var resin = context.IsWet ? ImmutableArray.Create(new Column("Resin", Align.Left, 35)) : [];
         return
         [
-            new("Ply", Align.Centre, 20), new("Material", NamesTheRow: true), new("Direction", WidthMm: 34), .. resin,
+            new("Ply", Align.Centre, 20), new("Material", NamesTheRow: true), new("Direction", WidthMm: 37), .. resin,
             new("Laid", Align.Centre, context.Sides.Length > 1 ? 32 : 25),
         ];
     }
