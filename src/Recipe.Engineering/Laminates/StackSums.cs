@@ -1,0 +1,42 @@
+namespace Recipe.Engineering;
+
+/// <summary>The integrals of stiffness over the thickness, layer by layer, and what can be read off them.</summary>
+internal struct StackSums
+{
+    private PlaneMatrix _a;
+    private PlaneMatrix _b;
+    private PlaneMatrix _d;
+
+    internal readonly PlaneMatrix A => _a;
+
+    internal readonly PlaneMatrix B => _b;
+
+    internal readonly PlaneMatrix D => _d;
+
+    internal readonly bool IsEmpty => _a.M11 == 0;
+
+    /// <summary>Adds a layer between two heights (m) above the reference plane.</summary>
+    internal void Add(in PlaneMatrix stiffness, double low, double high)
+    {
+        double t = high - low;
+        double middle = (high + low) / 2;
+
+        // t (z^2 + t^2/12) is (high^3 - low^3)/3 without the difference of cubes, which loses digits far from the reference plane.
+        _a += t * stiffness;
+        _b += t * middle * stiffness;
+        _d += t * ((middle * middle) + (t * t / 12)) * stiffness;
+    }
+
+    /// <summary>Bending stiffness when the in-plane forces are nil, <c>D - B A^-1 B</c>: the same about any reference plane.</summary>
+    internal readonly PlaneMatrix FreeBending(in PlaneMatrix inverseA, out CouplingMatrix shift)
+    {
+        shift = CouplingMatrix.Product(inverseA, _b);
+        PlaneMatrix free = _d + (-1 * shift.SymmetricTransposeTimes(_b));
+
+        // What is left after the subtraction must be more than its rounding.
+        return free.M11 > 1e-11 * _d.M11 && free.M22 > 1e-11 * _d.M22 && free.M66 > 1e-11 * _d.M66
+            ? free
+            : throw new ArithmeticException(
+                "The bending stiffness is lost in rounding: the plies differ by more than eleven powers of ten.");
+    }
+}
