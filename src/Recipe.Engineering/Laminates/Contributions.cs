@@ -12,8 +12,7 @@ public static class Contributions
     /// <summary>Every ply's contribution, from the mould outwards.</summary>
     /// <param name="laminate">The laminate.</param>
     /// <param name="direction">Direction in which stiffness is compared, counter-clockwise from x; at most 360 degrees either way.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is out of range.</exception>
-    /// <exception cref="ArithmeticException">What is left without a ply is too unlike to be worked in doubles.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is out of range, or what is left without a ply is too unlike to be worked in doubles.</exception>
     public static IReadOnlyList<PlyContribution> Of(Laminate laminate, Angle direction = default)
     {
         ArgumentNullException.ThrowIfNull(laminate);
@@ -68,10 +67,9 @@ public static class Contributions
             return (0, 0);
         }
 
-        PlaneMatrix inverseA = sums.A.Inverse();
-        PlaneMatrix bending = sums.FreeBending(inverseA, out _).Inverse();
+        StackInverse inverse = sums.Invert(nameof(laminate));
         return (
-            1 / inverseA.ComplianceInAxesTurnedBy(direction).M11,
-            1 / bending.ComplianceInAxesTurnedBy(direction).M11);
+            1 / inverse.InverseA.ComplianceInAxesTurnedBy(direction).M11,
+            1 / inverse.Bending.ComplianceInAxesTurnedBy(direction).M11);
     }
 }

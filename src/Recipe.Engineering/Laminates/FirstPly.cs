@@ -33,6 +33,8 @@ public static class FirstPly
             residual = LaminateResponse.States(laminate, strain, change);
         }
 
+        // Strains that are the rounding of others reach no limit and ask for none.
+        double rounding = 1e-9 * Math.Max(Largest(loaded), residual is null ? 0 : Largest(residual));
         FirstPlyMargin? governing = null;
         SortedSet<int> unjudged = [];
         SortedSet<int> partly = [];
@@ -58,7 +60,7 @@ public static class FirstPly
 
                 if (limits.Of(mode) is not { } limit)
                 {
-                    if (fromLoad > 0 || already > 0)
+                    if (fromLoad > rounding || already > rounding)
                     {
                         partly.Add(state.Ply);
                     }
@@ -66,8 +68,8 @@ public static class FirstPly
                     continue;
                 }
 
-                if (FactorUntil(limit, fromLoad, already, mode) is { } factor
-                    && (governing is null || factor < governing.LoadFactor))
+                double factor = FactorUntil(limit, fromLoad > rounding ? fromLoad : 0, already, mode);
+                if (double.IsFinite(factor) && factor < (governing?.LoadFactor ?? double.PositiveInfinity))
                 {
                     governing = new FirstPlyMargin(factor, state.Ply, state.Layer, state.Face, mode);
                 }
@@ -78,16 +80,27 @@ public static class FirstPly
         return new FirstPlyAnswer(governing, [.. unjudged], [.. partly], []);
     }
 
-    private static double? FactorUntil(double limit, double fromLoad, double already, StrainMode mode)
+    /// <summary>How many times the load; infinite when the load does not strain that way.</summary>
+    private static double FactorUntil(double limit, double fromLoad, double already, StrainMode mode)
     {
         if (already >= limit || (mode == StrainMode.Shear && -already >= limit))
         {
             return 0;
         }
 
-        // Strains that are rounding (1e-300 and the like) reach no limit.
-        double factor = (limit - already) / fromLoad;
-        return fromLoad > 0 && double.IsFinite(factor) ? factor : null;
+        return fromLoad > 0 ? (limit - already) / fromLoad : double.PositiveInfinity;
+    }
+
+    private static double Largest(IReadOnlyList<LayerState> states)
+    {
+        double largest = 0;
+        foreach (LayerState state in states)
+        {
+            PlaneVector own = state.OwnStrain;
+            largest = Math.Max(largest, Math.Max(Math.Abs(own.X), Math.Max(Math.Abs(own.Y), Math.Abs(own.XY))));
+        }
+
+        return largest;
     }
 
     /// <summary>The strain as it counts towards a limit: positive when it goes that way.</summary>

@@ -25,8 +25,9 @@ public sealed class Laminate
     /// <summary>A laminate of plies.</summary>
     /// <param name="plies">The plies; the first lies on the mould; at least one.</param>
     /// <exception cref="ArgumentException">There is no ply.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The stack is thicker than 100 m.</exception>
-    /// <exception cref="ArithmeticException">The plies' stiffnesses differ so much that the inverse would be rounding.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The stack is thicker than 100 m, or its plies differ so much that the inverse would be rounding.
+    /// </exception>
     public Laminate(IReadOnlyList<LaminatePly> plies)
     {
         ArgumentNullException.ThrowIfNull(plies);
@@ -60,11 +61,10 @@ public sealed class Laminate
         }
 
         (InPlaneStiffness, Coupling, BendingStiffness) = (sums.A, sums.B, sums.D);
-        InverseA = sums.A.Inverse();
-        FreeBendingStiffness = sums.FreeBending(InverseA, out CouplingMatrix shift);
-        BendingCompliance = FreeBendingStiffness.Inverse();
-        CouplingCompliance = shift.NegativeTimes(BendingCompliance);
-        InPlaneCompliance = InverseA + (-1 * CouplingCompliance.SymmetricTimesTranspose(shift));
+        StackInverse inverse = sums.Invert(nameof(plies));
+        (FreeBendingStiffness, BendingCompliance) = (inverse.FreeBending, inverse.Bending);
+        CouplingCompliance = inverse.Shift.NegativeTimes(BendingCompliance);
+        InPlaneCompliance = inverse.InverseA + (-1 * CouplingCompliance.SymmetricTimesTranspose(inverse.Shift));
     }
 
     /// <summary>The plies; the first lies on the mould.</summary>
@@ -100,9 +100,6 @@ public sealed class Laminate
     public PlaneMatrix FreeBendingStiffness { get; }
 
     internal double Metres { get; }
-
-    /// <summary>Inverse of A alone: strains of a laminate that is held flat, m/N.</summary>
-    internal PlaneMatrix InverseA { get; }
 
     /// <summary>
     /// Moduli of a solid plate of the same thickness that stretches as this one does, free to curve: <c>Ex = 1/(a11 h)</c>. For a

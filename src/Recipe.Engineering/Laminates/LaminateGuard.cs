@@ -35,6 +35,16 @@ internal static class LaminateGuard
     /// <summary>Load or moment per length, up to 1e12 N/m or N either way.</summary>
     internal static double Load(double value, string unit, string parameter) => Guard.Between(value, -1e12, 1e12, unit, parameter);
 
+    /// <summary>Refuses a triple with a component that is not a finite number.</summary>
+    internal static void Finite(PlaneVector value, string parameter)
+    {
+        double sum = value.X + value.Y + value.XY;
+        if (!double.IsFinite(sum))
+        {
+            throw Guard.Refuse(sum, string.Empty, parameter, "must be finite");
+        }
+    }
+
     /// <summary>Cosine and sine of an angle, exact at whole quarter turns.</summary>
     internal static (double Cos, double Sin) CosSin(Angle angle, string parameter)
     {

@@ -61,11 +61,13 @@ public static class LaminateResponse
     /// <param name="strain">The whole deformation: from load, from temperature, or the sum of both.</param>
     /// <param name="change">The change of temperature that is part of it; none by default.</param>
     /// <returns>Three states for each layer, or null when there is a change of temperature and a ply's expansion is not known.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The change is out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The change is out of range, or a strain or curvature is not finite.</exception>
     public static IReadOnlyList<LayerState>? States(Laminate laminate, LaminateStrain strain, TemperatureDelta change = default)
     {
         ArgumentNullException.ThrowIfNull(laminate);
         double kelvins = LaminateGuard.Kelvins(change, nameof(change));
+        LaminateGuard.Finite(strain.MidPlane, nameof(strain));
+        LaminateGuard.Finite(strain.Curvature, nameof(strain));
         List<LayerState> states = [];
         double bottom = -laminate.Metres / 2;
         for (int p = 0; p < laminate.Plies.Count; p++)

@@ -55,14 +55,23 @@ public readonly record struct PlaneMatrix(double M11, double M12, double M16, do
     /// The matrix is not positive definite to the accuracy of a double: it is singular, or its parts differ by more than twelve powers of ten.
     /// </exception>
     /// <remarks>Source: factors L D L' of a symmetric matrix (standard linear algebra), which show a lost pivot where the rule of minors hides it.</remarks>
-    public PlaneMatrix Inverse()
+    public PlaneMatrix Inverse() =>
+        InverseOrNull() ?? throw new ArithmeticException(
+            "The matrix cannot be inverted: it is singular, or its parts differ by more than twelve powers of ten.");
+
+    /// <summary>The inverse, or null where <see cref="Inverse"/> refuses.</summary>
+    internal PlaneMatrix? InverseOrNull()
     {
-        double d1 = Pivot(M11, M11);
+        double d1 = M11;
         double l21 = M12 / d1;
         double l31 = M16 / d1;
-        double d2 = Pivot(M22 - (l21 * M12), M22);
+        double d2 = M22 - (l21 * M12);
         double l32 = (M26 - (l31 * M12)) / d2;
-        double d3 = Pivot(M66 - (l31 * M16) - (l32 * l32 * d2), M66);
+        double d3 = M66 - (l31 * M16) - (l32 * l32 * d2);
+        if (!IsPivot(d1, M11) || !IsPivot(d2, M22) || !IsPivot(d3, M66))
+        {
+            return null;
+        }
 
         // Columns of the inverse of L, below its unit diagonal.
         double k31 = (l21 * l32) - l31;
@@ -118,9 +127,6 @@ public readonly record struct PlaneMatrix(double M11, double M12, double M16, do
 
     private static double Dot(PlaneVector a, PlaneVector b) => (a.X * b.X) + (a.Y * b.Y) + (a.XY * b.XY);
 
-    private static double Pivot(double pivot, double diagonal) =>
-        pivot > LeastPivot * diagonal && diagonal > 0 && double.IsFinite(pivot)
-            ? pivot
-            : throw new ArithmeticException(
-                "The stiffness cannot be inverted: it is singular, or its plies differ by more than twelve powers of ten.");
+    private static bool IsPivot(double pivot, double diagonal) =>
+        pivot > LeastPivot * diagonal && diagonal > 0 && double.IsFinite(pivot);
 }

@@ -27,16 +27,22 @@ internal struct StackSums
         _d += t * ((middle * middle) + (t * t / 12)) * stiffness;
     }
 
-    /// <summary>Bending stiffness when the in-plane forces are nil, <c>D - B A^-1 B</c>: the same about any reference plane.</summary>
-    internal readonly PlaneMatrix FreeBending(in PlaneMatrix inverseA, out CouplingMatrix shift)
+    /// <summary>Solves for what follows from the sums.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The plies are too unlike for the accuracy of a double.</exception>
+    internal readonly StackInverse Invert(string parameter)
     {
-        shift = CouplingMatrix.Product(inverseA, _b);
+        PlaneMatrix inverseA = _a.InverseOrNull() ?? throw TooUnlike(parameter);
+        CouplingMatrix shift = CouplingMatrix.Product(inverseA, _b);
         PlaneMatrix free = _d + (-1 * shift.SymmetricTransposeTimes(_b));
 
         // What is left after the subtraction must be more than its rounding.
-        return free.M11 > 1e-11 * _d.M11 && free.M22 > 1e-11 * _d.M22 && free.M66 > 1e-11 * _d.M66
-            ? free
-            : throw new ArithmeticException(
-                "The bending stiffness is lost in rounding: the plies differ by more than eleven powers of ten.");
+        bool kept = free.M11 > 1e-11 * _d.M11 && free.M22 > 1e-11 * _d.M22 && free.M66 > 1e-11 * _d.M66;
+        PlaneMatrix? bending = kept ? free.InverseOrNull() : null;
+        return new StackInverse(inverseA, shift, free, bending ?? throw TooUnlike(parameter));
     }
+
+    private static ArgumentOutOfRangeException TooUnlike(string parameter) =>
+        new(
+            parameter,
+            $"The stiffness of '{parameter}' cannot be worked out: the plies differ in thickness or stiffness by more than eleven powers of ten.");
 }
