@@ -11,8 +11,8 @@ internal static class LaminateGuard
     /// <summary>Modulus in Pa: from 1 Pa (softer than any core) to 10 000 GPa (above any fibre).</summary>
     internal static double Modulus(Pressure value, string parameter) => Guard.Between(value.Pascals, 1, 1e13, "Pa", parameter);
 
-    /// <summary>Thickness in m: from a tenth of a micrometre to 10 m.</summary>
-    internal static double Thickness(Length value, string parameter) => Guard.Between(value.Meters, 1e-7, 10, "m", parameter);
+    /// <summary>Thickness in m: from 1e-12 m, for the thinnest share of a light cloth, to 10 m.</summary>
+    internal static double Thickness(Length value, string parameter) => Guard.Between(value.Meters, 1e-12, 10, "m", parameter);
 
     /// <summary>Density in kg/m3: from 0.1 to 30 000.</summary>
     internal static double Density(Density value, string parameter) =>

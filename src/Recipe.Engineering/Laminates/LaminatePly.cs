@@ -54,9 +54,12 @@ public sealed class LaminatePly
 
     internal double Metres { get; }
 
+    /// <summary>How many layers have strains of their own to judge: in an interlaced ply the first weft and the first warp stand for all.</summary>
+    internal int JudgedLayers => Interlaced ? 2 : Layers.Count;
+
     /// <summary>A ply of one layer.</summary>
     /// <param name="lamina">Its constants in its own axes.</param>
-    /// <param name="thickness">Cured thickness; 0.1 micrometre to 10 m.</param>
+    /// <param name="thickness">Cured thickness; 1e-12 m to 10 m.</param>
     /// <param name="angle">Direction of the fibre; at most 360 degrees either way.</param>
     /// <param name="mass">Cured mass per area; zero when mass is not asked.</param>
     /// <param name="limits">Strain limits, or null when there are none.</param>

@@ -60,7 +60,10 @@ public static class LaminateResponse
     /// <param name="laminate">The laminate.</param>
     /// <param name="strain">The whole deformation: from load, from temperature, or the sum of both.</param>
     /// <param name="change">The change of temperature that is part of it; none by default.</param>
-    /// <returns>Three states for each layer, or null when there is a change of temperature and a ply's expansion is not known.</returns>
+    /// <returns>
+    /// Three states for each layer, for a woven ply three for its weft and three for its warp; or null when there is a change of temperature
+    /// and a ply's expansion is not known.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The change is out of range, or a strain or curvature is not finite.</exception>
     public static IReadOnlyList<LayerState>? States(Laminate laminate, LaminateStrain strain, TemperatureDelta change = default)
     {
@@ -74,7 +77,7 @@ public static class LaminateResponse
         {
             LaminatePly ply = laminate.Plies[p];
             double z = bottom;
-            for (int i = 0; i < ply.Layers.Count; i++)
+            for (int i = 0; i < ply.JudgedLayers; i++)
             {
                 Layer layer = ply.Layers[i];
                 if (kelvins != 0 && layer.Expansion is null)

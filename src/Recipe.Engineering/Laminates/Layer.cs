@@ -11,7 +11,7 @@ public sealed class Layer
 {
     /// <summary>A layer; its stiffness in the laminate's axes is computed here, once.</summary>
     /// <param name="lamina">Its constants in its own axes.</param>
-    /// <param name="thickness">Cured thickness; 0.1 micrometre to 10 m.</param>
+    /// <param name="thickness">Cured thickness; 1e-12 m to 10 m.</param>
     /// <param name="angle">Direction of the fibre; at most 360 degrees either way.</param>
     /// <param name="limits">Strain limits, or null when there are none.</param>
     /// <exception cref="ArgumentOutOfRangeException">The thickness or the angle is out of range.</exception>

@@ -35,14 +35,28 @@ public static class Plies
     public static LaminatePly Woven(WetCloth cloth, Ratio warpShare, Angle warp)
     {
         ArgumentNullException.ThrowIfNull(cloth);
+        return Woven(Straight(cloth), Thickness(cloth), warpShare, warp, Mass(cloth), cloth.Limits);
+    }
+
+    /// <summary>A woven cloth whose straight yarns have constants of their own, measured or from a table.</summary>
+    /// <param name="yarns">Constants of a layer of parallel yarns at the cloth's fibre volume.</param>
+    /// <param name="thickness">Cured thickness of the whole cloth; each of its five layers at least 0.1 micrometre.</param>
+    /// <param name="warpShare">Share of the dry weight in the warp; 1 % to 99 %.</param>
+    /// <param name="warp">Direction of the warp; at most 360 degrees either way.</param>
+    /// <param name="mass">Cured mass per area; zero when mass is not asked.</param>
+    /// <param name="limits">Strain limits of the yarns, or null when there are none.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    /// <remarks>Layers and source as for the woven cloth made from fibre and resin.</remarks>
+    public static LaminatePly Woven(
+        Lamina yarns, Length thickness, Ratio warpShare, Angle warp, AreaDensity mass = default, StrainLimits? limits = null)
+    {
         double w = Guard.Between(warpShare.DecimalFractions, 0.01, 0.99, string.Empty, nameof(warpShare));
-        double h = Thickness(cloth).Meters;
+        double h = LaminateGuard.Thickness(thickness, nameof(thickness));
         double inner = (Math.Sqrt(12 - (3 * w * w)) - (3 * w)) / 6;
-        Lamina lamina = Straight(cloth);
-        Layer middle = new(lamina, Length.FromMeters(h * inner), Across(warp), cloth.Limits);
-        Layer lengthwise = new(lamina, Length.FromMeters(h * w / 2), warp, cloth.Limits);
-        Layer outer = new(lamina, Length.FromMeters(h * (1 - w - inner) / 2), Across(warp), cloth.Limits);
-        return new LaminatePly([outer, lengthwise, middle, lengthwise, outer], Mass(cloth), interlaced: true);
+        Layer middle = new(yarns, Length.FromMeters(h * inner), Across(warp), limits);
+        Layer lengthwise = new(yarns, Length.FromMeters(h * w / 2), warp, limits);
+        Layer outer = new(yarns, Length.FromMeters(h * (1 - w - inner) / 2), Across(warp), limits);
+        return new LaminatePly([outer, lengthwise, middle, lengthwise, outer], mass, interlaced: true);
     }
 
     /// <summary>A stitched cloth: layers of straight parallel fibres on each other, as they lie from the mould outwards.</summary>
@@ -82,7 +96,7 @@ public static class Plies
 
     /// <summary>A core, gel coat, film of glue or other layer without fibre of its own.</summary>
     /// <param name="material">Its constants: <see cref="Lamina.Isotropic"/> for foam and resin, or as given for a core with a grain.</param>
-    /// <param name="thickness">Thickness; 0.1 micrometre to 10 m.</param>
+    /// <param name="thickness">Thickness; 1e-12 m to 10 m.</param>
     /// <param name="density">Density; 0.1 to 30 000 kg/m3.</param>
     /// <param name="angle">Direction of the grain; at most 360 degrees either way.</param>
     /// <param name="resinTaken">Resin that its faces, cuts and holes take; zero or more; declared, never assumed.</param>
