@@ -40,7 +40,7 @@ public static class Plies
 
     /// <summary>A woven cloth whose straight yarns have constants of their own, measured or from a table.</summary>
     /// <param name="yarns">Constants of a layer of parallel yarns at the cloth's fibre volume.</param>
-    /// <param name="thickness">Cured thickness of the whole cloth; each of its five layers at least 0.1 micrometre.</param>
+    /// <param name="thickness">Cured thickness of the whole cloth; 1e-12 m to 10 m.</param>
     /// <param name="warpShare">Share of the dry weight in the warp; 1 % to 99 %.</param>
     /// <param name="warp">Direction of the warp; at most 360 degrees either way.</param>
     /// <param name="mass">Cured mass per area; zero when mass is not asked.</param>
