@@ -1,7 +1,4 @@
-using BenchmarkDotNet.Attributes;
 using Recipe.Compiler;
-using Recipe.Model;
-using Recipe.Planning;
 
 namespace Recipe.Benchmarks;
 

@@ -1,7 +1,4 @@
-using BenchmarkDotNet.Attributes;
-using Recipe.Syntax;
 using Recipe.TestKit;
-using Recipe.Text;
 
 namespace Recipe.Benchmarks;
 
