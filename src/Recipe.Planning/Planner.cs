@@ -28,6 +28,7 @@ public static class Planner
         (stack, bag) = Bleeding.Work(context, stack, bag);
         var join = JoinPlanner.Work(context, ground, conditions);
         var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
+        var stiffness = StiffnessPlanner.Work(context, stack, contents);
         var resin = ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents);
         var lives = resin is null ? null : new PotLives(context, resin.System, conditions, ofWetOut: true);
         var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1);
@@ -56,6 +57,9 @@ public static class Planner
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,
             Cost = CostPlanner.Work(model.Shop, takeoff),
+
+            // After the others, to tell what only it rests on.
+            Stiffness = stiffness is null ? null : StiffnessPlanner.Publish(context, stiffness),
 
             // Last: all the others publish into them.
             Assumptions = ledger.PublishedAssumptions(),

@@ -27,6 +27,7 @@ internal static class PlanMapping
             [.. part.Coats.Select(coat => Of(plan, coat))],
             [.. plan.Stack.Select(StackMapping.Of)],
             plan.Laminate is { } laminate ? ResinMapping.Of(laminate) : null,
+            plan.Stiffness is { } stiffness ? StackMapping.Of(stiffness) : null,
             plan.Resin is { } resin ? ResinMapping.Of(resin, part.WetOut?.Tray?.Value ?? false) : null,
             [.. plan.Pots.Select(pot => ResinMapping.Of(pot, part.WetOut?.Mixing?.Value))],
             plan.Clock is { } clock ? ResinMapping.Of(clock, new WorkClock(plan)) : null,

@@ -17,6 +17,7 @@ internal sealed record PlanRecord(
     ImmutableArray<CoatRecord> Coats,
     ImmutableArray<StackRecord> Stack,
     LaminateRecord? Laminate,
+    StiffnessRecord? Stiffness,
     ResinRecord? Resin,
     ImmutableArray<PotRecord> Pots,
     ClockRecord? Clock,
@@ -74,6 +75,19 @@ internal sealed record PieceRecord(
 internal sealed record LaminateRecord(
     double? FibreKg, double? ResinKg, double? CoreKg, double? CoatsKg, double? InsertsKg, double? JoinKg, double? TrimmedMassKg, double? TrimmedMassLowKg, double? TrimmedMassHighKg,
     double? ThicknessM, double? ResinFraction, double? LaidResinFraction, double? FibreVolumeFraction, Rests? RestsOn);
+
+/// <summary>Along is 0 degrees of the part's axis; a strip's stiffness is for each metre of its width.</summary>
+internal sealed record StiffnessRecord(
+    [property: System.Text.Json.Serialization.JsonPropertyName("along_Pa")] double? AlongPa,
+    [property: System.Text.Json.Serialization.JsonPropertyName("across_Pa")] double? AcrossPa,
+    [property: System.Text.Json.Serialization.JsonPropertyName("shear_Pa")] double? ShearPa,
+    [property: System.Text.Json.Serialization.JsonPropertyName("strip_along_N_m2_per_m")] double? StripAlong,
+    [property: System.Text.Json.Serialization.JsonPropertyName("strip_across_N_m2_per_m")] double? StripAcross,
+    ImmutableArray<PlyShareRecord> Lines, Rests? RestsOn);
+
+/// <summary>What the stack would lose without the line, as fractions of the whole.</summary>
+internal sealed record PlyShareRecord(
+    string Name, double? MassFraction, double? ThicknessFraction, double? StretchingFraction, double? BendingFraction, double? BendingAsSpacerFraction);
 
 internal sealed record ResinRecord(
     string System, string Label, string? Hardener, double? MixResinParts, double? MixHardenerParts, string? MixBasis, string? MixWritten,

@@ -7,6 +7,23 @@ namespace Recipe.Documents.Json;
 /// <summary>From a line of the stack to its JSON shape.</summary>
 internal static class StackMapping
 {
+    public static StiffnessRecord Of(StiffnessPlan stiffness) => new(
+        Si.Of(stiffness.Along),
+        Si.Of(stiffness.Across),
+        Si.Of(stiffness.Shear),
+        Si.Number(stiffness.StripAlong.Value.NewtonMeters),
+        Si.Number(stiffness.StripAcross.Value.NewtonMeters),
+        [
+            .. stiffness.Lines.Select(line => new PlyShareRecord(
+                line.Name, Si.Number(line.Mass), Si.Number(line.Thickness), Si.Number(line.Stretching), Si.Number(line.Bending), Si.Number(line.AsSpacer))),
+        ],
+        Si.RestsOn(
+            ("along_Pa", stiffness.Along.RestsOn),
+            ("across_Pa", stiffness.Across.RestsOn),
+            ("shear_Pa", stiffness.Shear.RestsOn),
+            ("strip_along_N_m2_per_m", stiffness.StripAlong.RestsOn),
+            ("strip_across_N_m2_per_m", stiffness.StripAcross.RestsOn)));
+
     public static StackRecord Of(StackPlan line)
     {
         var item = line.Item;

@@ -79,7 +79,11 @@ internal static class Notes
 
     private static IEnumerable<Block> AssumptionLines(PaperContext context)
     {
-        if (context.Plan.Assumptions.IsEmpty)
+        // What only the stiffness rests on is listed where the stiffness is shown, which is not at the bench.
+        var elsewhere = context.Plan.Stiffness?.OwnAssumptions ?? [];
+        var shown = context.Plan.Assumptions.Select((assumption, i) => (Assumption: assumption, Number: i + 1))
+            .Where(pair => !elsewhere.Contains(pair.Assumption.Key)).ToList();
+        if (shown.Count == 0)
         {
             yield return Nothing;
             yield break;
@@ -88,7 +92,7 @@ internal static class Notes
         yield return new Paragraph("Assumed: nobody stated or measured these figures. The takeoff says how to replace each.", Fine: true);
         yield return new BulletList(
             [
-                .. context.Plan.Assumptions.Select((assumption, i) => (Assumption: assumption, Number: i + 1))
+                .. shown
                     .GroupBy(pair => pair.Assumption.Source, StringComparer.Ordinal)
                     .Select(group => Phrase.WithCode("Source: " + WrittenText.InTitle(group.Key).TrimEnd('.') + ". ") + string.Join("; ", group.Select(Line)) + "."),
             ],

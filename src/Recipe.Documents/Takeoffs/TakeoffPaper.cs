@@ -24,6 +24,7 @@ internal static class TakeoffPaper
                 new Station("The part", PartBlocks(context)),
                 new Station(MaterialsTitle(context), MaterialsBlocks(context)),
                 new Station("Resin to mix for one part", ResinBlocks(context)),
+                .. StiffnessBlocks.Of(context),
                 Notes.ForDesk(context),
             ],
             Data = TakeoffData.Of(context),

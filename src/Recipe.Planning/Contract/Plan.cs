@@ -28,6 +28,9 @@ public sealed record Plan
     /// <summary>The laminate as a whole, or null when a ply's mass is unknown.</summary>
     public LaminatePlan? Laminate { get; init; }
 
+    /// <summary>How stiff the full-cover stack is and what each line brings, or null when a constant is missing.</summary>
+    public StiffnessPlan? Stiffness { get; init; }
+
     /// <summary>Resin from laminate to pot, or null when it cannot be computed.</summary>
     public ResinPlan? Resin { get; init; }
 

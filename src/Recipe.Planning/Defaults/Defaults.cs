@@ -78,6 +78,11 @@ public static partial class Defaults
         "default.core-uptake", "resin that each face of a core drinks", AreaDensity.FromGramsPerSquareMeter(300), "300 g/m2",
         $"{Memory}: 200 to 400 g/m2 by hand, 100 to 250 g/m2 infused", "give the core a `resin-uptake 300 g/m2`");
 
+    /// <summary>Poisson's ratio of a core in its plane.</summary>
+    public static readonly TradeDefault<double> CorePoisson = new(
+        "default.core-poisson", "Poisson's ratio of a core", 0.3, "0.3", $"{Memory}: foams 0.25 to 0.4; it hardly matters beside the faces",
+        "the program has no word for it yet");
+
     /// <summary>Gel coat on the mould.</summary>
     public static readonly TradeDefault<AreaDensity> GelCoatFilm = new(
         "default.gel-coat-film", "gel coat on the mould, wet", AreaDensity.FromGramsPerSquareMeter(500), "500 g/m2",

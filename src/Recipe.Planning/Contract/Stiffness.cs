@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Recipe.Planning;
+
+/// <summary>
+/// How stiff the full-cover stack is, by classical lamination theory with straight fibres; along is 0 degrees of the part's axis, across
+/// is 90. Coats are left out, and so are patches and lines that cover only part of the surface. No strength is worked out, and nothing
+/// here is a certification: parts that carry loads or fly are for licensed practice.
+/// </summary>
+public sealed record StiffnessPlan
+{
+    /// <summary>Modulus for a pull along the part.</summary>
+    public required Computed<Pressure> Along { get; init; }
+
+    /// <summary>Modulus for a pull across the part.</summary>
+    public required Computed<Pressure> Across { get; init; }
+
+    /// <summary>Shear modulus in the plane.</summary>
+    public required Computed<Pressure> Shear { get; init; }
+
+    /// <summary>Bending stiffness of a strip along the part, for each unit of its width (N m2/m).</summary>
+    public required Computed<Torque> StripAlong { get; init; }
+
+    /// <summary>Bending stiffness of a strip across the part, for each unit of its width (N m2/m).</summary>
+    public required Computed<Torque> StripAcross { get; init; }
+
+    /// <summary>What each full-cover line brings, from the mould.</summary>
+    public required ImmutableArray<PlyShare> Lines { get; init; }
+
+    /// <summary>Keys of the assumptions that nothing else in the plan rests on.</summary>
+    public required ImmutableArray<string> OwnAssumptions { get; init; }
+}
+
+/// <summary>
+/// What one line of the stack brings, as shares of the whole: what the stack would lose without it. Each line is taken out alone, so the
+/// losses do not add up to 1.
+/// </summary>
+/// <param name="Name">The line.</param>
+/// <param name="Mass">Share of the cured mass of the stack.</param>
+/// <param name="Thickness">Share of its thickness.</param>
+/// <param name="Stretching">Share of the stiffness against a pull along the part.</param>
+/// <param name="Bending">Share of the bending stiffness of a strip along the part.</param>
+/// <param name="AsSpacer">The part of <paramref name="Bending"/> that it brings by holding the others apart; the rest is its own stiffness.</param>
+public sealed record PlyShare(string Name, double Mass, double Thickness, double Stretching, double Bending, double AsSpacer);
