@@ -1,4 +1,8 @@
+using BenchmarkDotNet.Attributes;
 using Recipe.Compiler;
+using Recipe.Semantics;
+using Recipe.Syntax;
+using Recipe.Text;
 
 namespace Recipe.Benchmarks;
 

@@ -1,5 +1,10 @@
 using System.Collections.Immutable;
+using BenchmarkDotNet.Attributes;
+using Recipe.Checks;
 using Recipe.Compiler;
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
 
 namespace Recipe.Benchmarks;
 

@@ -1,3 +1,7 @@
+using BenchmarkDotNet.Attributes;
+using Recipe.Engineering;
+using UnitsNet;
+
 namespace Recipe.Benchmarks;
 
 /// <summary>

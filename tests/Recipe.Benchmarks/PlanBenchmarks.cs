@@ -1,4 +1,7 @@
+using BenchmarkDotNet.Attributes;
 using Recipe.Compiler;
+using Recipe.Model;
+using Recipe.Planning;
 
 namespace Recipe.Benchmarks;
 

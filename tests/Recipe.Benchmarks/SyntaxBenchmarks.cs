@@ -1,4 +1,7 @@
+using BenchmarkDotNet.Attributes;
+using Recipe.Syntax;
 using Recipe.TestKit;
+using Recipe.Text;
 
 namespace Recipe.Benchmarks;
 

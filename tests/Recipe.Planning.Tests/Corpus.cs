@@ -35,6 +35,15 @@ internal static class Corpus
 
     private static SyntaxTree Tree(string path) => SyntaxTree.Parse(new SourceText(path, Repository.Read(path)));
 
+    /// <summary>The plan of the only part of a text that must be sound.</summary>
+    public static Plan PlanOf(string text)
+    {
+        var tree = SyntaxTree.Parse(new SourceText("this.recipe", text));
+        var bound = Binder.Bind(tree, Shipped.Value, new UseScope((_, _) => null));
+        Assert.Empty(tree.Findings.Concat(bound.Findings).Select(finding => finding.Message));
+        return Planner.Plan(Assert.Single(bound.Model.Parts), bound.Model);
+    }
+
     // The samples only use files of their own folder.
     private static RecipeModel Bind(string path)
     {
