@@ -50,7 +50,12 @@ public sealed class PaperTests
             foreach (var (kind, format) in Written)
             {
                 var paper = Reading(Papers.Write(input, kind, format), format);
-                foreach (var assumption in input.Plan.Assumptions)
+                // What only the stiffness rests on stands where the stiffness does, and that is not on the bench.
+                var elsewhere = kind == Papers.Traveller ? input.Plan.Stiffness?.OwnAssumptions ?? [] : [];
+                Assert.All(
+                    input.Plan.Assumptions.Where(assumption => elsewhere.Contains(assumption.Key)),
+                    assumption => Assert.DoesNotContain(assumption.What, paper, StringComparison.Ordinal));
+                foreach (var assumption in input.Plan.Assumptions.Where(assumption => !elsewhere.Contains(assumption.Key)))
                 {
                     var isSet = format is PaperFormat.Markdown or PaperFormat.Html;
                     foreach (var text in (string[])

@@ -65,6 +65,7 @@ internal static class HatchLid
 
     public static readonly ImmutableArray<Assumption> Assumptions =
     [
+        new("book.e-glass.modulus", "modulus of E-glass", "72 GPa", "from memory of the fibre standards", "write `modulus` in a `fibre` of your own"),
         new("book.nylon-bag-film.heat-limit", "nylon bag film stands", "120 degC", "from memory of the trade", "write `heat-limit` in a `bag-film` of your own"),
         new("default.bag-loss", "resin that stays in pot, brush and roller", "15 g", "common practice", "write `loss 15 g` in `wet-out`"),
         new("default.film-life", "a thin film stays workable longer than the pot by", "2.5 times", "from memory of the trade", "write `film-life` in the resin"),
@@ -135,6 +136,16 @@ internal static class HatchLid
             Thickness = Known(Mm(0.4213)),
             ResinFraction = Known(0.4583),
             FibreVolumeFraction = Known(0.3462),
+        },
+        Stiffness = new StiffnessPlan
+        {
+            Along = On(UnitsNet.Pressure.FromGigapascals(15.2), "book.e-glass.modulus"),
+            Across = On(UnitsNet.Pressure.FromGigapascals(14.1), "book.e-glass.modulus"),
+            Shear = On(UnitsNet.Pressure.FromGigapascals(4.07), "book.e-glass.modulus"),
+            StripAlong = On(UnitsNet.Torque.FromNewtonMeters(0.0722), "book.e-glass.modulus"),
+            StripAcross = On(UnitsNet.Torque.FromNewtonMeters(0.0701), "book.e-glass.modulus"),
+            Lines = [new PlyShare("outer", 0.1, 0.104, 0.13, 0.42, 0), new PlyShare("veil", 0.042, 0.05, 0.036, 0.17, 0.081), new PlyShare("body", 0.36, 0.358, 0.229, 0.7, 0.54)],
+            OwnAssumptions = ["book.e-glass.modulus"],
         },
         Resin = new ResinPlan
         {
