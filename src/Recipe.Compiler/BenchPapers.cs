@@ -65,6 +65,15 @@ public static class BenchPapers
             select new WrittenPaper(kind.FileName(plan.Part.Name, format), Papers.Write(input, kind, format));
     }
 
+    /// <summary>What the plan says of a part, as Markdown; null when the file has no such part.</summary>
+    public static string? Summary(CompiledFile file, string part, DateOnly? today)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        return file.Plans.FirstOrDefault(plan => plan.Part.Name == part) is { } found
+            ? PartSummary.Write(InputFor(file, found, new PaperWish { Part = part, Today = today }))
+            : null;
+    }
+
     /// <summary>
     /// Of the file's findings a paper carries those that its part earns by itself, so that the traveller of a part does not repeat the
     /// troubles of its variants.

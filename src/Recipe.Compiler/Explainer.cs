@@ -5,16 +5,18 @@ using Recipe.Text.Findings;
 
 namespace Recipe.Compiler;
 
-/// <summary>Answers "what is this?" for a finding or a material of the book.</summary>
+/// <summary>Answers "what is this?" for a finding, a material of the book, or a part of a file.</summary>
 public static class Explainer
 {
-    /// <summary>The page about a name: the code or name of a finding, or a material; null when nothing is known of it.</summary>
+    /// <summary>The page about a name: the code or name of a finding, a part, or a material; null when nothing is known of it.</summary>
     /// <param name="name">What is asked about.</param>
-    /// <param name="within">A file whose own materials count too, or null for the book alone.</param>
-    public static string? Explain(string name, CompiledFile? within)
+    /// <param name="within">A file whose parts and own materials count too, or null for the book alone.</param>
+    /// <param name="today">Today, for what lapses; null leaves it unspoken.</param>
+    public static string? Explain(string name, CompiledFile? within, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return FindingCatalogue.Find(name) is { } finding ? Finding(finding)
+        return within is not null && BenchPapers.Summary(within, name, today) is { } summary ? summary
+            : FindingCatalogue.Find(name) is { } finding ? Finding(finding)
             : MaterialsOf(within).TryGetValue(name, out var material) ? Material(material)
             : null;
     }
@@ -24,12 +26,13 @@ public static class Explainer
     {
         var materials = MaterialsOf(within);
         return FindingCatalogue.All.Select(descriptor => $"{descriptor.Code,-15} {descriptor.Name}")
+            .Concat(PartsOf(within).Select(part => $"{"part",-15} {part}"))
             .Concat(materials.Keys.Order(StringComparer.Ordinal).Select(key => $"{materials[key].Keyword,-15} {key}"));
     }
 
-    /// <summary>The name that was probably meant, among findings and materials, or null.</summary>
+    /// <summary>The name that was probably meant, among findings, parts and materials, or null.</summary>
     public static string? Nearest(string name, CompiledFile? within) => Spelling.Nearest(
-        name, MaterialsOf(within).Keys.Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })));
+        name, MaterialsOf(within).Keys.Concat(PartsOf(within)).Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })));
 
     /// <summary>The page about a finding: why, what to do, where it comes from, a bad and a good example.</summary>
     private static string Finding(FindingDescriptor descriptor)
@@ -84,6 +87,8 @@ public static class Explainer
 
     private static IReadOnlyDictionary<string, Material> MaterialsOf(CompiledFile? file) =>
         file?.Bound.Model.Materials ?? ShippedTexts.Book.Materials;
+
+    private static IEnumerable<string> PartsOf(CompiledFile? file) => file?.Plans.Select(plan => plan.Part.Name) ?? [];
 
     private static string Word(Severity severity) => severity switch
     {

@@ -53,6 +53,15 @@ public sealed class OtherVerbTests
     }
 
     [Fact]
+    public void A_part_is_explained_from_its_file()
+    {
+        var run = Bench.Run("explain", "hatch-lid", "--in", Bench.Sample("samples/hatch-lid.recipe"));
+        Assert.Equal(ExitStatus.Clean, run.Status);
+        Assert.All((string[])["Expected mass", "What each line brings", "| veil |", "Pot life today", "Hottest", "| A1 |"], part => Assert.Contains(part, run.Out, StringComparison.Ordinal));
+        Assert.Contains("did you mean hatch-lid?", Bench.Run("explain", "hatch-lit", "--in", Bench.Sample("samples/hatch-lid.recipe")).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_material_of_ones_own_is_explained_from_its_file()
     {
         using var bench = new Bench();

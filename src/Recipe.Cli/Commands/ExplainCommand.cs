@@ -3,14 +3,14 @@ using Recipe.Compiler;
 
 namespace Recipe.Cli.Commands;
 
-/// <summary><c>recipe explain</c>: what a code means, what the book says of a material.</summary>
+/// <summary><c>recipe explain</c>: what a code means, what the book says of a material, what the plan says of a part.</summary>
 internal static class ExplainCommand
 {
     public static Command Create(Terminal terminal)
     {
-        var name = new Argument<string?>("name") { Description = "A code or name of a finding, or a material; without it, a list of both.", Arity = ArgumentArity.ZeroOrOne };
-        var within = new Option<string?>("--in") { Description = "A recipe whose own materials count too." };
-        var command = new Command("explain", "Explain a finding or a material.") { name, within };
+        var name = new Argument<string?>("name") { Description = "A code or name of a finding, a material, or a part of the recipe given with --in; without it, a list of them.", Arity = ArgumentArity.ZeroOrOne };
+        var within = new Option<string?>("--in") { Description = "A recipe whose parts and own materials count too." };
+        var command = new Command("explain", "Explain a finding, a material, or a part: its mass, stiffness, clock and what they rest on.") { name, within };
         command.SetAction(result => Run(terminal, result.GetValue(name), result.GetValue(within)));
         return command;
     }
@@ -28,7 +28,7 @@ internal static class ExplainCommand
             return ExitStatus.Clean;
         }
 
-        if (Explainer.Explain(name, file) is { } page)
+        if (Explainer.Explain(name, file, terminal.Today) is { } page)
         {
             terminal.Out.Write(page);
             return ExitStatus.Clean;

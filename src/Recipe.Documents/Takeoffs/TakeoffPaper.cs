@@ -34,7 +34,8 @@ internal static class TakeoffPaper
     private static string MaterialsTitle(PaperContext context) =>
         context.Part.Quantity == 1 ? "Materials for 1 part" : $"Materials for {Numbers.Whole(context.Part.Quantity)} parts";
 
-    private static ImmutableArray<Block> PartBlocks(PaperContext context)
+    /// <summary>The part in facts: what it is, what it weighs, how thick it is.</summary>
+    public static ImmutableArray<Block> PartBlocks(PaperContext context)
     {
         var (part, plan, text) = (context.Part, context.Plan, context.Text);
         var facts = ImmutableArray.CreateBuilder<Fact>();

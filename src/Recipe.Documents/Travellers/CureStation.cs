@@ -32,6 +32,10 @@ internal static class CureStation
     public static IEnumerable<CellRow> AfterDemould(TravellerContext context) =>
         context.Plan.Cure is { } cure ? cure.Steps.Skip(Demould(cure)).Select(step => Step(context, step)) : [];
 
+    /// <summary>The cure at a glance: how long, how hot, what stands least.</summary>
+    public static IEnumerable<Block> Outline(TravellerContext context) =>
+        context.Plan.Cure is { Steps.IsEmpty: false } cure ? [Panel(context, cure)] : [];
+
     // Index of the first demoulding; the number of steps when there is none.
     private static int Demould(CurePlan cure) => cure.Steps.TakeWhile(step => step.Step.Action != CureAction.Demould).Count();
 

@@ -53,7 +53,8 @@ internal static class StartStation
         ]);
     }
 
-    private static IEnumerable<Block> Clock(TravellerContext context)
+    /// <summary>Whether the job fits into the life of the resin.</summary>
+    public static IEnumerable<Block> Clock(TravellerContext context)
     {
         if (context.Process == Process.Prepreg)
         {
