@@ -59,7 +59,7 @@ public static class Planner
             Cost = CostPlanner.Work(model.Shop, takeoff),
 
             // After the others, to tell what only it rests on.
-            Stiffness = stiffness is null ? null : StiffnessPlanner.Publish(context, stiffness),
+            Stiffness = stiffness is null ? null : StiffnessPlanner.Publish(ledger, stiffness),
 
             // Last: all the others publish into them.
             Assumptions = ledger.PublishedAssumptions(),

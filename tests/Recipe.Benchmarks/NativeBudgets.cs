@@ -78,7 +78,10 @@ internal static class NativeBudgets
         var clock = Stopwatch.StartNew();
         using var process = Start(binary, arguments);
         process.WaitForExit();
-        return clock.Elapsed;
+        var elapsed = clock.Elapsed;
+        return process.ExitCode == 0
+            ? elapsed
+            : throw new InvalidOperationException($"{binary} {string.Join(' ', arguments)} ended with {process.ExitCode}: its time says nothing.");
     }
 
     // Apart from the timing: looking disturbs. The peak grows only, so the last look before the end is close to it.

@@ -29,6 +29,20 @@ public sealed class QuantityTextTests
     }
 
     [Fact]
+    public void What_a_model_gives_is_said_to_two_figures_or_whole_digits_in_the_units_of_the_shop()
+    {
+        // NIST SP 811 (2008), B.9: 1 psi is 6.894757 E+03 Pa, so that 10.342 GPa are 1.5 million psi; 1 oz is 28.34952 g.
+        var modulus = Pressure.FromPascals(1.5e6 * 6.894757e3);
+        var mass = Mass.FromGrams(5.5 * 28.34952);
+        Assert.Equal("10 GPa", Plain(Metric.Modulus(modulus).ToString()));
+        Assert.Equal("1.5 Msi", Plain(Us.Modulus(modulus).ToString()));
+        Assert.Equal("10 GPa", Plain(Both.Modulus(modulus).Main));
+        Assert.Equal("1.5 Msi", Plain(Both.Modulus(modulus).Beside!));
+        Assert.Equal("156 g", Plain(Both.Roughly(mass).Main));
+        Assert.Equal("5.5 oz", Plain(Both.Roughly(mass).Beside!));
+    }
+
+    [Fact]
     public void What_an_author_wrote_stands_first_and_in_the_author_s_digits()
     {
         var written = Stated(AreaDensity.FromGramsPerSquareMeter(196.65), "5.8 oz/yd2");

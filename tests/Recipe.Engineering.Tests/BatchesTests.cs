@@ -158,7 +158,8 @@ public class BatchesTests
                 Assert.All(pots, pot => Assert.True(Allowed(request, pot.Mass.Grams)));
                 if (pots.Count > 1)
                 {
-                    Assert.False(Allowed(request, total / (pots.Count - 1) * (1 - 1e-6), 1));
+                    // One pot fewer is over the limit by more than rounding, were it by less than a scale shows.
+                    Assert.False(Allowed(request, total / (pots.Count - 1) * (1 - 1e-10), 1));
                 }
             },
             iter: 2000);

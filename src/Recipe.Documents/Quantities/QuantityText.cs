@@ -67,6 +67,15 @@ public sealed class QuantityText
         Math.Abs(mass.Grams) < 1000 ? Numbers.Significant(mass.Grams, 3) + Nb + "g" : Numbers.Significant(mass.Kilograms, 3) + Nb + "kg",
         Math.Abs(mass.Ounces) < 16 ? Numbers.Significant(mass.Ounces, 3) + Nb + "oz" : Numbers.Significant(mass.Pounds, 3) + Nb + "lb");
 
+    /// <summary>A mass that a model gives, to two figures; whole digits are never dropped.</summary>
+    public Reading Roughly(Mass mass) => In(
+        Math.Abs(mass.Grams) < 1000 ? Numbers.Significant(mass.Grams, 2) + Nb + "g" : Numbers.Significant(mass.Kilograms, 2) + Nb + "kg",
+        Math.Abs(mass.Ounces) < 16 ? Numbers.Significant(mass.Ounces, 2) + Nb + "oz" : Numbers.Significant(mass.Pounds, 2) + Nb + "lb");
+
+    /// <summary>An elastic modulus, to two figures; whole digits are never dropped.</summary>
+    public Reading Modulus(Pressure modulus) => In(
+        Numbers.Significant(modulus.Gigapascals, 2) + Nb + "GPa", Numbers.Significant(modulus.KilopoundsForcePerSquareInch / 1000, 2) + Nb + "Msi");
+
     /// <summary>Whole minutes.</summary>
     public static string Minutes(Duration time, Rounding rounding = Rounding.Nearest) => Numbers.ToStep(time.Minutes, 1, rounding) + Nb + "min";
 

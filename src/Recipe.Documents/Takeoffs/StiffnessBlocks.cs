@@ -15,6 +15,9 @@ internal static class StiffnessBlocks
     private static readonly Length Supports = Length.FromMillimeters(200);
     private static readonly Length Sag = Length.FromMillimeters(5);
 
+    // m/s2, exact (ISO 80000-3).
+    private const double StandardGravity = 9.80665;
+
     public static IEnumerable<Station> Of(PaperContext context)
     {
         if (context.Plan.Stiffness is not { } stiffness)
@@ -31,8 +34,8 @@ internal static class StiffnessBlocks
                     Lines(stiffness),
                     new Facts(
                     [
-                        new("Pull along, across", $"{Modulus(context, stiffness.Along.Value)}, {Modulus(context, stiffness.Across.Value)}"),
-                        new("Shear in the plane", Modulus(context, stiffness.Shear.Value)),
+                        new("Pull along, across", $"{context.Text.Modulus(stiffness.Along.Value)}, {context.Text.Modulus(stiffness.Across.Value)}"),
+                        new("Shear in the plane", context.Text.Modulus(stiffness.Shear.Value).ToString()),
                         new("Strip along, across", $"{Load(context, stiffness.StripAlong.Value)}, {Load(context, stiffness.StripAcross.Value)}"),
                     ]),
                     new Paragraph(
@@ -64,16 +67,10 @@ internal static class StiffnessBlocks
     // Whole per cents: the model is no better.
     private static string Share(double share) => Numbers.Fixed(share * 100, 0) + "\u00A0%";
 
-    private static string Modulus(PaperContext context, Pressure modulus) => context.Plan.Shop?.Units == Model.UnitSystem.Us
-        ? Numbers.Significant(modulus.Gigapascals / 6.894757293168361, 2) + "\u00A0Msi"
-        : Numbers.Significant(modulus.Gigapascals, 2) + "\u00A0GPa";
-
-    // Central load on a simply supported strip, P = 48 D b w / L^3 (beam formula), as the mass that weighs as much.
+    // The load that StripBending's formula wants for the sag, as the mass that weighs as much.
     private static string Load(PaperContext context, Torque bending)
     {
         var sagUnderOneNewton = StripBending.ThreePointDeflection(bending, Force.FromNewtons(1), Supports, Width);
-        var newtons = Sag.Meters / sagUnderOneNewton.Meters;
-        var grams = newtons / 9.80665 * 1000;
-        return context.Plan.Shop?.Units == Model.UnitSystem.Us ? Numbers.Significant(grams / 28.349523125, 2) + "\u00A0oz" : Numbers.Significant(grams, 2) + "\u00A0g";
+        return context.Text.Roughly(Mass.FromKilograms(Sag / sagUnderOneNewton / StandardGravity)).ToString();
     }
 }

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Recipe.Planning.Planners;
 
 /// <summary>Stiffness while the plan is made.</summary>
-internal sealed record StiffnessWork(Laminate Laminate, ImmutableArray<string> Names, Rests On);
+internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContribution> Lines, ImmutableArray<string> Names, Rests On);
 
 /// <summary>
 /// From the full-cover lines of the stack to a laminate of Recipe.Engineering. Each ply has the fibre content that the plan gives it
@@ -46,7 +46,8 @@ internal static class StiffnessPlanner
 
         try
         {
-            return new StiffnessWork(new Laminate(plies), names.ToImmutable(), rests);
+            var laminate = new Laminate(plies);
+            return new StiffnessWork(laminate, Contributions.Of(laminate), names.ToImmutable(), rests);
         }
         catch (ArgumentOutOfRangeException)
         {
@@ -55,33 +56,21 @@ internal static class StiffnessPlanner
         }
     }
 
-    public static StiffnessPlan? Publish(PlanContext context, StiffnessWork work)
+    public static StiffnessPlan Publish(PlanLedger ledger, StiffnessWork work)
     {
-        var ledger = context.Ledger;
-        var across = Angle.FromDegrees(90);
-        try
+        var (laminate, on) = (work.Laminate, work.On);
+        var before = ledger.PublishedAssumptions();
+        var constants = laminate.StretchingConstants();
+        return new StiffnessPlan
         {
-            var (laminate, on) = (work.Laminate, work.On);
-            var constants = laminate.StretchingConstants();
-            var (alongStrip, acrossStrip) = (laminate.StripStiffness(), laminate.StripStiffness(across));
-            var shares = Contributions.Of(laminate);
-            var before = ledger.PublishedAssumptions();
-            return new StiffnessPlan
-            {
-                Along = ledger.Publish(constants.X, on),
-                Across = ledger.Publish(constants.Y, on),
-                Shear = ledger.Publish(constants.Shear, on),
-                StripAlong = ledger.Publish(alongStrip, on),
-                StripAcross = ledger.Publish(acrossStrip, on),
-                Lines = [.. shares.Select((share, i) => Share(work.Names[i], share))],
-                OwnAssumptions = [.. ledger.PublishedAssumptions().Select(a => a.Key).Except(before.Select(a => a.Key), StringComparer.Ordinal)],
-            };
-        }
-        catch (ArgumentOutOfRangeException)
-        {
-            context.Miss(Subject, "its lines are too unlike to be worked out together");
-            return null;
-        }
+            Along = ledger.Publish(constants.X, on),
+            Across = ledger.Publish(constants.Y, on),
+            Shear = ledger.Publish(constants.Shear, on),
+            StripAlong = ledger.Publish(laminate.StripStiffness(), on),
+            StripAcross = ledger.Publish(laminate.StripStiffness(Angle.FromDegrees(90)), on),
+            Lines = [.. work.Lines.Select((share, i) => Share(work.Names[i], share))],
+            OwnAssumptions = [.. ledger.PublishedAssumptions().Select(a => a.Key).Except(before.Select(a => a.Key), StringComparer.Ordinal)],
+        };
     }
 
     private static PlyShare Share(string name, PlyContribution share) => new(
