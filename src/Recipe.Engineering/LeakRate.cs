@@ -39,6 +39,11 @@ public readonly record struct LeakRate
     public static LeakRate FromStandardCubicCentimetresPerMinute(double rate) =>
         new(Guard.NotNegative(rate, "sccm", nameof(rate)) * PascalCubicMetresPerSccm);
 
+    /// <summary>Makes a rate from Pa m3/s.</summary>
+    /// <param name="rate">Zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The rate is negative.</exception>
+    public static LeakRate FromPascalCubicMetresPerSecond(double rate) => new(Guard.NotNegative(rate, "Pa m3/s", nameof(rate)));
+
     /// <summary>Leak of a closed bag from its rise in pressure: <c>V dp / dt</c>.</summary>
     /// <param name="volume">Free volume of bag, hose and trap; greater than zero.</param>
     /// <param name="rise">Rise in pressure; zero or more.</param>
@@ -62,4 +67,10 @@ public readonly record struct LeakRate
         double t = Guard.NotNegative(time.Seconds, "s", nameof(time));
         return Pressure.FromPascals(PascalCubicMetresPerSecond * t / v);
     }
+
+    /// <summary>Air of the shop that the leak lets in: the rate over the pressure of the air around.</summary>
+    /// <param name="ambient">Pressure of the air around; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is out of range.</exception>
+    public VolumeFlow FreeAir(Pressure ambient) =>
+        VolumeFlow.FromCubicMetersPerSecond(PascalCubicMetresPerSecond / Guard.Positive(ambient.Pascals, "Pa", nameof(ambient)));
 }
