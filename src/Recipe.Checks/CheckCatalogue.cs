@@ -28,6 +28,8 @@ public static class CheckCatalogue
         new PotTooBig(),
         new RunawayPot(),
         new ScaleTooCoarse(),
+        new LeftTooWet(),
+        new FillSlowerThanGel(),
 
         new BagUpsideDown(),
         new FilmUnderPeelPly(),
@@ -37,6 +39,8 @@ public static class CheckCatalogue
         new NoBreather(),
         new BareFlowMedium(),
         new LayerOutsideBag(),
+        new BleedsDry(),
+        new FeltSoaks(),
 
         new NoVacuumLevel(),
         new MoreVacuumThanAir(),
@@ -47,6 +51,10 @@ public static class CheckCatalogue
         new LeakLimitTooLoose(),
         new VacuumBeyondPump(),
         new VacuumCrushesCore(),
+        new PumpTooSmall(),
+        new PumpTooSlow(),
+        new StyreneBoils(),
+        new VacuumOffEarly(),
 
         new NoCure(),
         new MouldTooHot(),
@@ -55,6 +63,8 @@ public static class CheckCatalogue
         new TooColdToCure(),
         new ColdNight(),
         new DemouldTooEarly(),
+        new OvenAheadOfPart(),
+        new SoftensInUse(),
 
         new SeamWithoutLap(),
         new SeamClosedLate(),

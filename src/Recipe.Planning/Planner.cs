@@ -31,11 +31,13 @@ public static class Planner
         var stiffness = StiffnessPlanner.Work(context, stack, contents);
         var resin = ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents);
         var lives = resin is null ? null : new PotLives(context, resin.System, conditions, ofWetOut: true);
-        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1);
-        var mixes = OwnMixPlanner.Work(context, ground, join, conditions);
         var vacuum = VacuumPlanner.Work(context, conditions, bag);
+        var flow = InfusionPlanner.Work(context, conditions, stack, bag, vacuum, contents, lives);
+        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1, flow);
+        var mixes = OwnMixPlanner.Work(context, ground, join, conditions);
         var clock = ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions);
         var cure = CurePlanner.Work(context, conditions);
+        var progress = CureProgressPlanner.Work(context, cure);
         var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes));
 
         var ledger = context.Ledger;
@@ -53,7 +55,8 @@ public static class Planner
             Clock = clock is null ? null : ClockPlanner.Publish(ledger, clock),
             Bag = bag is null ? null : BagPlanner.Publish(ledger, bag),
             Vacuum = vacuum is null ? null : VacuumPlanner.Publish(ledger, vacuum),
-            Cure = cure is null ? null : CurePlanner.Publish(ledger, cure),
+            Flow = flow is null ? null : InfusionPlanner.Publish(ledger, flow),
+            Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, progress),
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,
             Cost = CostPlanner.Work(model.Shop, takeoff),

@@ -55,7 +55,7 @@ public class CatalogueTests
         Assert.True(
             d.Source.Contains("common practice", StringComparison.Ordinal) || d.Source.Contains("TM 1-1500", StringComparison.Ordinal)
             || d.Source.Contains("AC 43.13", StringComparison.Ordinal) || d.Source.Contains("ISO", StringComparison.Ordinal)
-            || d.Source.Contains("own demould time", StringComparison.Ordinal),
+            || d.Source.Contains("NIOSH", StringComparison.Ordinal) || d.Source.Contains("own demould time", StringComparison.Ordinal),
             d.Source);
         Assert.True(d.Exceptions.Length == 0 || d.Exceptions.EndsWith('.'), d.Exceptions);
         Assert.NotEqual(d.BadExample, d.GoodExample);

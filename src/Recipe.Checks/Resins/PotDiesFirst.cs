@@ -96,9 +96,15 @@ public sealed class PotDiesFirst : Check
             return;
         }
 
-        if (part.Process.Value == Process.Infused)
+        if (part.Process.Value == Process.Infused && context.Plan.Flow?.Fill is null)
         {
-            context.NotChecked("the time to fill the part is not known", part.Infusion?.Where);
+            context.NotChecked(context.Plan.Missing("fill the part", "the resin never fills the part"), part.Infusion?.Where);
+            return;
+        }
+
+        // Where the resin thickens before the part is full, that is the finding, and a fresher pot would not help.
+        if (context.Plan.Flow is { Fill: { } fill } flow && fill.Value > flow.Thickens.Value)
+        {
             return;
         }
 

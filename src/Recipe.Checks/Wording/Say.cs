@@ -36,6 +36,9 @@ internal static class Say
     /// <summary>"77 g": a mass worked out from many figures, which nobody knows to four digits.</summary>
     public static string About(Mass mass, string? like = null) => In(mass.Kilograms, like, mass.Kilograms >= 1 ? "kg" : "g", 3);
 
+    /// <summary>"480 mm": a length worked out from figures that nobody knows to four digits.</summary>
+    public static string About(Length length, string? like = null) => In(length.Meters, like, "mm", 2);
+
     /// <summary>"1270 mm".</summary>
     public static string Of(Length length, string? like = null, string otherwise = "mm") => In(length.Meters, like, otherwise);
 

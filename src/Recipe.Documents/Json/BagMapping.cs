@@ -23,12 +23,13 @@ internal static class BagMapping
             bag?.SealantTape?.Material.Label,
             Si.Of(sizes?.SealantTape),
             Si.Of(sizes?.Pickup),
+            Si.Of(sizes?.CouldTake),
             [.. Fittings(bag)],
             bag?.GaugeAt,
             bag?.Pleats?.Value,
             bag?.IsEnvelope ?? false,
             Si.Of(bag?.Time?.Value),
-            Si.RestsOn(("sealant_tape_m", sizes?.SealantTape.RestsOn), ("pickup_kg", sizes?.Pickup?.RestsOn)));
+            Si.RestsOn(("sealant_tape_m", sizes?.SealantTape.RestsOn), ("pickup_kg", sizes?.Pickup?.RestsOn), ("could_take_kg", sizes?.CouldTake?.RestsOn)));
     }
 
     public static VacuumRecord? Vacuum(Plan plan)
@@ -57,7 +58,7 @@ internal static class BagMapping
                 ("pump_margin", levels?.PumpMargin?.RestsOn)));
     }
 
-    public static InfusionRecord Of(Infusion infusion) => new(
+    public static InfusionRecord Of(Infusion infusion, InfusionFlow? flow) => new(
         Si.Of(infusion.FeedLine?.Value),
         Si.Of(infusion.Path?.Value),
         Si.Of(infusion.ResinTemperature?.Value),
@@ -66,7 +67,28 @@ internal static class BagMapping
         infusion.Vent,
         Si.Number(infusion.Reserve?.Value),
         Si.Of(infusion.DropTest?.Duration?.Value),
-        Si.Of(infusion.DropTest?.RiseAtMost?.Value));
+        Si.Of(infusion.DropTest?.RiseAtMost?.Value),
+        flow is null ? null : Of(flow));
+
+    private static FlowRecord Of(InfusionFlow flow) => new(
+        flow.FromALine,
+        Si.Of(flow.Drive),
+        Si.Of(flow.Permeability),
+        Si.Of(flow.Porosity),
+        Si.Number(flow.Viscosity.Value.PascalSeconds),
+        Si.Of(flow.Fill),
+        Si.Of(flow.FillAtBest),
+        Si.Of(flow.FillAtWorst),
+        Si.Of(flow.Reach),
+        Si.Of(flow.Thickens),
+        Si.Of(flow.Gel),
+        Si.Of(flow.LongestPath),
+        Si.RestsOn(
+            ("fill_s", flow.Fill?.RestsOn),
+            ("permeability_m2", flow.Permeability.RestsOn),
+            ("reach_m", flow.Reach.RestsOn),
+            ("thickens_s", flow.Thickens.RestsOn),
+            ("gel_s", flow.Gel?.RestsOn)));
 
     private static BagLayerRecord Of(BagLayer layer, BagLayerPlan? plan) => new(
         Keys.Of(layer.Class),

@@ -11,7 +11,25 @@ internal static class CureMapping
         Si.Of(cure.Peak),
         Si.Of(cure.Total),
         [.. cure.Limits.Select(Of)],
+        cure.Progress is { } progress ? Of(progress) : null,
         Si.RestsOn(("peak", cure.Peak.RestsOn), ("total_s", cure.Total.RestsOn)));
+
+    private static CureProgressRecord Of(CureProgress progress) => new(
+        progress.OwnKinetics,
+        Si.Of(progress.Gel),
+        Si.Of(progress.VacuumOff),
+        Si.Of(progress.Demould),
+        Si.Of(progress.PlannedDemould),
+        Si.Of(progress.DegreeAtDemould),
+        Si.Of(progress.TransitionAtDemould),
+        Si.Of(progress.Degree),
+        Si.Of(progress.Transition?.Value.Value),
+        Si.Of(progress.Transition?.Value.Low),
+        Si.Of(progress.Transition?.Value.High),
+        Si.Number(progress.LeadOffMould?.Value.Kelvins),
+        Si.Of(progress.LeadOffMouldAt),
+        Si.Number(progress.FastestRamp?.Value.DegreesCelsiusPerSecond),
+        Si.RestsOn(("degree_fraction", progress.Degree.RestsOn), ("glass_transition", progress.Transition?.RestsOn)));
 
     private static CureStepRecord Of(CureStepPlan step) => new(
         Keys.Of(step.Step.Action),

@@ -33,7 +33,7 @@ internal static class PlanMapping
             plan.Clock is { } clock ? ResinMapping.Of(clock, new WorkClock(plan)) : null,
             BagMapping.Of(plan),
             BagMapping.Vacuum(plan),
-            part.Infusion is { } infusion ? BagMapping.Of(infusion) : null,
+            part.Infusion is { } infusion ? BagMapping.Of(infusion, plan.Flow) : null,
             plan.Cure is { } cure ? CureMapping.Of(cure) : null,
             [.. part.Finish.Select(Of)],
             part.Join is { } join ? Of(plan, join) : null,

@@ -100,10 +100,10 @@ internal sealed record PotRecord(
     double? MixingS, double? MixedAtS, double? UsedUpAtS, double? PotLifeS, double? DeadAtS, double? MarginS, Rests? RestsOn);
 
 internal sealed record ClockRecord(
-    double? WetOutS, double? BaggingS, double? DrawDownS, double? NeedS, double? FilmLifeS, double? MarginS, double? FullVacuumByS, double? PumpOnByS, Rests? RestsOn);
+    double? WetOutS, double? BaggingS, double? DrawDownS, double? NeedS, double? FilmLifeS, double? FilmLifeLowS, double? FilmLifeHighS, double? MarginS, double? FullVacuumByS, double? PumpOnByS, Rests? RestsOn);
 
 internal sealed record BagRecord(
-    ImmutableArray<BagLayerRecord> Layers, string? SealantTape, string? SealantTapeLabel, double? SealantTapeM, double? PickupKg, ImmutableArray<FittingRecord> Fittings, string? GaugeAt, int? Pleats, bool Envelope, double? TimeS, Rests? RestsOn);
+    ImmutableArray<BagLayerRecord> Layers, string? SealantTape, string? SealantTapeLabel, double? SealantTapeM, double? PickupKg, double? CouldTakeKg, ImmutableArray<FittingRecord> Fittings, string? GaugeAt, int? Pleats, bool Envelope, double? TimeS, Rests? RestsOn);
 
 internal sealed record BagLayerRecord(
     string Class, string Material, string Label, bool ChosenByDefault, int Count, string? Perforation, double? SmallerM, double? BeyondM,

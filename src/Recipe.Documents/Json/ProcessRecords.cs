@@ -21,10 +21,43 @@ internal sealed record VacuumRecord(
 
 internal sealed record InfusionRecord(
     double? FeedLineM, double? PathM, TemperatureRecord? ResinTemperature, TemperatureRecord? MouldTemperature, string? ClampFeed, string? Vent, double? ReserveFraction,
-    double? DropTestS, [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa);
+    double? DropTestS, [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa, FlowRecord? Flow);
+
+internal sealed record FlowRecord(
+    bool FromALine,
+    [property: JsonPropertyName("drive_Pa")] double? DrivePa,
+    double? PermeabilityM2,
+    double? PorosityFraction,
+    [property: JsonPropertyName("viscosity_Pa_s")] double? ViscosityPaS,
+    double? FillS,
+    double? FillLowS,
+    double? FillHighS,
+    double? ReachM,
+    double? ThickensS,
+    double? GelS,
+    double? LongestPathM,
+    Rests? RestsOn);
 
 internal sealed record CureRecord(
-    ImmutableArray<CureStepRecord> Steps, TemperatureRecord? Peak, double? TotalS, ImmutableArray<HeatLimitRecord> Limits, Rests? RestsOn);
+    ImmutableArray<CureStepRecord> Steps, TemperatureRecord? Peak, double? TotalS, ImmutableArray<HeatLimitRecord> Limits, CureProgressRecord? Progress, Rests? RestsOn);
+
+/// <summary>Times from the start of the cure; degrees of cure as fractions.</summary>
+internal sealed record CureProgressRecord(
+    bool OwnKinetics,
+    double? GelS,
+    double? VacuumOffS,
+    double? DemouldS,
+    double? PlannedDemouldS,
+    double? DegreeAtDemouldFraction,
+    TemperatureRecord? GlassTransitionAtDemould,
+    double? DegreeFraction,
+    TemperatureRecord? GlassTransition,
+    TemperatureRecord? GlassTransitionLow,
+    TemperatureRecord? GlassTransitionHigh,
+    [property: JsonPropertyName("lead_off_mould_K")] double? LeadOffMouldK,
+    double? LeadOffMouldAtS,
+    [property: JsonPropertyName("fastest_ramp_K_per_s")] double? FastestRampKPerS,
+    Rests? RestsOn);
 
 internal sealed record CureStepRecord(
     string Action, TemperatureRecord? From, TemperatureRecord? To, double? StartS, double? EndS, [property: JsonPropertyName("rate_K_per_s")] double? RateKPerS,

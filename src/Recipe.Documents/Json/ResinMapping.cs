@@ -81,6 +81,8 @@ internal static class ResinMapping
         Si.Of(clock.DrawDown),
         Si.Of(clock.Need),
         Si.Of(clock.FilmLife),
+        Si.Of(clock.FilmLifeBand?.Value.Low),
+        Si.Of(clock.FilmLifeBand?.Value.High),
         Si.Of(work.Margin),
         Si.Of(work.FullVacuumBy),
         Si.Of(work.PumpOnBy),
@@ -89,5 +91,6 @@ internal static class ResinMapping
             ("bagging_s", clock.Bagging.RestsOn),
             ("draw_down_s", clock.DrawDown.RestsOn),
             ("need_s", clock.Need.RestsOn),
-            ("film_life_s", clock.FilmLife?.RestsOn)));
+            ("film_life_s", clock.FilmLife?.RestsOn),
+            ("film_life_low_s", clock.FilmLifeBand?.RestsOn)));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;
@@ -51,8 +52,38 @@ internal static class CureStation
             items.Add(new("Weakest thing in the heat stands", most.Main, over ? $"{weakest.Item}: TOO WEAK" : weakest.Item, Alarm: over));
         }
 
+        items.AddRange(Progress(context, cure));
         return new KeyNumbers($"Cure, {QuantityText.Span(cure.Total.Value)} in all", items.ToImmutable());
     }
+
+    // What the resin makes of it: said as rough as a model is that nobody fitted to the tin.
+    private static IEnumerable<KeyNumber> Progress(TravellerContext context, CurePlan cure)
+    {
+        if (cure.Progress is not { } progress)
+        {
+            yield break;
+        }
+
+        var rests = context.Paper.RestsOn(progress.Degree.RestsOn);
+        yield return Moment("Vacuum off not before", progress.VacuumOff, rests);
+        var planned = QuantityText.Span(progress.PlannedDemould.Value);
+        var early = progress.Demould is null || progress.Demould.Value.Value > progress.PlannedDemould.Value;
+        yield return Moment("Firm enough to pull not before", progress.Demould, $"planned at {planned}", early);
+        if (progress.Transition is { } transition)
+        {
+            var (low, high) = (context.Text.Temperature(Whole(transition.Value.Low)), context.Text.Temperature(Whole(transition.Value.High)));
+            var value = context.Text.Temperature(Whole(transition.Value.Value));
+            yield return new("Softens after this cure at about", value.Main, $"{low.Main} to {high.Main}; {Numbers.Fixed(progress.Degree.Value * 100, 0)}\u00A0% cured");
+        }
+
+        KeyNumber Moment(string label, Computed<Duration>? time, string? note, bool alarm = false) =>
+            time is { } at ? new(label, At(context, Quarters(at.Value)), note, Alarm: alarm) : new(label, "later than this cure", note, Alarm: alarm);
+    }
+
+    private static Temperature Whole(Temperature value) => Temperature.FromDegreesCelsius(Math.Round(value.DegreesCelsius));
+
+    // Up to the next quarter of an hour.
+    private static Duration Quarters(Duration time) => Duration.FromMinutes(Math.Ceiling(time.Minutes / 15) * 15);
 
     private static string Origin(TravellerContext context) =>
         context.Clock is { HasStart: true, Need: not null } ? "Times of day by the plan, from full vacuum on" : "Hours count from the start of the cure";

@@ -4,6 +4,7 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Documents.Travellers;
@@ -77,14 +78,38 @@ internal static class StartStation
                 ? new(
                     "Full vacuum at the latest",
                     QuantityText.Minutes(by, Rounding.Down),
-                    $"after first mix; pump on by {WorkClock.Minute(clock.PumpOnBy!.Value)}" + (clock.TimeOfDay(by) is { } time ? $"; {time} by the plan" : ""),
+                    $"after first mix{Band(plan)}; pump on by {WorkClock.Minute(clock.PumpOnBy!.Value)}" + (clock.TimeOfDay(by) is { } time ? $"; {time} by the plan" : ""),
                     new Blank("By the clock"))
                 : new("Full vacuum at the latest", "not known", "take the film life from the data sheet", new Blank("By the clock")));
         }
 
+        items.AddRange(Fill(context));
         var start = context.Part.WetOut?.Start is { } planned ? $", first mix planned at {planned.Value.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
         yield return new KeyNumbers($"The clock at {context.Text.Temperature(context.Plan.Conditions.Room.Value)}{start}", items.ToImmutable());
     }
+
+    private static string Band(ClockPlan plan) => plan.FilmLifeBand is { Value: var band }
+        ? $", {QuantityText.Minutes(band.Low, Rounding.Down)} to be sure"
+        : "";
+
+    private static IEnumerable<KeyNumber> Fill(TravellerContext context)
+    {
+        if (context.Plan.Flow is not { } flow)
+        {
+            yield break;
+        }
+
+        var late = flow.Fill is null || flow.Fill.Value.Value > flow.Thickens.Value;
+        var thick = $"thick after {QuantityText.Minutes(flow.Thickens.Value, Rounding.Down)}";
+        yield return flow.Fill is { } fill
+            ? new("Feed open to full, about", Short(fill.Value), $"{(flow.FillAtBest is { } best ? Short(best.Value) : "?")} to {(flow.FillAtWorst is { } worst ? Short(worst.Value) : "never")}; {thick}", Alarm: late)
+            : new("Feed open to full", "never", $"the front stops after {context.Text.Size(flow.Reach.Value)}; {thick}", Alarm: true);
+    }
+
+    // Seconds to the nearest ten below two minutes: a mesh can be that quick.
+    private static string Short(UnitsNet.Duration time) => time.Minutes < 2
+        ? Numbers.Whole(Math.Max(1, (int)Math.Round(time.Seconds / 10)) * 10) + "\u00A0s"
+        : QuantityText.Minutes(time, Rounding.Up);
 
     private static string? Margin(TravellerContext context, UnitsNet.Duration margin) =>
         margin.Minutes < 0 ? "the job does not fit: do not start"

@@ -84,6 +84,9 @@ public sealed record Reinforcement : Material
 
     /// <summary>Cured ply thickness as its maker states it, to compare with the computed one.</summary>
     public Figure<Length>? Thickness { get; init; }
+
+    /// <summary>Permeability in its plane once compacted under a bag, m2.</summary>
+    public Figure<Area>? Permeability { get; init; }
 }
 
 /// <summary>Time that one pair of hands needs for one square metre of one ply.</summary>

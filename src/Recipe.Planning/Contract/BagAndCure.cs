@@ -16,6 +16,12 @@ public sealed record BagPlan
 
     /// <summary>Resin carried away by all layers; null when a pick-up is unknown.</summary>
     public Computed<Mass>? Pickup { get; init; }
+
+    /// <summary>
+    /// Resin that the layers could carry away. More than <see cref="Pickup"/> where the plies have no more to give: they are then as dry
+    /// as a bag makes them.
+    /// </summary>
+    public Computed<Mass>? CouldTake { get; init; }
 }
 
 /// <summary>One layer of the bag, computed.</summary>
@@ -71,6 +77,9 @@ public sealed record CurePlan
     /// Heat limits of everything that is in the heat, weakest first, each with the hottest step it has to stand.
     /// </summary>
     public required ImmutableArray<HeatLimit> Limits { get; init; }
+
+    /// <summary>What the resin makes of it; null where no cure model is known for the resin.</summary>
+    public CureProgress? Progress { get; init; }
 }
 
 /// <summary>One step of the cure, computed.</summary>

@@ -255,4 +255,9 @@ public sealed record ClockPlan
 
     /// <summary>What the resin on the part allows at today's temperature; null when not known.</summary>
     public Computed<Duration>? FilmLife { get; init; }
+
+    /// <summary>
+    /// The same with the band that a part warmer or colder than the room says, and tins that differ, give it; null when not known.
+    /// </summary>
+    public Computed<Banded<Duration>>? FilmLifeBand { get; init; }
 }

@@ -49,6 +49,9 @@ public sealed record Plan
     /// <summary>Vacuum levels, or null without vacuum.</summary>
     public VacuumLevels? Vacuum { get; init; }
 
+    /// <summary>How the resin of an infusion runs, or null for another process and where it cannot be worked out.</summary>
+    public InfusionFlow? Flow { get; init; }
+
     /// <summary>The cure against the clock, or null without one.</summary>
     public CurePlan? Cure { get; init; }
 

@@ -19,7 +19,9 @@ public static partial class Defaults
             CuredEpoxy, CuredPolyester, CuredVinylester, CuredPhenolic, FibreDensity, PeelPlyPickup, BleederPickup, BreatherPickup,
             FlowMediumPickup, FilmPerforation, PrepregBleed, LayerBeyond, FilmEdge, FilmFactor, TapeOffset, Pleats, TapeSpare,
             BagGap, HoseLength, HoseBore, CatchPot, PumpUltimate, WasteStraight, WasteShaped, WasteBias, WasteMat, WasteCore,
-            WasteConsumable,
+            WasteConsumable, RoomBand, SheetTimeScatter, ClothPermeability, StitchedPermeability, MatPermeability, FlowMediumPermeability,
+            FlowMediumThickness, ThroughThickness, PermeabilityScatter, OwnPermeabilityScatter, ViscosityHalves, ViscosityDoubles, CureShape,
+            TransitionCurve, PartTemperatureBand, TransitionScatter,
             .. ClothContents, .. DriestContents, .. MatContents, .. VeilContents, .. FilmBleeds, .. PotLifeRules,
         ];
         Array.Sort(all, static (a, b) => string.CompareOrdinal(a.Key, b.Key));

@@ -199,6 +199,65 @@ public static partial class Defaults
     public static readonly TradeDefault<double> PotLifeShare = new(
         "default.pot-life-share", "share of the pot life that a planned pot may use", 0.75, "75 %", $"{Common}: the last quarter is thick", "plan the pots yourself: `pot 100 g`");
 
+    /// <summary>How far the part may be from the room's temperature.</summary>
+    public static readonly TradeDefault<double> RoomBand = new(
+        "default.room-band", "resin on the part may be warmer or colder than the room by", 2, "2 degC", $"{Common}: resin, mould and room within 3 degC", "read the temperature of the mould beside the part");
+
+    /// <summary>How far two tins of one resin may differ in their times.</summary>
+    public static readonly TradeDefault<double> SheetTimeScatter = new(
+        "default.sheet-time-scatter", "a tin may go off sooner or later than its sheet by", 0.15, "15 %", $"{Memory}: lots and hands differ by 10 to 20 %", "time a cup of each new tin");
+
+    // --- Infusion -----------------------------------------------------------------------------------------------------
+
+    /// <summary>Permeability of woven cloth and of cloth with all fibres one way.</summary>
+    public static readonly TradeDefault<Area> ClothPermeability = new(
+        "default.permeability.cloth", "permeability of cloth under the bag", Area.FromSquareMeters(1e-10), "1e-10 m2",
+        $"{Memory}: woven glass at half fibre by volume 2e-11 to 3e-10 m2", "time a strip of your own stack and give the cloth a `permeability 1e-10 m2`");
+
+    /// <summary>Permeability of stitched cloth.</summary>
+    public static readonly TradeDefault<Area> StitchedPermeability = new(
+        "default.permeability.stitched", "permeability of stitched cloth under the bag", Area.FromSquareMeters(1e-10), "1e-10 m2",
+        $"{Memory}: stitched biaxial glass at half fibre by volume about 1e-10 m2", "time a strip of your own stack and give the cloth a `permeability 1e-10 m2`");
+
+    /// <summary>Permeability of mat and veil.</summary>
+    public static readonly TradeDefault<Area> MatPermeability = new(
+        "default.permeability.mat", "permeability of mat and veil under the bag", Area.FromSquareMeters(1.5e-9), "1.5e-9 m2",
+        $"{Memory}: random mat 1e-9 to 2e-9 m2", "time a strip of your own stack and give the mat a `permeability 1.5e-9 m2`");
+
+    /// <summary>Permeability of a flow medium.</summary>
+    public static readonly TradeDefault<Area> FlowMediumPermeability = new(
+        "default.permeability.flow-medium", "permeability of a flow medium", Area.FromSquareMeters(3e-9), "3e-9 m2",
+        $"{Memory}: 1e-9 to 1e-8 m2", "give the flow medium a `permeability 5e-9 m2`");
+
+    /// <summary>How much less permeable plies are through their thickness.</summary>
+    public static readonly TradeDefault<double> ThroughThickness = new(
+        "default.through-thickness", "how many times less permeable the plies are through their thickness than along it", 30, "30 times",
+        $"{Memory}: 10 to 100 times", "time a strip of your own stack with its flow medium");
+
+    /// <summary>Thickness of a flow medium.</summary>
+    public static readonly TradeDefault<Length> FlowMediumThickness = new(
+        "default.flow-medium-thickness", "thickness of a flow medium", Length.FromMillimeters(1), "1 mm", Memory, "give the flow medium a `thickness 1 mm`");
+
+    /// <summary>How far a permeability that nobody measured may be off.</summary>
+    public static readonly TradeDefault<double> PermeabilityScatter = new(
+        "default.permeability-scatter", "how many times more or less permeable the stack may be", 3, "3 times",
+        $"{Memory}: laboratories differed by ten times from end to end in the first international comparison (Arbter et al. 2011)", "give cloth and flow medium a `permeability` that you have timed yourself");
+
+    /// <summary>How far a measured permeability may be off.</summary>
+    public static readonly TradeDefault<double> OwnPermeabilityScatter = new(
+        "default.permeability-scatter.own", "how many times more or less permeable the stack may be than measured", 1.2, "1.2 times",
+        $"{Memory}: about a fifth with one agreed method (Vernet et al. 2014)", "write the fill time of each part down and compare");
+
+    /// <summary>Change of temperature that halves a viscosity.</summary>
+    public static readonly TradeDefault<double> ViscosityHalves = new(
+        "default.viscosity-halves", "the viscosity of mixed resin halves when it is warmer by", 10, "10 degC", $"{Memory}: 8 to 12 degC near room temperature",
+        "read the viscosity at the temperature of the mould from the data sheet: `viscosity 250 mPa.s at 22 degC`");
+
+    /// <summary>When a viscosity has doubled.</summary>
+    public static readonly TradeDefault<string> ViscosityDoubles = new(
+        "default.viscosity-doubles", "the viscosity of resin that does not warm itself doubles within", "pot life", "its pot life",
+        $"{Memory}: the common definition of pot life", "give the resin the `pot-life` of its data sheet");
+
     // --- Cure ---------------------------------------------------------------------------------------------------------
 
     /// <summary>Heating rate.</summary>
@@ -210,6 +269,32 @@ public static partial class Defaults
     public static readonly TradeDefault<double> CoolRate = new(
         "default.cool-rate", "rate at which a part cools by itself", 0.5 / 60, "0.5 degC/min",
         $"{Memory}; never faster than 3 degC/min", "write `cool to 30 degC at 1 degC/min`");
+
+    /// <summary>Cure of an epoxy whose kinetics nobody gives: 1/s and K, orders 1 and 2.</summary>
+    public static readonly (double A1, double E1, double A2, double E2) CureShapeConstants = (1.233e5 / 60, 6014, 6.165e6 / 60, 5773);
+
+    /// <summary>Cure of an epoxy whose kinetics nobody gives.</summary>
+    public static readonly TradeDefault<string> CureShape = new(
+        "default.cure-shape", "cure of an epoxy that gives no kinetics", "usual", "a usual amine epoxy's, as fast as the gel time says",
+        "not measured: form of Kamal and Sourour 1973, orders and energies (50 and 48 kJ/mol) in the range of Barral et al., J. Appl. Polym. Sci. 56 (1995) 1029",
+        "give the resin `kinetics kamal-sourour { ... }` from its maker");
+
+    /// <summary>Glass transition over the degree of cure.</summary>
+    public static readonly TradeDefault<string> TransitionCurve = new(
+        "default.glass-transition-curve", "glass transition while it cures", "DiBenedetto", "from -35 degC, with constant 0.5, slowed in the glass to meet the data sheet",
+        $"DiBenedetto's equation in the form of Pascault and Williams 1990; constants {Memory}", "measure the glass transition of an offcut and write it beside the cure: `glass-transition 55 degC after 20 degC for 24 h`");
+
+    /// <summary>How far the part may be from the temperature of the schedule.</summary>
+    public static readonly TradeDefault<double> PartTemperatureBand = new(
+        "default.part-temperature-band", "the part may be warmer or colder than its schedule by", 3, "3 degC", $"{Common}: with a probe on the part; air and mould differ by far more for an hour",
+        "put a thermocouple on the part");
+
+    /// <summary>Scatter of a glass transition.</summary>
+    public static readonly TradeDefault<double> TransitionScatter = new(
+        "default.glass-transition-scatter", "a glass transition may be found higher or lower by", 5, "5 degC", $"{Memory}: methods and laboratories differ by 5 to 10 degC", "name the method on the data sheet and keep to it");
+
+    /// <summary>Lead of the glass transition that a ramp off the mould should keep, K.</summary>
+    public const double LeadToKeep = 5;
 
     // --- The part's mass ----------------------------------------------------------------------------------------------
 

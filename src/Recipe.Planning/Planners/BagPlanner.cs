@@ -28,7 +28,26 @@ internal sealed record LayerWork(BagLayer Layer, Num Length, Num Width, int Shee
 /// <param name="Tape">Sealant tape, all sides, m.</param>
 /// <param name="TapeLine">Line that the tape follows, all sides, m.</param>
 /// <param name="FilmArea">Area of film inside the tape, all sides, m2.</param>
-internal sealed record BagWork(ImmutableArray<LayerWork> Layers, Num Tape, Num TapeLine, Num FilmArea);
+internal sealed record BagWork(ImmutableArray<LayerWork> Layers, Num Tape, Num TapeLine, Num FilmArea)
+{
+    /// <summary>Resin that the layers could carry away before the plies had a word in it, kg; null when they take all they can.</summary>
+    public Num? CouldTake { get; init; }
+
+    /// <summary>Resin that all layers carry away, kg.</summary>
+    public Num Pickup
+    {
+        get
+        {
+            var sum = Num.Zero;
+            foreach (var layer in Layers)
+            {
+                sum += layer.Pickup;
+            }
+
+            return sum;
+        }
+    }
+}
 
 /// <summary>Sizes of the bag's layers, of film and of tape.</summary>
 internal static class BagPlanner
@@ -70,11 +89,9 @@ internal static class BagPlanner
 
     public static BagPlan Publish(PlanLedger ledger, BagWork bag)
     {
-        var total = Num.Zero;
         var layers = ImmutableArray.CreateBuilder<BagLayerPlan>(bag.Layers.Length);
         foreach (var layer in bag.Layers)
         {
-            total += layer.Pickup;
             layers.Add(new BagLayerPlan(
                 layer.Layer,
                 ledger.PublishLength(layer.Length),
@@ -84,7 +101,13 @@ internal static class BagPlanner
                 ledger.PublishMass(layer.Pickup)));
         }
 
-        return new BagPlan { Layers = layers.MoveToImmutable(), SealantTape = ledger.PublishLength(bag.Tape), Pickup = ledger.PublishMass(total) };
+        return new BagPlan
+        {
+            Layers = layers.MoveToImmutable(),
+            SealantTape = ledger.PublishLength(bag.Tape),
+            Pickup = ledger.PublishMass(bag.Pickup),
+            CouldTake = ledger.PublishMass(bag.CouldTake ?? bag.Pickup),
+        };
     }
 
     // A layer's edge is counted from the trim line: where the plies end, and so far past that; or inside the layer below.

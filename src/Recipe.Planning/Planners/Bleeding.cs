@@ -22,7 +22,7 @@ internal static class Bleeding
             return (stack, bag);
         }
 
-        var taken = Taken(bag);
+        var taken = bag?.Pickup ?? Num.Zero;
         var all = Num.Zero;
         foreach (var line in stack)
         {
@@ -48,18 +48,7 @@ internal static class Bleeding
         }
 
         // Sums that only differ by rounding leave the layers as they are.
-        return (lines.MoveToImmutable(), bag is not null && taken.Si - given.Si > 1e-12 * taken.Si ? Limit(bag, taken - given) : bag);
-    }
-
-    private static Num Taken(BagWork? bag)
-    {
-        var sum = Num.Zero;
-        foreach (var layer in bag?.Layers ?? [])
-        {
-            sum += layer.Pickup;
-        }
-
-        return sum;
+        return (lines.MoveToImmutable(), bag is not null && taken.Si - given.Si > 1e-12 * taken.Si ? Limit(bag, taken - given) with { CouldTake = taken } : bag);
     }
 
     private static (LineWork Line, Num Gives) Bleed(PlanContext context, LineWork line, Num share)

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Recipe.Planning.Planners;
 
 /// <summary>The clock while the plan is made, s.</summary>
-internal sealed record ClockWork(Num WetOut, Num Bagging, Num DrawDown, Num? FilmLife)
+internal sealed record ClockWork(Num WetOut, Num Bagging, Num DrawDown, Num? FilmLife, (double Low, double High, Rests On)? Band)
 {
     /// <summary>What the job needs.</summary>
     public Num Need => WetOut + Bagging + DrawDown;
@@ -44,8 +44,32 @@ internal static class ClockPlanner
         // The last pot is used up when everything is laid.
         var hunt = context.Figures.Time(context.Part.Vacuum?.Within, context.PartOwner, "within");
         var down = hunt ?? context.Take(Defaults.LeakHunt) + (vacuum?.PumpDown ?? Num.Zero);
-        return new ClockWork(pots[^1].UsedUpAt, bagging, down, lives?.InFilm(conditions.Room));
+        return new ClockWork(pots[^1].UsedUpAt, bagging, down, lives?.InFilm(conditions.Room), Band(context, lives, conditions.Room));
     }
+
+    // Two causes that know nothing of each other: their shares of the life are added as squares of logarithms.
+    private static (double Low, double High, Rests On)? Band(PlanContext context, PotLives? lives, Known<Temperature> room)
+    {
+        if (lives?.InFilm(room) is not { Si: > 0 } life)
+        {
+            return null;
+        }
+
+        var (kelvins, tin) = (context.Take(Defaults.RoomBand), context.Take(Defaults.SheetTimeScatter));
+        var scatter = Math.Log(1 + tin.Si);
+        return (life.Si / Factor(kelvins.Si), life.Si * Factor(-kelvins.Si), life.On | kelvins.On | tin.On);
+
+        // Beyond the range of the rule its edge is the best there is.
+        double Factor(double warmer)
+        {
+            var shifted = lives.InFilm(room with { Value = Clamp(room.Value + TemperatureDelta.FromKelvins(warmer)) }) ?? life;
+            var change = Math.Log(life.Si / shifted.Si);
+            return Math.Exp(Math.Sqrt((change * change) + (scatter * scatter)));
+        }
+    }
+
+    private static Temperature Clamp(Temperature at) =>
+        at < PotLife.LowestTemperature ? PotLife.LowestTemperature : at > PotLife.HighestTemperature ? PotLife.HighestTemperature : at;
 
     public static ClockPlan Publish(PlanLedger ledger, ClockWork work) => new()
     {
@@ -54,6 +78,9 @@ internal static class ClockPlanner
         DrawDown = ledger.PublishTime(work.DrawDown),
         Need = ledger.PublishTime(work.Need),
         FilmLife = ledger.PublishTime(work.FilmLife),
+        FilmLifeBand = work is { FilmLife: { } life, Band: var (low, high, on) }
+            ? ledger.Publish(new Banded<Duration>(Duration.FromSeconds(life.Si), Duration.FromSeconds(low), Duration.FromSeconds(high)), on)
+            : null,
     };
 
     private static bool IsTimed(ImmutableArray<LineWork> stack)

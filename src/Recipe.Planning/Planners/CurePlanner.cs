@@ -21,7 +21,13 @@ internal sealed record CureStepWork(CureStep Step, Temperature From, Known<Tempe
 }
 
 /// <summary>The cure while the plan is made.</summary>
-internal sealed record CureWork(ImmutableArray<CureStepWork> Steps, Known<Temperature> Peak, ImmutableArray<HeatLimitWork> Limits);
+/// <param name="Steps">The steps.</param>
+/// <param name="Peak">The hottest it gets.</param>
+/// <param name="Limits">What is in the heat.</param>
+/// <param name="Thermal">The steps as Recipe.Engineering has them, one for each.</param>
+/// <param name="Schedule">The temperature over time.</param>
+internal sealed record CureWork(
+    ImmutableArray<CureStepWork> Steps, Known<Temperature> Peak, ImmutableArray<HeatLimitWork> Limits, ImmutableArray<ScheduleStep> Thermal, CureSchedule Schedule);
 
 /// <summary>
 /// The cure against the clock, from the room's temperature on. A hold at another temperature than the last is taken to begin at once
@@ -51,10 +57,10 @@ internal static class CurePlanner
 
         var schedule = CureSchedule.Create(conditions.Room.Value, thermal);
         var steps = Steps(cure, schedule, on, conditions.Room.On, HasBag(context.Part));
-        return new CureWork(steps, Peak(steps, conditions.Room), HeatLimits.Work(context, steps));
+        return new CureWork(steps, Peak(steps, conditions.Room), HeatLimits.Work(context, steps), [.. thermal], schedule);
     }
 
-    public static CurePlan Publish(PlanLedger ledger, CureWork work)
+    public static CurePlan Publish(PlanLedger ledger, CureWork work, ProgressWork? progress)
     {
         var steps = ImmutableArray.CreateBuilder<CureStepPlan>(work.Steps.Length);
         foreach (var s in work.Steps)
@@ -74,6 +80,7 @@ internal static class CurePlanner
             Peak = ledger.Publish(work.Peak),
             Total = ledger.PublishTime(work.Steps[^1].End),
             Limits = limits.MoveToImmutable(),
+            Progress = progress is null ? null : CureProgressPlanner.Publish(ledger, progress),
         };
     }
 

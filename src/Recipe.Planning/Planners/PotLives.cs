@@ -78,6 +78,30 @@ internal sealed class PotLives
         return new Num(life.Life.Seconds, reference.On | room.On | Rules(life.Assumptions));
     }
 
+    /// <summary>Life of a pot so small that it does not warm itself, at a temperature of its own, s.</summary>
+    public Num? SmallAt(Known<Temperature> temperature)
+    {
+        if (Reference is not { } reference || !IsInRange(temperature.Value))
+        {
+            return null;
+        }
+
+        var life = PotLife.At(reference.Value, temperature.Value, PotLife.SmallPot);
+        return new Num(life.Life.Seconds, reference.On | temperature.On | Rules(life.Assumptions));
+    }
+
+    /// <summary>Gel time of the sheet, carried to another temperature, s; null when it gives none that can be used.</summary>
+    public Num? Gel(Known<Temperature> temperature)
+    {
+        if (_resin.GelTime is not { } gel || !(gel.Value.Time.Seconds is > 0 and < 1e9) || !IsInRange(gel.Value.At) || !IsInRange(temperature.Value))
+        {
+            return null;
+        }
+
+        var life = PotLife.InFilm(gel.Value.Time, gel.Value.At, temperature.Value);
+        return new Num(life.Life.Seconds, _context.Figures.Basis(gel, _owner, "gel-time") | temperature.On | Rules(life.Assumptions));
+    }
+
     /// <summary>The rules of thumb that an estimate rests on.</summary>
     public Rests Rules(PotLifeAssumptions used)
     {

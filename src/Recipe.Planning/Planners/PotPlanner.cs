@@ -35,7 +35,7 @@ internal static class PotPlanner
 
     private const string Subject = "pots that are used up in time";
 
-    public static ImmutableArray<PotWork> Work(PlanContext context, ResinWork? resin, PotLives? lives, LayingOrder laying, int sides)
+    public static ImmutableArray<PotWork> Work(PlanContext context, ResinWork? resin, PotLives? lives, LayingOrder laying, int sides, FlowWork? flow)
     {
         if (resin is null || lives is null)
         {
@@ -44,12 +44,23 @@ internal static class PotPlanner
 
         var mixing = Mixing(context);
         var masses = resin.Stated.IsEmpty ? Plan(context, resin, lives, laying.Total, mixing) : resin.Stated;
-        if (context.Process == Process.Infused)
+        if (context.Process != Process.Infused)
         {
-            context.Miss("when the pots of the infusion are used up", "the fill time is not worked out from path and permeability");
+            return Schedule(masses, (from, to) => laying.Between(from, to, sides), mixing, lives);
         }
 
-        return Schedule(masses, (from, to) => laying.Between(from, to, sides), mixing, lives);
+        // Under constant pressure the front slows as it goes: what it has drawn grows with the root of time.
+        var fill = flow?.Time;
+        if (fill is null)
+        {
+            context.Miss("when the pots of the infusion are used up", flow is null ? "the time to fill the part is not known" : "the resin never fills the part");
+        }
+
+        return Schedule(
+            masses,
+            (from, to) => (laying.Between(from, to, sides).Names, fill is { } whole ? whole * ((to * to) - (from * from)) : Num.Zero),
+            mixing,
+            lives);
     }
 
     /// <summary>The pots of a liquid of its own, laid evenly in the time it takes.</summary>

@@ -41,6 +41,7 @@ internal static class ReinforcementBinder
         Binder = lines.Text("binder"),
         WetOutPace = lines.Figure("pace", Si.Pace),
         Thickness = lines.Figure("thickness", Si.Length),
+        Permeability = lines.Figure("permeability", Si.Area),
     };
 
     public static Core Core(MaterialDeclaration declaration, Lines lines)

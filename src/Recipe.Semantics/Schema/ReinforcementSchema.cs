@@ -43,6 +43,7 @@ internal static class ReinforcementSchema
             ("emulsion", "dissolves in styrene only"),
             ("stitched", "no binder, stitched"))),
         Word("pace", "Time to wet out one square metre of one ply by one pair of hands.", "pace 4 min/m2", Kinds.Pace),
+        Word("permeability", "Permeability in its plane once compacted under a bag (infusion).", "permeability 1e-10 m2", Kinds.Permeability),
         Word("thickness", "Cured ply thickness as its maker states it, to compare.", "thickness 0.2 mm", Kinds.PositiveLength));
 
     public static readonly WordSchema Fibre = MaterialWords.Declaration(

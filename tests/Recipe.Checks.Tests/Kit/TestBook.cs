@@ -58,6 +58,7 @@ internal static class TestBook
           density resin 1.13 g/cm3; density hardener 0.98 g/cm3; density cured 1.15 g/cm3
           pot-life 60 min at 20 degC in 100 g; film-life 150 min at 20 degC; gel-time 5 h at 20 degC
           minimum-temperature 15 degC; demould 24 h at 20 degC; full-cure 7 d at 20 degC; post-cure 50 degC for 16 h
+          glass-transition 50 degC after 20 degC for 24 h; glass-transition-limit 85 degC
           largest-pot 150 g; source "data sheet"
         }
         resin fast-laminating-epoxy like slow-laminating-epoxy {

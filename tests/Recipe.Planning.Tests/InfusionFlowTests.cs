@@ -1,0 +1,108 @@
+namespace Recipe.Planning.Tests;
+
+/// <summary>From the lines of a recipe to the time that the resin takes.</summary>
+public class InfusionFlowTests
+{
+    // Darcy's law as in Rudd, Long, Kendall and Mangin, Liquid Moulding Technologies 1997 (from memory): porosity 0.5, 0.3 Pa s, 1e-10 m2, 95 kPa,
+    // 0.5 m give 1973.684 s from a line (computed). The resin keeps its viscosity for a year or so.
+    private const string Printed = """
+        fabric plain-stack {
+          fibre          e-glass
+          areal-weight   600 g/m2
+          width          100 cm
+          permeability   1e-10 m2   source "the worked case"
+        }
+
+        resin patient-epoxy like infusion-epoxy {
+          viscosity  300 mPa.s at 22 degC
+          pot-life   9000 h at 22 degC in 100 g
+          gel-time   9000 h at 22 degC
+        }
+
+        """;
+
+    [Fact]
+    public void ALineFillsInThePrintedTime()
+    {
+        var flow = Corpus.PlanOf(Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm diameter 8 mm")).Flow!;
+        Assert.True(flow.FromALine);
+        Assert.Equal(95000, flow.Drive.Value.Pascals, 1e-6);
+        Assert.Equal(0.5, flow.Porosity.Value, 1e-9);
+        Assert.Equal(1973.684, flow.Fill!.Value.Value.Seconds, 0.2);
+    }
+
+    /// <summary>The same case from a port of 5 mm radius over 0.25 m: 1683.66 s (computed).</summary>
+    [Fact]
+    public void APointFillsInThePrintedTime()
+    {
+        var flow = Corpus.PlanOf(Printed + Part("patient-epoxy", "path 0.25 m", "")).Flow!;
+        Assert.False(flow.FromALine);
+
+        // The bore that is assumed is 12 mm, so that the port is larger than the printed one and the fill quicker.
+        Assert.InRange(flow.Fill!.Value.Value.Seconds, 0.9 * 1683.66, 1683.66);
+    }
+
+    [Fact]
+    public void AMeasuredStackHasANarrowBandAndAnAssumedOneAWideOne()
+    {
+        var own = Corpus.PlanOf(Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm")).Flow!;
+        Assert.Equal(1.2, own.FillAtWorst!.Value.Value / own.Fill!.Value.Value, 1e-3);
+        var assumed = Corpus.PlanOf((Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm")).Replace("permeability", "note \"none\" #", StringComparison.Ordinal)).Flow!;
+        Assert.Equal(3, assumed.FillAtWorst!.Value.Value / assumed.Fill!.Value.Value, 1e-3);
+        Assert.Contains("default.permeability.cloth", assumed.Fill.Value.RestsOn);
+        Assert.Contains("default.permeability-scatter", assumed.Fill.Value.RestsOn);
+    }
+
+    [Fact]
+    public void AFrontThatStopsIsSaidToStop()
+    {
+        var plan = Corpus.PlanOf(Printed + Part("infusion-epoxy", "path 9 m", "feed-line length 300 mm"));
+        Assert.Null(plan.Flow!.Fill);
+        Assert.InRange(plan.Flow.Reach.Value.Meters, 0.3, 3);
+        Assert.Contains(plan.Gaps, gap => gap.Missing == "the resin never fills the part");
+    }
+
+    [Fact]
+    public void AFlowMediumMakesItQuicker()
+    {
+        var without = Corpus.PlanOf(Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm")).Flow!;
+        var with = Corpus.PlanOf((Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm")).Replace("peel-ply", "peel-ply\nflow-medium", StringComparison.Ordinal)).Flow!;
+        Assert.InRange(with.Fill!.Value.Value / without.Fill!.Value.Value, 0.01, 0.3);
+    }
+
+    [Fact]
+    public void ThePotIsUsedUpWhenThePartIsFull()
+    {
+        var plan = Corpus.PlanOf(Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm"));
+        Assert.Equal(plan.Flow!.Fill!.Value.Value.Minutes + 3, plan.Pots[^1].UsedUpAt.Value.Minutes, 1e-6);
+    }
+
+    private static string Part(string resin, string path, string feed) => $$"""
+        mould plate {
+          surface flat 400 mm x 300 mm
+        }
+
+        part strip {
+          mould plate
+          resin {{resin}}
+          plies {
+            all plain-stack 0/90 x4 resin-content 30.8943089431 % by weight
+          }
+          wet-out {
+            mixing 3 min
+          }
+          bag {
+            peel-ply
+            bag-film
+          }
+          infuse {
+            {{path}}
+            {{feed}}
+            mould-temperature 22 degC
+          }
+          vacuum {
+            draw 950 mbar below ambient
+          }
+        }
+        """;
+}
