@@ -53,6 +53,23 @@ public class LeadLagTests
             iter: 50);
     }
 
+    // A thin laminate on a good medium, one that passes resin easily, and a thick tight one; from less than a lead to several leads long.
+    [Theory]
+    [InlineData(3, 1e-10, 1e-12, 0.1)]
+    [InlineData(3, 1e-10, 1e-12, 1)]
+    [InlineData(3, 1e-10, 1e-11, 0.3)]
+    [InlineData(6, 1e-12, 1e-12, 0.1)]
+    [InlineData(6, 1e-12, 1e-12, 0.3)]
+    public void The_fill_time_is_that_of_the_infusion_solved_step_by_step(double thickness, double along, double through, double length)
+    {
+        PorousLayer medium = LayerOf(1, 5e-9, 0.9);
+        PorousLayer laminate = LayerOf(thickness, along, 0.5);
+        double lead = LeadLag.Lead(medium, laminate, M2(through)).Meters;
+        FrontSimulation simulation = new(0.001, 5e-9, 0.9, thickness / 1000, along, through, 0.5);
+        double stepped = simulation.FillTime(0.3, 95e3, length, 2.5 * lead, 150);
+        Digits.Close(stepped, LeadLag.FillTime(medium, laminate, M2(through), PaS(0.3), Pull, M(length)).Seconds, 0.04);
+    }
+
     [Fact]
     public void The_layered_time_is_the_least()
     {
