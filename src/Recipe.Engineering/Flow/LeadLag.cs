@@ -50,7 +50,8 @@ public static class LeadLag
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <remarks>
     /// It takes the lead to be fully grown when the laminate is wet through at the feed line, and the medium to go on beyond the
-    /// distance. Never less than the layered time; more careful than exact where the distance is no more than a few leads.
+    /// distance; one that ends there fills a little sooner. The same equations solved step by step from the first moment agree within a
+    /// few per cent, even at less than one lead from the feed line. Never less than the layered time.
     /// </remarks>
     public static Duration FillTime(
         PorousLayer flowMedium, PorousLayer laminate, Area throughThickness, DynamicViscosity viscosity, Pressure drop, Length length)

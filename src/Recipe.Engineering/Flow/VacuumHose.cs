@@ -101,13 +101,14 @@ public sealed class VacuumHose
     /// <summary>Lowest pressure that the pump holds in the bag through the hose against a leak.</summary>
     /// <param name="speed">Pumping speed; 1e-9 to 1e6 m3/s.</param>
     /// <param name="ultimate">The pump's ultimate pressure; 0 to 1e8 Pa.</param>
-    /// <param name="leak">Leak into the bag.</param>
+    /// <param name="leak">Leak into the bag; at most 1e6 Pa m3/s.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public Pressure LowestHeld(VolumeFlow speed, Pressure ultimate, LeakRate leak)
     {
         double s = Speed(speed);
         double floor = Floor(ultimate, 1e8);
-        return Pressure.FromPascals(BagAt(floor + (leak.PascalCubicMetresPerSecond / s), leak.PascalCubicMetresPerSecond));
+        double air = Guard.Between(leak.PascalCubicMetresPerSecond, 0, 1e6, "Pa m3/s", nameof(leak));
+        return Pressure.FromPascals(BagAt(floor + (air / s), air));
     }
 
     /// <summary>Time to draw a volume down through the hose; as <see cref="Vacuum.PumpDownTime"/> where the hose is short and wide.</summary>
@@ -116,7 +117,7 @@ public sealed class VacuumHose
     /// <param name="from">Absolute pressure at the start; 1e-6 to 1e8 Pa.</param>
     /// <param name="to">Absolute pressure to reach; 1e-6 to 1e8 Pa.</param>
     /// <param name="ultimate">The pump's ultimate pressure; 0 to 1e8 Pa.</param>
-    /// <param name="leak">Leak into the bag; default none.</param>
+    /// <param name="leak">Leak into the bag, at most 1e6 Pa m3/s; default none.</param>
     /// <returns>The time, zero when the volume is already there, or null when the pump never gets there.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     /// <remarks>Integrated over the pressure at the pump to a relative error of 1e-9 or better.</remarks>

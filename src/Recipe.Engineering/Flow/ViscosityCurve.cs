@@ -136,7 +136,9 @@ public sealed class ViscosityCurve
     internal double ViscosityAt(double time)
     {
         (int i, double rate) = Segment(Index(_times, time));
-        return _viscosities[i] * Math.Exp(rate * (time - _times[i]));
+
+        // Resin long gone off: a number beyond any measure, but a number.
+        return Math.Min(1e300, _viscosities[i] * Math.Exp(rate * (time - _times[i])));
     }
 
     /// <summary>Integral of time over viscosity from mixing to a time, 1/Pa.</summary>
