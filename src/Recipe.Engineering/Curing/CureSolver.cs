@@ -7,8 +7,8 @@ namespace Recipe.Engineering;
 /// <remarks>Source: Hairer, Norsett and Wanner, Solving Ordinary Differential Equations I, 2nd ed., II.4 to II.6.</remarks>
 internal static class CureSolver
 {
-    /// <summary>Error allowed in one step; some fifty steps make up a cure, so that its degree is good to 1e-6.</summary>
-    private const double Tolerance = 2e-9;
+    /// <summary>Error allowed in one step; some eighty steps make up a cure, so that its degree is good to 1e-6.</summary>
+    private const double Tolerance = 5e-9;
 
     private const int MostSteps = 500_000;
 
