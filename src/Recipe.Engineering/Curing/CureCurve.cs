@@ -108,8 +108,8 @@ public sealed class CureCurve
         return points;
     }
 
-    /// <summary>First time, in s, at which degree and kelvin fulfil a condition; null when they never do.</summary>
-    internal double? FirstWhen(Func<double, double, bool> condition)
+    /// <summary>First time in s, not before another, at which degree and kelvin fulfil a condition; null when they never do.</summary>
+    internal double? FirstWhen(Func<double, double, bool> condition, double from = 0)
     {
         if (_steps.Count == 0)
         {
@@ -118,15 +118,21 @@ public sealed class CureCurve
 
         foreach (CureStep step in _steps)
         {
-            double before = step.Start;
-            if (condition(step.FromDegree, step.Piece.At(before)))
+            if (step.End < from)
+            {
+                continue;
+            }
+
+            double before = Math.Max(from, step.Start);
+            if (condition(step.DegreeAt(before), step.Piece.At(before)))
             {
                 return before;
             }
 
+            double rest = step.End - before;
             for (int i = 1; i <= Looks; i++)
             {
-                double time = i == Looks ? step.End : step.Start + ((step.End - step.Start) * i / Looks);
+                double time = i == Looks ? step.End : step.End - (rest * (Looks - i) / Looks);
                 if (condition(step.DegreeAt(time), step.Piece.At(time)))
                 {
                     return Close(step, before, time, condition);

@@ -8,7 +8,7 @@ namespace Recipe.Engineering;
 /// The earliest that the vacuum may go: the degree at which even a late resin has gelled, and not before 1.5 times the gel time.
 /// </param>
 /// <param name="Demould">
-/// The earliest demould: degree of cure high enough, part cool enough, and its glass transition far enough above it.
+/// The earliest demould: vacuum off, degree of cure high enough, part cool enough, and its glass transition far enough above it.
 /// </param>
 /// <param name="DemouldByTransition">Whether the glass transition was known and judged; otherwise the demould rests on the degree and the temperature alone.</param>
 /// <remarks>
@@ -32,9 +32,11 @@ public sealed record CureMilestones(Duration? Gel, Duration? VacuumOff, Duration
         Duration? gel = cure.TimeTo(rules.Gel);
         Duration? gelled = cure.TimeTo(rules.Gelled);
         Duration? off = gel is { } g && gelled is { } late ? Duration.FromSeconds(Math.Max(late.Seconds, hold * g.Seconds)) : null;
+        off = off <= cure.Total ? off : null;
         DiBenedetto? curve = cure.Curve;
-        double? pulled = cure.FirstWhen((a, kelvin) =>
-            a >= demould && kelvin <= hottest + 1e-6 && (curve is null || curve.KelvinAt(a) >= kelvin + lead));
-        return new CureMilestones(gel, off <= cure.Total ? off : null, CureCurve.Time(pulled), curve is not null);
+        double? pulled = off is null ? null : cure.FirstWhen(
+            (a, kelvin) => a >= demould && kelvin <= hottest + 1e-6 && (curve is null || curve.KelvinAt(a) >= kelvin + lead),
+            off.Value.Seconds);
+        return new CureMilestones(gel, off, CureCurve.Time(pulled), curve is not null);
     }
 }

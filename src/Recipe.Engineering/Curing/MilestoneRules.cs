@@ -14,8 +14,11 @@ public sealed record MilestoneRules
     /// <summary>How many times the gel time the vacuum is held at least; 1.5 (common practice).</summary>
     public double VacuumHold { get; init; } = 1.5;
 
-    /// <summary>Least degree of cure at demould; 0.75 (assumed: what a laminating epoxy has after some 12 h at 20 degC, the least common practice allows).</summary>
-    public Ratio Demould { get; init; } = Ratio.FromDecimalFractions(0.75);
+    /// <summary>
+    /// Least degree of cure at demould; 0.80 (assumed: what a slow laminating epoxy has after 10 h at 20 degC; common practice calls less
+    /// than 8 h an error and less than 12 h early).
+    /// </summary>
+    public Ratio Demould { get; init; } = Ratio.FromDecimalFractions(0.80);
 
     /// <summary>How far the glass transition lies above the part at demould; 20 K (common practice).</summary>
     public TemperatureDelta DemouldLead { get; init; } = TemperatureDelta.FromKelvins(20);

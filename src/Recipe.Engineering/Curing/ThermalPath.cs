@@ -16,6 +16,20 @@ internal sealed class ThermalPath
     /// <summary>End of the path, s.</summary>
     internal double End => _pieces.Count == 0 ? 0 : _pieces[^1].End;
 
+    /// <summary>Temperature at a time in K; at a jump the one before it, after the end the last.</summary>
+    internal double At(double time)
+    {
+        foreach (Piece piece in _pieces)
+        {
+            if (time <= piece.End)
+            {
+                return piece.At(time);
+            }
+        }
+
+        return Last;
+    }
+
     internal static ThermalPath Of(CureSchedule schedule, CureKinetics kinetics, bool idleBelowRange)
     {
         ThermalPath path = new(schedule.Start.Kelvins);

@@ -38,7 +38,8 @@ public class CureMilestonesTests
         Assert.InRange(day.Gel!.Value.Hours, 5, 8);
         Assert.True(day.VacuumOff!.Value.Hours >= 1.5 * day.Gel.Value.Hours);
         Assert.InRange(day.VacuumOff.Value.Hours, 6, 12);
-        Assert.InRange(day.Demould!.Value.Hours, 8, 24);
+        Assert.InRange(day.Demould!.Value.Hours, 9, 24);
+        Assert.True(day.Demould >= day.VacuumOff);
         Assert.True(day.DemouldByTransition);
     }
 
@@ -69,7 +70,11 @@ public class CureMilestonesTests
         CureCurve known = CureSimulation.Along(Slow, Day);
         CureMilestones without = CureMilestones.Of(known);
         Assert.False(without.DemouldByTransition);
-        Within(0.75, known.DegreeAt(without.Demould!.Value).DecimalFractions, 1e-6);
+        Within(0.80, known.DegreeAt(without.Demould!.Value).DecimalFractions, 1e-6);
+
+        // Where the rules are met at once, the vacuum still goes first.
+        CureMilestones quick = CureMilestones.Of(known, new MilestoneRules { Demould = Part(0.1), VacuumHold = 2 });
+        Assert.Equal(quick.VacuumOff, quick.Demould);
 
         // Just past gel the hold of the vacuum is not over.
         double gel = known.TimeTo(GelPoint.Usual)!.Value.Minutes;

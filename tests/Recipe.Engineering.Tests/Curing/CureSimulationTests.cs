@@ -23,14 +23,14 @@ public class CureSimulationTests
     [Fact]
     public void The_closed_form_for_orders_of_one_is_met()
     {
-        // m = n = 1: a = (1 - exp(-(K1+K2) t)) / (1 + (K2/K1) exp(-(K1+K2) t)).
-        const double K1 = 1e-5;
-        const double K2 = 4e-4;
-        CureCurve cure = CureSimulation.Along(Kamal(K1, 0, K2, 0, 1, 1), Hold(23, 1000));
+        // m = n = 1: a = (1 - exp(-(k1+k2) t)) / (1 + (k2/k1) exp(-(k1+k2) t)).
+        const double k1 = 1e-5;
+        const double k2 = 4e-4;
+        CureCurve cure = CureSimulation.Along(Kamal(k1, 0, k2, 0, 1, 1), Hold(23, 1000));
         for (double minutes = 0; minutes <= 1000; minutes += 7)
         {
-            double fall = Math.Exp(-(K1 + K2) * 60 * minutes);
-            double exact = (1 - fall) / (1 + (K2 / K1 * fall));
+            double fall = Math.Exp(-(k1 + k2) * 60 * minutes);
+            double exact = (1 - fall) / (1 + (k2 / k1 * fall));
             Within(exact, cure.At(minutes), 1e-7);
             if (exact is > 1e-6 and < 0.999)
             {
@@ -111,7 +111,7 @@ public class CureSimulationTests
             [new(Min(0), C(21)), new(Min(240), C(20)), new(Min(600), C(12)), new(Min(840), C(11)), new(Min(1200), C(20))]);
         CureCurve cold = CureSimulation.Along(Slow, night, SlowOptions);
         CureCurve warm = CureSimulation.Along(Slow, Hold(20, 1200), SlowOptions);
-        Assert.InRange(cold.FinalDegree.DecimalFractions, warm.FinalDegree.DecimalFractions - 0.3, warm.FinalDegree.DecimalFractions - 0.03);
+        Assert.InRange(cold.FinalDegree.DecimalFractions, warm.FinalDegree.DecimalFractions - 0.2, warm.FinalDegree.DecimalFractions - 0.02);
         Assert.True(cold.TimeTo(GelPoint.Usual) > warm.TimeTo(GelPoint.Usual));
     }
 
@@ -128,8 +128,9 @@ public class CureSimulationTests
                 foreach (CurePoint point in cure.Sample(200))
                 {
                     double degree = point.Degree.DecimalFractions;
-                    Assert.True(degree >= before && degree <= 1);
-                    before = degree;
+                    // Within a step the interpolant may waver by less than the error of the step.
+                    Assert.True(degree >= before - 1e-8 && degree <= 1, FormattableString.Invariant($"{before:R} then {degree:R} at {point.Time}"));
+                    before = Math.Max(before, degree);
                 }
 
                 Assert.True(before > 0);

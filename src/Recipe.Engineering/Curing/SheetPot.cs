@@ -1,0 +1,58 @@
+using UnitsNet;
+
+namespace Recipe.Engineering;
+
+/// <summary>
+/// What a data sheet's pot life means as a degree of cure, and the life of other pots by it: so long as they take to that degree.
+/// </summary>
+/// <remarks>
+/// Makers define pot life by feel, by viscosity or by temperature. Carrying it as a degree of cure is ours: a resin of one degree is about
+/// equally workable wherever it stands, if the hotter one is a little thinner. The kinetics are mostly assumed; read
+/// <see cref="PastGel"/> before use, and stay with <see cref="PotLife"/> where sheet and kinetics disagree.
+/// </remarks>
+public sealed class SheetPot
+{
+    private readonly ExothermicResin _resin;
+
+    private SheetPot(ExothermicResin resin, Ratio degree)
+    {
+        _resin = resin;
+        Degree = degree;
+    }
+
+    /// <summary>Degree of cure at the end of the sheet's pot life or film life.</summary>
+    public Ratio Degree { get; }
+
+    /// <summary>Whether that degree lies at or past gel, where nobody can use a resin: then sheet and kinetics contradict each other.</summary>
+    public bool PastGel => Degree >= GelPoint.Usual;
+
+    /// <summary>Reads the degree off the pot of the sheet.</summary>
+    /// <param name="resin">The resin.</param>
+    /// <param name="sheet">The sheet's pot life, temperature and mass; the pot is a deep cup unless said otherwise.</param>
+    /// <param name="shape">Shape of the sheet's pot.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public static SheetPot OfPotLife(ExothermicResin resin, PotLifeReference sheet, PotShape shape = PotShape.DeepCup)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        PotCurve curve = PotModel.Along(resin, new Pot(sheet.Batch, sheet.At) { Shape = shape }, sheet.Life);
+        return new SheetPot(resin, curve.FinalDegree);
+    }
+
+    /// <summary>Reads the degree off a thin film: of the sheet's film life, or of its gel time.</summary>
+    /// <param name="resin">The resin.</param>
+    /// <param name="life">Film life or gel time; more than 0, at most 60 days.</param>
+    /// <param name="at">Temperature it is given at.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public static SheetPot OfFilm(ExothermicResin resin, Duration life, Temperature at) =>
+        new(resin, PotModel.Film(resin, at, life).FinalDegree);
+
+    /// <summary>Life of another pot; null when it does not reach the degree within 60 days.</summary>
+    /// <param name="pot">The pot.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The pot is out of range.</exception>
+    public Duration? LifeOf(Pot pot) => PotModel.TimeTo(_resin, pot, Degree);
+
+    /// <summary>Life of a thin film; null when it does not reach the degree within 60 days.</summary>
+    /// <param name="part">Temperature of part and mould.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
+    public Duration? LifeInFilm(Temperature part) => PotModel.InFilm(_resin, part, Degree);
+}
