@@ -36,6 +36,8 @@ internal static class ClothPlies
             ply.Name,
             material.Name,
             Repeated(one.Value, stuff.Layers),
+            one.Value,
+            stuff.Layers,
             share.On | fibre.On | resin.On | one.On,
             limits.On,
             fibre.HeatOn | resin.HeatOn,

@@ -6,15 +6,19 @@ using UnitsNet;
 
 namespace Recipe.Planning.Planners;
 
-/// <summary>A load while the plan is made.</summary>
+/// <summary>A load while the plan is made. Lines are counted from the mould.</summary>
 /// <param name="Load">The load.</param>
-/// <param name="First">The governing limit, and whether the bag side is stretched; null when there is none.</param>
-/// <param name="Answer">What could not be judged.</param>
+/// <param name="First">The governing limit; null when there is none.</param>
+/// <param name="WithoutLimits">Lines of which no limit is known.</param>
+/// <param name="PartlyJudged">Lines of which not every limit is known that the load asks for.</param>
 /// <param name="Sag">Sag of the strip, m; null for a pull.</param>
-/// <param name="Stresses">Largest stresses of each ply, Pa.</param>
+/// <param name="Stresses">Largest stresses of each line, Pa.</param>
 /// <param name="On">What the load itself rests on.</param>
 internal sealed record LoadWork(
-    StatedLoad Load, (FirstPlyMargin Margin, bool? BagSideStretched)? First, FirstPlyAnswer Answer, double? Sag, ImmutableArray<PlaneVector> Stresses, Rests On);
+    StatedLoad Load, LimitWork? First, ImmutableArray<int> WithoutLimits, ImmutableArray<int> PartlyJudged, double? Sag, ImmutableArray<PlaneVector> Stresses, Rests On);
+
+/// <summary>The limit that a load reaches first.</summary>
+internal sealed record LimitWork(double Factor, int Line, StrainMode Mode, bool? BagSideStretched);
 
 /// <summary>
 /// The stated loads on the laminate. A strip on two supports bends by M/b = F L/(4 b) in its middle; it is narrow, so that nothing holds it
@@ -26,12 +30,18 @@ internal static class LoadPlanner
 
     public static ImmutableArray<LoadWork> Work(PlanContext context, StiffnessWork stiffness)
     {
+        if (context.Part.Loads.IsEmpty)
+        {
+            return [];
+        }
+
+        var stack = Stack.Of(stiffness);
         var loads = ImmutableArray.CreateBuilder<LoadWork>(context.Part.Loads.Length);
         foreach (var load in context.Part.Loads)
         {
             try
             {
-                if (Work(context, stiffness, load) is { } work)
+                if (Work(context, stack, load) is { } work)
                 {
                     loads.Add(work);
                 }
@@ -44,7 +54,7 @@ internal static class LoadPlanner
 
         if (loads.Count > 0)
         {
-            NameWhatIsNotKnown(context, stiffness, loads[0].Answer);
+            NameWhatIsNotKnown(context, stiffness, loads[0].WithoutLimits);
         }
 
         return loads.ToImmutable();
@@ -56,16 +66,16 @@ internal static class LoadPlanner
         return new LoadPlan
         {
             Load = work.Load,
-            First = work.First is not var (margin, bagSide)
-                ? null
-                : new FirstLimit(ledger.Publish(margin.LoadFactor, on | stiffness.LimitsOn), stiffness.Plies[margin.Ply].Line, margin.Mode, bagSide),
-            WithoutLimits = [.. work.Answer.PliesWithoutLimits.Select(ply => stiffness.Plies[ply].Line)],
-            PartlyJudged = [.. work.Answer.PliesPartlyJudged.Select(ply => stiffness.Plies[ply].Line)],
+            First = work.First is { } first
+                ? new FirstLimit(ledger.Publish(first.Factor, on | stiffness.LimitsOn), stiffness.Plies[first.Line].Line, first.Mode, first.BagSideStretched)
+                : null,
+            WithoutLimits = [.. work.WithoutLimits.Select(line => stiffness.Plies[line].Line)],
+            PartlyJudged = [.. work.PartlyJudged.Select(line => stiffness.Plies[line].Line)],
             Sag = work.Sag is { } sag ? ledger.Publish(Length.FromMeters(sag), on) : null,
             Lines =
             [
-                .. work.Stresses.Select((stress, ply) => new LineStress(
-                    stiffness.Plies[ply].Line,
+                .. work.Stresses.Select((stress, line) => new LineStress(
+                    stiffness.Plies[line].Line,
                     ledger.Publish(Pressure.FromPascals(stress.X), on),
                     ledger.Publish(Pressure.FromPascals(stress.Y), on),
                     ledger.Publish(Pressure.FromPascals(stress.XY), on))),
@@ -73,14 +83,14 @@ internal static class LoadPlanner
         };
     }
 
-    private static LoadWork? Work(PlanContext context, StiffnessWork stiffness, StatedLoad load) => load switch
+    private static LoadWork? Work(PlanContext context, Stack stack, StatedLoad load) => load switch
     {
-        PullLoad pull => Pull(context, stiffness.Laminate, pull),
-        StripLoad strip => Strip(context, stiffness.Laminate, strip),
+        PullLoad pull => Pull(context, stack, pull),
+        StripLoad strip => Strip(context, stack, strip),
         _ => null,
     };
 
-    private static LoadWork? Pull(PlanContext context, Laminate laminate, PullLoad load)
+    private static LoadWork? Pull(PlanContext context, Stack stack, PullLoad load)
     {
         if (context.Figures.Pull(load.Pull, context.PartOwner, $"load {load.Name}") is not { } pull)
         {
@@ -89,11 +99,12 @@ internal static class LoadPlanner
 
         var perWidth = ForcePerLength.FromNewtonsPerMeter(pull.Si);
         var edge = load.Direction == LoadDirection.Along ? new LaminateLoad(Nx: perWidth) : new LaminateLoad(Ny: perWidth);
-        var answer = FirstPly.Margin(laminate, edge);
-        return new LoadWork(load, answer.Governing is { } margin ? (margin, null) : null, answer, null, Stresses(laminate, edge), pull.On);
+        var answer = FirstPly.Margin(stack.Laminate, edge);
+        return new LoadWork(
+            load, stack.Limit(answer.Governing, null), stack.LinesOf(answer.PliesWithoutLimits), stack.LinesOf(answer.PliesPartlyJudged), null, stack.Stresses(edge), pull.On);
     }
 
-    private static LoadWork? Strip(PlanContext context, Laminate laminate, StripLoad load)
+    private static LoadWork? Strip(PlanContext context, Stack stack, StripLoad load)
     {
         var (figures, word) = (context.Figures, $"load {load.Name}");
         if (figures.Length(load.Width, context.PartOwner, word) is not { } width
@@ -105,12 +116,20 @@ internal static class LoadPlanner
 
         var isAlong = load.Direction == LoadDirection.Along;
         var moment = force.Si * span.Si / (4 * width.Si);
-        var bagSide = FirstPly.Margin(laminate, Bent(moment, isAlong));
-        var mouldSide = FirstPly.Margin(laminate, Bent(-moment, isAlong));
+        var bagSide = FirstPly.Margin(stack.Laminate, Bent(moment, isAlong));
+        var mouldSide = FirstPly.Margin(stack.Laminate, Bent(-moment, isAlong));
+        var first = (mouldSide.Governing?.LoadFactor ?? double.PositiveInfinity) < (bagSide.Governing?.LoadFactor ?? double.PositiveInfinity)
+            ? stack.Limit(mouldSide.Governing, false)
+            : stack.Limit(bagSide.Governing, true);
         var sag = StripBending.ThreePointDeflection(
-            laminate.StripStiffness(Angle.FromDegrees(isAlong ? 0 : 90)), Force.FromNewtons(force.Si), Length.FromMeters(span.Si), Length.FromMeters(width.Si));
+            stack.Laminate.StripStiffness(Angle.FromDegrees(isAlong ? 0 : 90)), Force.FromNewtons(force.Si), Length.FromMeters(span.Si), Length.FromMeters(width.Si));
         return new LoadWork(
-            load, Sooner(bagSide.Governing, mouldSide.Governing), Both(bagSide, mouldSide), sag.Meters, Stresses(laminate, Bent(moment, isAlong)),
+            load,
+            first,
+            stack.LinesOf(bagSide.PliesWithoutLimits),
+            stack.LinesOf(bagSide.PliesPartlyJudged.Concat(mouldSide.PliesPartlyJudged)),
+            sag.Meters,
+            stack.Stresses(Bent(moment, isAlong)),
             width.On | span.On | force.On);
     }
 
@@ -120,37 +139,52 @@ internal static class LoadPlanner
         return along ? new LaminateLoad(Mx: perWidth) : new LaminateLoad(My: perWidth);
     }
 
-    private static (FirstPlyMargin, bool?)? Sooner(FirstPlyMargin? bagSide, FirstPlyMargin? mouldSide) => (bagSide, mouldSide) switch
+    // The same for every load; each material once.
+    private static void NameWhatIsNotKnown(PlanContext context, StiffnessWork stiffness, ImmutableArray<int> withoutLimits)
     {
-        (null, null) => null,
-        ({ } bag, null) => (bag, true),
-        ({ } bag, { } mould) when bag.LoadFactor <= mould.LoadFactor => (bag, true),
-        (_, { } mould) => (mould, false),
-    };
-
-    private static FirstPlyAnswer Both(FirstPlyAnswer one, FirstPlyAnswer other) =>
-        one with { PliesPartlyJudged = [.. one.PliesPartlyJudged.Union(other.PliesPartlyJudged).Order()] };
-
-    // Of either sign: a strip may be bent either way.
-    private static ImmutableArray<PlaneVector> Stresses(Laminate laminate, LaminateLoad load)
-    {
-        var largest = new PlaneVector[laminate.Plies.Count];
-        foreach (var state in LaminateResponse.States(laminate, LaminateResponse.UnderLoad(laminate, load))!)
+        foreach (var line in withoutLimits)
         {
-            var (sofar, stress) = (largest[state.Ply], state.OwnStress);
-            largest[state.Ply] = new PlaneVector(
-                Math.Max(sofar.X, Math.Abs(stress.X)), Math.Max(sofar.Y, Math.Abs(stress.Y)), Math.Max(sofar.XY, Math.Abs(stress.XY)));
+            context.Miss(Margin, $"no strain limit is known for {stiffness.Plies[line].Material}");
         }
-
-        return ImmutableArray.Create(largest);
     }
 
-    // The same for every load; each material once.
-    private static void NameWhatIsNotKnown(PlanContext context, StiffnessWork stiffness, FirstPlyAnswer answer)
+    /// <summary>The laminate with a ply for each repeat of a line: the yarns of a woven cloth come to the surface of their own repeat only.</summary>
+    /// <param name="Laminate">The laminate.</param>
+    /// <param name="Lines">For each of its plies, the line that it belongs to.</param>
+    /// <param name="Count">How many lines there are.</param>
+    private sealed record Stack(Laminate Laminate, ImmutableArray<int> Lines, int Count)
     {
-        foreach (var ply in answer.PliesWithoutLimits)
+        public static Stack Of(StiffnessWork stiffness)
         {
-            context.Miss(Margin, $"no strain limit is known for {stiffness.Plies[ply].Material}");
+            var plies = stiffness.Plies;
+            var lines = ImmutableArray.CreateBuilder<int>();
+            for (var line = 0; line < plies.Length; line++)
+            {
+                lines.AddRange(Enumerable.Repeat(line, plies[line].Count));
+            }
+
+            var laminate = lines.Count == plies.Length ? stiffness.Laminate : new Laminate([.. lines.Select(line => plies[line].One)]);
+            return new Stack(laminate, lines.ToImmutable(), plies.Length);
+        }
+
+        public ImmutableArray<int> LinesOf(IEnumerable<int> plies) => [.. plies.Select(ply => Lines[ply]).Distinct().Order()];
+
+        public LimitWork? Limit(FirstPlyMargin? margin, bool? bagSideStretched) =>
+            margin is null ? null : new LimitWork(margin.LoadFactor, Lines[margin.Ply], margin.Mode, bagSideStretched);
+
+        // Of either sign: a strip may be bent either way.
+        public ImmutableArray<PlaneVector> Stresses(LaminateLoad load)
+        {
+            var largest = new PlaneVector[Count];
+            foreach (var state in LaminateResponse.States(Laminate, LaminateResponse.UnderLoad(Laminate, load))!)
+            {
+                var line = Lines[state.Ply];
+                var (sofar, stress) = (largest[line], state.OwnStress);
+                largest[line] = new PlaneVector(
+                    Math.Max(sofar.X, Math.Abs(stress.X)), Math.Max(sofar.Y, Math.Abs(stress.Y)), Math.Max(sofar.XY, Math.Abs(stress.XY)));
+            }
+
+            return [.. largest];
         }
     }
 }

@@ -23,12 +23,14 @@ internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContrib
 /// <summary>A line of the stack as a ply of the laminate. What its limits and expansions rest on stays apart, for stiffness needs neither.</summary>
 /// <param name="Line">Name of the line.</param>
 /// <param name="Material">Name of its material.</param>
-/// <param name="Ply">The ply.</param>
+/// <param name="Ply">The ply, of all repeats of the line.</param>
+/// <param name="One">One of the repeats.</param>
+/// <param name="Count">How many repeats there are.</param>
 /// <param name="On">What its stiffness rests on.</param>
 /// <param name="LimitsOn">What its strain limits rest on.</param>
 /// <param name="HeatOn">What its expansion rests on.</param>
 /// <param name="NoExpansion">What gives no expansion, in words; null when all is known.</param>
-internal sealed record PlyWork(string Line, string Material, LaminatePly Ply, Rests On, Rests LimitsOn, Rests HeatOn, string? NoExpansion);
+internal sealed record PlyWork(string Line, string Material, LaminatePly Ply, LaminatePly One, int Count, Rests On, Rests LimitsOn, Rests HeatOn, string? NoExpansion);
 
 /// <summary>
 /// From the full-cover lines of the stack to a laminate of Recipe.Engineering. Each ply has the fibre content that the plan gives it
@@ -146,7 +148,7 @@ internal static class StiffnessPlanner
             resinTaken: AreaDensity.FromKilogramsPerSquareMeter(uptake.Si),
             limits: limits.Value);
         return new PlyWork(
-            core.Name, core.Material.Name, ply, thickness.On | density.On | modulus.On | poisson.On | uptake.On, limits.On,
+            core.Name, core.Material.Name, ply, ply, 1, thickness.On | density.On | modulus.On | poisson.On | uptake.On, limits.On,
             expansion?.On ?? Rests.None, expansion is null ? $"core {core.Material.Name} gives no expansion" : null);
     }
 }
