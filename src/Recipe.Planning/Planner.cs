@@ -29,6 +29,7 @@ public static class Planner
         var join = JoinPlanner.Work(context, ground, conditions);
         var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
         var stiffness = StiffnessPlanner.Work(context, stack, contents);
+        var loads = stiffness is null ? [] : LoadPlanner.Work(context, stiffness);
         var resin = ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents);
         var lives = resin is null ? null : new PotLives(context, resin.System, conditions, ofWetOut: true);
         var vacuum = VacuumPlanner.Work(context, conditions, bag);
@@ -38,6 +39,7 @@ public static class Planner
         var clock = ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions);
         var cure = CurePlanner.Work(context, conditions);
         var progress = CureProgressPlanner.Work(context, cure);
+        var curl = stiffness is null ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
         var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes));
 
         var ledger = context.Ledger;
@@ -62,7 +64,7 @@ public static class Planner
             Cost = CostPlanner.Work(model.Shop, takeoff),
 
             // After the others, to tell what only it rests on.
-            Stiffness = stiffness is null ? null : StiffnessPlanner.Publish(ledger, stiffness),
+            Stiffness = stiffness is null ? null : StiffnessPlanner.Publish(ledger, stiffness, loads, curl),
 
             // Last: all the others publish into them.
             Assumptions = ledger.PublishedAssumptions(),

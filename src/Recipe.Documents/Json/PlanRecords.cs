@@ -83,7 +83,37 @@ internal sealed record StiffnessRecord(
     [property: System.Text.Json.Serialization.JsonPropertyName("shear_Pa")] double? ShearPa,
     [property: System.Text.Json.Serialization.JsonPropertyName("strip_along_N_m2_per_m")] double? StripAlong,
     [property: System.Text.Json.Serialization.JsonPropertyName("strip_across_N_m2_per_m")] double? StripAcross,
-    ImmutableArray<PlyShareRecord> Lines, Rests? RestsOn);
+    ImmutableArray<PlyShareRecord> Lines, ImmutableArray<LoadRecord> Loads, CurlRecord? Curl, Rests? RestsOn);
+
+/// <summary>A stated load; a pull has <c>pull_N_per_m</c>, a strip the three others. The factor is null when no limit that is known is reached.</summary>
+internal sealed record LoadRecord(
+    string Name,
+    string Direction,
+    [property: System.Text.Json.Serialization.JsonPropertyName("pull_N_per_m")] double? Pull,
+    double? StripWidthM,
+    double? StripSpanM,
+    [property: System.Text.Json.Serialization.JsonPropertyName("strip_load_N")] double? StripLoad,
+    double? FactorToFirstLimit,
+    string? FirstLine,
+    string? FirstMode,
+    bool? FirstBagSideStretched,
+    ImmutableArray<string> LinesWithoutLimits,
+    ImmutableArray<string> LinesPartlyJudged,
+    double? SagM,
+    ImmutableArray<LineStressRecord> Lines,
+    Rests? RestsOn);
+
+/// <summary>The largest stresses in the axes of the line's yarns, of either sign.</summary>
+internal sealed record LineStressRecord(
+    string Name,
+    [property: System.Text.Json.Serialization.JsonPropertyName("along_Pa")] double? Along,
+    [property: System.Text.Json.Serialization.JsonPropertyName("across_Pa")] double? Across,
+    [property: System.Text.Json.Serialization.JsonPropertyName("shear_Pa")] double? Shear);
+
+/// <summary>A flat piece of the stack, free of everything, cooled to the room.</summary>
+internal sealed record CurlRecord(
+    bool Symmetric, TemperatureRecord? StressFree, TemperatureRecord? Room, double? CurvatureAlongPerM, double? CurvatureAcrossPerM, double? TwistPerM,
+    double? LengthM, double? WidthM, double? RiseAlongM, double? RiseAcrossM, double? CornerRiseM, Rests? RestsOn);
 
 /// <summary>What the stack would lose without the line, as fractions of the whole.</summary>
 internal sealed record PlyShareRecord(

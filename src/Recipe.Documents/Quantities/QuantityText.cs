@@ -14,6 +14,10 @@ namespace Recipe.Documents;
 public sealed class QuantityText
 {
     private const string Nb = "\u00A0";
+
+    // m/s2, exact (ISO 80000-3).
+    internal const double StandardGravity = 9.80665;
+
     private readonly UnitSystem _units;
     private readonly bool _scaleShowsOunces;
     private readonly double _scaleStep;
@@ -75,6 +79,21 @@ public sealed class QuantityText
     /// <summary>An elastic modulus, to two figures; whole digits are never dropped.</summary>
     public Reading Modulus(Pressure modulus) => In(
         Numbers.Significant(modulus.Gigapascals, 2) + Nb + "GPa", Numbers.Significant(modulus.KilopoundsForcePerSquareInch / 1000, 2) + Nb + "Msi");
+
+    /// <summary>A stress, to two figures; whole digits are never dropped.</summary>
+    public Reading Stress(Pressure stress) => In(
+        Numbers.Significant(stress.Megapascals, 2) + Nb + "MPa", Numbers.Significant(stress.KilopoundsForcePerSquareInch, 2) + Nb + "ksi");
+
+    /// <summary>A pull for each unit of width.</summary>
+    public Reading Pull(ForcePerLength pull) => In(
+        Numbers.Significant(pull.NewtonsPerMillimeter, 3) + Nb + "N/mm", Numbers.Significant(pull.PoundsForcePerInch, 3) + Nb + "lbf/in");
+
+    /// <summary>A force as the mass that weighs as much.</summary>
+    public Reading AsMass(Force force) => About(Mass.FromKilograms(force.Newtons / StandardGravity));
+
+    /// <summary>How far something goes down or stands off, to two figures.</summary>
+    public Reading Deflection(Length length) => In(
+        Numbers.Significant(length.Millimeters, 2) + Nb + "mm", Numbers.Significant(length.Inches, 2) + Nb + "in");
 
     /// <summary>Whole minutes.</summary>
     public static string Minutes(Duration time, Rounding rounding = Rounding.Nearest) => Numbers.ToStep(time.Minutes, 1, rounding) + Nb + "min";

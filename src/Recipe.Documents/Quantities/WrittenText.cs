@@ -10,7 +10,7 @@ namespace Recipe.Documents.Quantities;
 internal static partial class WrittenText
 {
     private static readonly FrozenSet<string> UsUnits = FrozenSet.ToFrozenSet(
-        ["in", "ft", "yd", "mil", "in2", "ft2", "yd2", "in3", "ft3", "gal", "qt", "floz", "lb", "oz", "degF", "psi", "ksi", "Msi", "inHg", "cfm"],
+        ["in", "ft", "yd", "mil", "in2", "ft2", "yd2", "in3", "ft3", "gal", "qt", "floz", "lb", "oz", "degF", "lbf", "psi", "ksi", "Msi", "inHg", "cfm"],
         StringComparer.Ordinal);
 
     /// <summary>The text set for reading.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
@@ -15,9 +16,6 @@ internal static class StiffnessBlocks
     private static readonly Length Supports = Length.FromMillimeters(200);
     private static readonly Length Sag = Length.FromMillimeters(5);
 
-    // m/s2, exact (ISO 80000-3).
-    private const double StandardGravity = 9.80665;
-
     public static IEnumerable<Station> Of(PaperContext context)
     {
         if (context.Plan.Stiffness is not { } stiffness)
@@ -25,23 +23,30 @@ internal static class StiffnessBlocks
             return [];
         }
 
-        var rests = context.RestsOn(stiffness.Along.RestsOn, stiffness.StripAlong.RestsOn);
+        var rests = context.RestsOn(
+            [
+                stiffness.Along.RestsOn, stiffness.StripAlong.RestsOn, .. stiffness.Loads.Select(load => load.First?.Factor.RestsOn ?? []),
+                .. stiffness.Curl is { IsSymmetric: false } curl ? [curl.RiseAlong.RestsOn] : Array.Empty<ImmutableArray<string>>(),
+            ]);
         return
         [
             new Station(
                 "What each line brings",
                 [
                     Lines(stiffness),
+                    .. LoadBlocks.Of(context, stiffness),
                     new Facts(
                     [
                         new("Pull along, across", $"{context.Text.Modulus(stiffness.Along.Value)}, {context.Text.Modulus(stiffness.Across.Value)}"),
                         new("Shear in the plane", context.Text.Modulus(stiffness.Shear.Value).ToString()),
                         new("Strip along, across", $"{Load(context, stiffness.StripAlong.Value)}, {Load(context, stiffness.StripAcross.Value)}"),
+                        new("Curl on cooling", LoadBlocks.Curl(context, stiffness)),
                     ]),
                     new Paragraph(
                         $"Strip: {context.Text.Size(Width)} wide on supports {context.Text.Size(Supports)} apart, loaded in the middle until it sags {context.Text.Size(Sag)}: cut one from an offcut and weigh what it takes. "
                         + "Computed for the full-cover stack with straight fibres, without coats and patches; crimp makes a cloth softer by up to some 15 %. "
-                        + "No strength is worked out and this is no certification: where a part carries a load or flies, licensed practice decides. "
+                        + (stiffness.Loads.IsEmpty ? "No strength is worked out and this is no certification" : "Compare stacks with it; it certifies nothing")
+                        + ": load-bearing and flying parts are for tests and licensed practice. "
                         + (stiffness.Lines.Any(line => IsCore(context, line.Name)) ? "A soft core slides in itself as well, so that the strip takes less. " : "")
                         + (rests is null ? "" : $"The figures {rests.Replace("rests on", "rest on", StringComparison.Ordinal)}."),
                         Fine: true),
@@ -71,6 +76,6 @@ internal static class StiffnessBlocks
     private static string Load(PaperContext context, Torque bending)
     {
         var sagUnderOneNewton = StripBending.ThreePointDeflection(bending, Force.FromNewtons(1), Supports, Width);
-        return context.Text.Roughly(Mass.FromKilograms(Sag / sagUnderOneNewton / StandardGravity)).ToString();
+        return context.Text.Roughly(Mass.FromKilograms(Sag / sagUnderOneNewton / QuantityText.StandardGravity)).ToString();
     }
 }

@@ -19,6 +19,9 @@ public sealed record Fibre : Material
 
     /// <summary>Thermal expansion along the fibre.</summary>
     public Figure<CoefficientOfThermalExpansion>? Expansion { get; init; }
+
+    /// <summary>Thermal expansion across the fibre.</summary>
+    public Figure<CoefficientOfThermalExpansion>? TransverseExpansion { get; init; }
 }
 
 /// <summary>How the fibres of a reinforcement are held.</summary>
@@ -87,6 +90,31 @@ public sealed record Reinforcement : Material
 
     /// <summary>Permeability in its plane once compacted under a bag, m2.</summary>
     public Figure<Area>? Permeability { get; init; }
+
+    /// <summary>Strains that a cured layer of it is taken to bear; null when none is given.</summary>
+    public LayerLimits? StrainLimits { get; init; }
+}
+
+/// <summary>
+/// Strains that a cured layer is taken to bear, as shares of its length, in the direction of its yarns and across it; null where
+/// nobody gave one. A layer without direction (mat, veil, core) bears <see cref="Stretch"/> and <see cref="Press"/> any way.
+/// </summary>
+public sealed record LayerLimits
+{
+    /// <summary>Pulled along its yarns.</summary>
+    public Figure<double>? Stretch { get; init; }
+
+    /// <summary>Pressed along its yarns.</summary>
+    public Figure<double>? Press { get; init; }
+
+    /// <summary>Pulled across its yarns.</summary>
+    public Figure<double>? StretchAcross { get; init; }
+
+    /// <summary>Pressed across its yarns.</summary>
+    public Figure<double>? PressAcross { get; init; }
+
+    /// <summary>Sheared in its plane, either way.</summary>
+    public Figure<double>? Shear { get; init; }
 }
 
 /// <summary>Time that one pair of hands needs for one square metre of one ply.</summary>
@@ -119,6 +147,12 @@ public sealed record Core : Material
 
     /// <summary>Shear modulus.</summary>
     public Figure<Pressure>? ShearModulus { get; init; }
+
+    /// <summary>Thermal expansion.</summary>
+    public Figure<CoefficientOfThermalExpansion>? Expansion { get; init; }
+
+    /// <summary>Strains that it is taken to bear; null when none is given.</summary>
+    public LayerLimits? StrainLimits { get; init; }
 }
 
 /// <summary>Something laid in: a nut, a hard point.</summary>

@@ -87,6 +87,9 @@ public sealed record Part
     /// <summary>Coats on the mould before the plies.</summary>
     public ImmutableArray<Coat> Coats { get; init; } = [];
 
+    /// <summary>Loads that the stack is compared with.</summary>
+    public ImmutableArray<StatedLoad> Loads { get; init; } = [];
+
     /// <summary>The stack, the mould side first, in laying order (an <c>after</c> has already been followed).</summary>
     public ImmutableArray<StackItem> Stack { get; init; } = [];
 

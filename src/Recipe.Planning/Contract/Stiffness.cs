@@ -5,8 +5,8 @@ namespace Recipe.Planning;
 
 /// <summary>
 /// How stiff the full-cover stack is, by classical lamination theory with straight fibres; along is 0 degrees of the part's axis, across
-/// is 90. Coats are left out, and so are patches and lines that cover only part of the surface. No strength is worked out, and nothing
-/// here is a certification: parts that carry loads or fly are for licensed practice.
+/// is 90. Coats are left out, and so are patches and lines that cover only part of the surface. Compare stacks with it; nothing here is a
+/// certification: parts that carry loads or fly are for tests and licensed practice.
 /// </summary>
 public sealed record StiffnessPlan
 {
@@ -27,6 +27,12 @@ public sealed record StiffnessPlan
 
     /// <summary>What each full-cover line brings, from the mould.</summary>
     public required ImmutableArray<PlyShare> Lines { get; init; }
+
+    /// <summary>What the stated loads do to it, in the order of the recipe.</summary>
+    public ImmutableArray<LoadPlan> Loads { get; init; } = [];
+
+    /// <summary>How it wants to spring when it cools; null when an expansion is missing, or when no cure says from where it cools.</summary>
+    public CurlPlan? Curl { get; init; }
 
     /// <summary>Keys of the assumptions that nothing else in the plan rests on.</summary>
     public required ImmutableArray<string> OwnAssumptions { get; init; }

@@ -83,6 +83,12 @@ public static partial class Defaults
         "default.core-poisson", "Poisson's ratio of a core", 0.3, "0.3", $"{Memory}: foams 0.25 to 0.4; it hardly matters beside the faces",
         "the program has no word for it yet");
 
+    /// <summary>Temperature at which a stack has no stress in it.</summary>
+    public static readonly TradeDefault<string> StressFree = new(
+        "default.stress-free-temperature", "temperature at which the stack is free of stress", "hottest hold in the mould", "that of the hottest hold in the mould",
+        $"{Common}: what cures at one temperature is taken as flat there; shrinkage and creep shift it",
+        "lay a flat offcut of the stack on a table and measure its rise; the program has no word for it yet");
+
     /// <summary>Gel coat on the mould.</summary>
     public static readonly TradeDefault<AreaDensity> GelCoatFilm = new(
         "default.gel-coat-film", "gel coat on the mould, wet", AreaDensity.FromGramsPerSquareMeter(500), "500 g/m2",

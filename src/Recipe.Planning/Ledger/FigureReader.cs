@@ -47,6 +47,45 @@ internal sealed class FigureReader(PlanLedger ledger)
     public Num? Pressure(Figure<Pressure>? figure, Owner owner, string word) =>
         Read(figure, static v => v.Pascals, owner, word, zero: true);
 
+    /// <summary>A modulus. Thousands of millions of pascals are beyond what other figures may be; the laminate looks at the range itself.</summary>
+    public Num? Modulus(Figure<Pressure>? figure, Owner owner, string word) =>
+        Any(figure, owner, word) is { } known ? new Num(known.Value.Pascals, known.On) : null;
+
+    public Num? Force(Figure<Force>? figure, Owner owner, string word) =>
+        Read(figure, static v => v.Newtons, owner, word, zero: false);
+
+    public Num? Pull(Figure<ForcePerLength>? figure, Owner owner, string word) =>
+        Read(figure, static v => v.NewtonsPerMeter, owner, word, zero: false);
+
+    /// <summary>A strain that something is taken to bear, as a share: from a thousandth of a per cent to 100 %.</summary>
+    public Num? Strain(Figure<double>? figure, Owner owner, string word)
+    {
+        if (figure is null || figure.Value is >= 1e-5 and <= 1)
+        {
+            return Read(figure, static v => v, owner, word, zero: false);
+        }
+
+        Refuse(figure.Written, owner, word);
+        return null;
+    }
+
+    /// <summary>Thermal expansion per kelvin, either sign, at most 1 % for each kelvin.</summary>
+    public Num? Expansion(Figure<CoefficientOfThermalExpansion>? figure, Owner owner, string word)
+    {
+        if (figure is null)
+        {
+            return null;
+        }
+
+        if (figure.Value.PerKelvin is >= -0.01 and <= 0.01)
+        {
+            return new Num(figure.Value.PerKelvin, Basis(figure, owner, word));
+        }
+
+        Refuse(figure.Written, owner, word);
+        return null;
+    }
+
     public Num? Flow(Figure<VolumeFlow>? figure, Owner owner, string word) =>
         Read(figure, static v => v.CubicMetersPerSecond, owner, word, zero: false);
 

@@ -7,7 +7,30 @@ using UnitsNet;
 namespace Recipe.Planning.Planners;
 
 /// <summary>Stiffness while the plan is made.</summary>
-internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContribution> Lines, ImmutableArray<string> Names, Rests On);
+/// <param name="Laminate">The laminate.</param>
+/// <param name="Lines">What each line brings.</param>
+/// <param name="Plies">The lines, in the order of the laminate's plies.</param>
+/// <param name="On">What its stiffness rests on.</param>
+internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContribution> Lines, ImmutableArray<PlyWork> Plies, Rests On)
+{
+    /// <summary>What its limits rest on besides.</summary>
+    public Rests LimitsOn => Plies.Aggregate(Rests.None, static (on, ply) => on | ply.LimitsOn);
+
+    /// <summary>What its expansions rest on besides.</summary>
+    public Rests HeatOn => Plies.Aggregate(Rests.None, static (on, ply) => on | ply.HeatOn);
+}
+
+/// <summary>A line of the stack as a ply of the laminate. What its limits and expansions rest on stays apart, for stiffness needs neither.</summary>
+/// <param name="Line">Name of the line.</param>
+/// <param name="Material">Name of its material.</param>
+/// <param name="Ply">The ply, of all repeats of the line.</param>
+/// <param name="One">One of the repeats.</param>
+/// <param name="Count">How many repeats there are.</param>
+/// <param name="On">What its stiffness rests on.</param>
+/// <param name="LimitsOn">What its strain limits rest on.</param>
+/// <param name="HeatOn">What its expansion rests on.</param>
+/// <param name="NoExpansion">What gives no expansion, in words; null when all is known.</param>
+internal sealed record PlyWork(string Line, string Material, LaminatePly Ply, LaminatePly One, int Count, Rests On, Rests LimitsOn, Rests HeatOn, string? NoExpansion);
 
 /// <summary>
 /// From the full-cover lines of the stack to a laminate of Recipe.Engineering. Each ply has the fibre content that the plan gives it
@@ -15,12 +38,11 @@ internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContrib
 /// </summary>
 internal static class StiffnessPlanner
 {
-    private const string Subject = "stiffness";
+    internal const string Subject = "stiffness";
 
     public static StiffnessWork? Work(PlanContext context, ImmutableArray<LineWork> stack, PlyContents contents)
     {
-        var plies = ImmutableArray.CreateBuilder<LaminatePly>();
-        var names = ImmutableArray.CreateBuilder<string>();
+        var plies = ImmutableArray.CreateBuilder<PlyWork>();
         var rests = Rests.None;
         foreach (var line in stack)
         {
@@ -34,8 +56,7 @@ internal static class StiffnessPlanner
                 return null;
             }
 
-            plies.Add(ply.Value);
-            names.Add(line.Item.Name);
+            plies.Add(ply);
             rests |= ply.On;
         }
 
@@ -46,8 +67,8 @@ internal static class StiffnessPlanner
 
         try
         {
-            var laminate = new Laminate(plies);
-            return new StiffnessWork(laminate, Contributions.Of(laminate), names.ToImmutable(), rests);
+            var laminate = new Laminate([.. plies.Select(ply => ply.Ply)]);
+            return new StiffnessWork(laminate, Contributions.Of(laminate), plies.ToImmutable(), rests);
         }
         catch (ArgumentOutOfRangeException)
         {
@@ -56,7 +77,7 @@ internal static class StiffnessPlanner
         }
     }
 
-    public static StiffnessPlan Publish(PlanLedger ledger, StiffnessWork work)
+    public static StiffnessPlan Publish(PlanLedger ledger, StiffnessWork work, ImmutableArray<LoadWork> loads, CurlWork? curl)
     {
         var (laminate, on) = (work.Laminate, work.On);
         var before = ledger.PublishedAssumptions();
@@ -68,7 +89,9 @@ internal static class StiffnessPlanner
             Shear = ledger.Publish(constants.Shear, on),
             StripAlong = ledger.Publish(laminate.StripStiffness(), on),
             StripAcross = ledger.Publish(laminate.StripStiffness(Angle.FromDegrees(90)), on),
-            Lines = [.. work.Lines.Select((share, i) => Share(work.Names[i], share))],
+            Lines = [.. work.Lines.Select((share, i) => Share(work.Plies[i].Line, share))],
+            Loads = [.. loads.Select(load => LoadPlanner.Publish(ledger, work, load))],
+            Curl = curl is null ? null : CurlPlanner.Publish(ledger, curl),
             OwnAssumptions = [.. ledger.PublishedAssumptions().Select(a => a.Key).Except(before.Select(a => a.Key), StringComparer.Ordinal)],
         };
     }
@@ -81,13 +104,13 @@ internal static class StiffnessPlanner
         share.BendingShare.DecimalFractions,
         share.BendingShare.DecimalFractions * (share.BendingAsSpacer / share.Bending));
 
-    private static Known<LaminatePly>? Ply(PlanContext context, LineWork line, PlyContents contents)
+    private static PlyWork? Ply(PlanContext context, LineWork line, PlyContents contents)
     {
         try
         {
             return line.Item switch
             {
-                PlyItem ply => Cloth(context, ply, line, contents),
+                PlyItem ply => ClothPlies.Ply(context, ply, line, contents),
                 CoreItem core => Core(context, core, line),
                 _ => null,
             };
@@ -99,115 +122,7 @@ internal static class StiffnessPlanner
         }
     }
 
-    private static Known<LaminatePly>? Cloth(PlanContext context, PlyItem ply, LineWork line, PlyContents contents)
-    {
-        if (line.Stuff is not { } stuff || line.Thickness is not { Si: > 0 } thickness)
-        {
-            context.Miss(Subject, $"the resin in {ply.Name} is not known");
-            return null;
-        }
-
-        if (Fibre(context, ply.Material, stuff) is not { } fibre || Resin(context, contents) is not { } resin)
-        {
-            return null;
-        }
-
-        var share = stuff.Weight / stuff.Solid * stuff.Layers / thickness;
-        var wet = new WetCloth(
-            AreaDensity.FromKilogramsPerSquareMeter(stuff.Weight.Si), fibre.Value, resin.Value, Ratio.FromDecimalFractions(share.Si));
-        var one = Oriented(context, ply, wet);
-        return new Known<LaminatePly>(Repeated(one.Value, stuff.Layers), share.On | fibre.On | resin.On | one.On);
-    }
-
-    // Repeats of a line are one line of the comparison, as they are one line of the recipe.
-    private static LaminatePly Repeated(LaminatePly ply, int count) => count == 1
-        ? ply
-        : new LaminatePly([.. Enumerable.Repeat(ply.Layers, count).SelectMany(layers => layers)], ply.Mass * count);
-
-    private static Known<LaminatePly> Oriented(PlanContext context, PlyItem ply, WetCloth wet)
-    {
-        var material = ply.Material;
-        if (material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil)
-        {
-            return new Known<LaminatePly>(Plies.RandomMat(wet), Rests.None);
-        }
-
-        var (orientation, on) = context.Figures.Any(ply.Orientation, context.PartOwner, "orientation") ?? context.TakeKnown(Defaults.Orientation);
-        var first = Angle.FromDegrees(orientation.First);
-        if (material.Form == ReinforcementForm.Unidirectional)
-        {
-            return new Known<LaminatePly>(Plies.Unidirectional(wet, first), on);
-        }
-
-        var warp = context.Figures.Number(material.WarpShare, Owner.Of(material), "warp-share") ?? new Num(0.5, Rests.None);
-        on |= warp.On;
-        if (material.FibreAngles?.Value is { Kind: OrientationKind.Pair } fibres)
-        {
-            var (one, other) = orientation.Kind == OrientationKind.Pair
-                ? (orientation.First, orientation.Second)
-                : (orientation.First + fibres.First, orientation.First + fibres.Second);
-            return new Known<LaminatePly>(Plies.Stitched(wet, [Share(one, warp.Si), Share(other, 1 - warp.Si)]), on);
-        }
-
-        // A cloth pulled askew has its yarns at another angle than a right one.
-        return orientation.Kind == OrientationKind.Pair && Math.Abs(Math.Abs(orientation.First - orientation.Second) - 90) > 0.5
-            ? new Known<LaminatePly>(
-                Plies.Stitched(wet, [Share(orientation.First, warp.Si / 2), Share(orientation.Second, 1 - warp.Si), Share(orientation.First, warp.Si / 2)]), on)
-            : new Known<LaminatePly>(Plies.Woven(wet, Ratio.FromDecimalFractions(warp.Si), first), on);
-
-        static FibreDirection Share(double degrees, double share) => new(Angle.FromDegrees(degrees), Ratio.FromDecimalFractions(share));
-    }
-
-    private static Known<FibreConstants>? Fibre(PlanContext context, Reinforcement material, PlyStuff stuff)
-    {
-        if (material.Fibre is not { } fibre)
-        {
-            context.Miss(Subject, $"{material.Name} names no fibre");
-            return null;
-        }
-
-        var (figures, owner) = (context.Figures, Owner.Of(fibre));
-        if (Modulus(figures, fibre.Modulus, owner, "modulus") is not { } along
-            || Modulus(figures, fibre.TransverseModulus, owner, "transverse-modulus") is not { } across
-            || Modulus(figures, fibre.ShearModulus, owner, "shear-modulus") is not { } shear
-            || figures.Number(fibre.Poisson, owner, "poisson") is not { } poisson)
-        {
-            context.Miss(Subject, $"fibre {fibre.Name} gives no modulus, transverse-modulus, shear-modulus or poisson");
-            return null;
-        }
-
-        return new Known<FibreConstants>(
-            new FibreConstants(
-                Pressure.FromPascals(along.Si), Pressure.FromPascals(across.Si), Pressure.FromPascals(shear.Si), poisson.Si,
-                Density.FromKilogramsPerCubicMeter(stuff.Solid.Si)),
-            along.On | across.On | shear.On | poisson.On);
-    }
-
-    // Thousands of millions of pascals are beyond what other figures may be; the laminate looks at the range itself.
-    private static Num? Modulus(FigureReader figures, Figure<Pressure>? figure, Owner owner, string word) =>
-        figures.Any(figure, owner, word) is { } known ? new Num(known.Value.Pascals, known.On) : null;
-
-    private static Known<ResinConstants>? Resin(PlanContext context, PlyContents contents)
-    {
-        if (context.Part.Resin is not { } resin)
-        {
-            context.Miss(Subject, "the part names no resin");
-            return null;
-        }
-
-        var (figures, owner) = (context.Figures, Owner.Of(resin));
-        if (Modulus(figures, resin.Modulus, owner, "modulus") is not { } modulus || figures.Number(resin.Poisson, owner, "poisson") is not { } poisson)
-        {
-            context.Miss(Subject, $"{resin.Name} gives no modulus or poisson");
-            return null;
-        }
-
-        var cured = contents.CuredDensity;
-        return new Known<ResinConstants>(
-            new ResinConstants(Pressure.FromPascals(modulus.Si), poisson.Si, Density.FromKilogramsPerCubicMeter(cured.Si)), modulus.On | poisson.On | cured.On);
-    }
-
-    private static Known<LaminatePly>? Core(PlanContext context, CoreItem core, LineWork line)
+    private static PlyWork? Core(PlanContext context, CoreItem core, LineWork line)
     {
         var (figures, owner) = (context.Figures, Owner.Of(core.Material));
         if (line.Thickness is not { } thickness || figures.Density(core.Material.Density, owner, "density") is not { } density)
@@ -216,7 +131,7 @@ internal static class StiffnessPlanner
             return null;
         }
 
-        if (Modulus(figures, core.Material.Modulus, owner, "modulus") is not { } modulus)
+        if (figures.Modulus(core.Material.Modulus, owner, "modulus") is not { } modulus)
         {
             context.Miss(Subject, $"core {core.Material.Name} gives no modulus");
             return null;
@@ -224,11 +139,16 @@ internal static class StiffnessPlanner
 
         var poisson = context.Take(Defaults.CorePoisson);
         var uptake = line is { NetResin: { } resin, NetArea: { Si: > 0 } area } ? resin / area : Num.Zero;
+        var expansion = figures.Expansion(core.Material.Expansion, owner, "expansion");
+        var limits = LimitReader.Read(figures, core.Material.StrainLimits, owner, hasDirection: false);
         var ply = Plies.Core(
-            Lamina.Isotropic(Pressure.FromPascals(modulus.Si), poisson.Si),
+            Lamina.Isotropic(Pressure.FromPascals(modulus.Si), poisson.Si, LimitReader.Expansion(expansion)),
             Length.FromMeters(thickness.Si),
             Density.FromKilogramsPerCubicMeter(density.Si),
-            resinTaken: AreaDensity.FromKilogramsPerSquareMeter(uptake.Si));
-        return new Known<LaminatePly>(ply, thickness.On | density.On | modulus.On | poisson.On | uptake.On);
+            resinTaken: AreaDensity.FromKilogramsPerSquareMeter(uptake.Si),
+            limits: limits.Value);
+        return new PlyWork(
+            core.Name, core.Material.Name, ply, ply, 1, thickness.On | density.On | modulus.On | poisson.On | uptake.On, limits.On,
+            expansion?.On ?? Rests.None, expansion is null ? $"core {core.Material.Name} gives no expansion" : null);
     }
 }

@@ -51,6 +51,7 @@ internal static class PartBinder
             Axis = lines.Text("axis"),
             Surface = SurfaceBinder.Bind(lines.One("surface")),
             Coats = Coats(lines),
+            Loads = LoadBinder.Bind(lines.Many("load")),
             Stack = StackBinder.Bind(part, overlap, trim),
             StackWhere = lines.One("plies")?.HeadWhere,
             WetOut = ProcessBinder.WetOut(part.Block("wet-out")),

@@ -18,6 +18,7 @@ internal static class ReinforcementBinder
         ShearModulus = lines.Figure("shear-modulus", Si.Pressure),
         Poisson = lines.Plain("poisson"),
         Expansion = lines.Figure("expansion", Si.Expansion),
+        TransverseExpansion = lines.Figure("transverse-expansion", Si.Expansion),
     };
 
     public static Reinforcement Cloth(MaterialDeclaration declaration, Lines lines, ReinforcementForm form) => new()
@@ -42,6 +43,7 @@ internal static class ReinforcementBinder
         WetOutPace = lines.Figure("pace", Si.Pace),
         Thickness = lines.Figure("thickness", Si.Length),
         Permeability = lines.Figure("permeability", Si.Area),
+        StrainLimits = StrainLimits(lines),
     };
 
     public static Core Core(MaterialDeclaration declaration, Lines lines)
@@ -61,6 +63,8 @@ internal static class ReinforcementBinder
             ResinUptake = lines.Figure("resin-uptake", Si.ArealWeight),
             Modulus = lines.Figure("modulus", Si.Pressure),
             ShearModulus = lines.Figure("shear-modulus", Si.Pressure),
+            Expansion = lines.Figure("expansion", Si.Expansion),
+            StrainLimits = StrainLimits(lines),
         };
     }
 
@@ -73,6 +77,22 @@ internal static class ReinforcementBinder
         Mass = lines.Figure("mass", Si.Mass),
         Stuff = lines.Text("stuff"),
     };
+
+    private static LayerLimits? StrainLimits(Lines lines)
+    {
+        var limits = new LayerLimits
+        {
+            Stretch = Of("stretch"),
+            Press = Of("press"),
+            StretchAcross = Of("stretch-across"),
+            PressAcross = Of("press-across"),
+            Shear = Of("shear"),
+        };
+        return limits == new LayerLimits() ? null : limits;
+
+        Figure<double>? Of(string way) =>
+            lines.Many("strain-limit").FirstOrDefault(line => line.Text("way") == way)?.Figure(Define.Value, Si.Plain);
+    }
 
     private static Figure<Content>? Content(Lines lines, string way)
     {

@@ -35,6 +35,8 @@ internal static class Si
 
     public static CoefficientOfThermalExpansion Expansion(double si) => CoefficientOfThermalExpansion.FromPerKelvin(si);
 
+    public static ForcePerLength Pull(double si) => ForcePerLength.FromNewtonsPerMeter(si);
+
     public static SpecificEnergy SpecificEnergy(double si) => UnitsNet.SpecificEnergy.FromJoulesPerKilogram(si);
 
     public static Model.Pace Pace(double si) => new(Time(si));

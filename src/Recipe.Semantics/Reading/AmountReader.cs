@@ -82,6 +82,38 @@ internal static class AmountReader
         };
     }
 
+    /// <summary>A mass that hangs on something, or a force; more than 0.</summary>
+    public static Argument? ReadWeight(LineReader line, string name, string noun)
+    {
+        string[] units = ["kg", "N", "lb"];
+        var value = line.Take();
+        if (Evaluate(line, value, noun) is not { } read)
+        {
+            return null;
+        }
+
+        if (read.IsBare)
+        {
+            line.Report(BareNumber.Create(line.At(value), line.Head, line.Slice(value.Span), noun, [.. units], value is QuantitySyntax));
+            return null;
+        }
+
+        if (read.Dimension != DimensionNames.Mass && read.Dimension != DimensionNames.Force)
+        {
+            line.Report(WrongKindOfUnit.Create(
+                line.At(value), line.Head, noun, [.. units], line.Slice(value.Span), read.Dimension == Dimension.None ? "percentage or ratio" : read.Dimension.Name));
+            return null;
+        }
+
+        if (read.Si <= 0)
+        {
+            line.Report(OutOfRange.Create(line.At(value), line.Head, line.Slice(value.Span), "more than 0"));
+            return null;
+        }
+
+        return new Argument(name, line.At(value), QuantityReader.Written(line, value, read, [])) { Si = read.Si, Dimension = read.Dimension };
+    }
+
     /// <summary>An area, or a share of the surface.</summary>
     public static Argument? ReadCover(LineReader line, string name)
     {

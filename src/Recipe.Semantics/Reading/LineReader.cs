@@ -15,7 +15,7 @@ internal sealed class LineReader
     private readonly WordSchema _word;
     private readonly BlockSchema _block;
     private readonly bool _halfRead;
-    private readonly LineReading _reading = new();
+    private readonly LineReading _reading;
     private LinePattern _pattern;
 
     private LineReader(EntrySyntax entry, WordSchema word, BlockSchema block, LineContext context, bool halfRead)
@@ -25,6 +25,7 @@ internal sealed class LineReader
         _block = block;
         _pattern = word.Line;
         _halfRead = halfRead;
+        _reading = new LineReading { IsHalfRead = halfRead };
         Context = context;
     }
 

@@ -12,6 +12,9 @@ internal sealed class LineReading
     /// <summary>The form that the first word chose, or null.</summary>
     public string? Form { get; set; }
 
+    /// <summary>Whether the grammar could not read all of the line.</summary>
+    public bool IsHalfRead { get; init; }
+
     /// <summary>The <c>xN</c> count, or null.</summary>
     public int? Count { get; set; }
 

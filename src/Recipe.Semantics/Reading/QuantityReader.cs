@@ -36,7 +36,7 @@ internal static class QuantityReader
     }
 
     /// <summary>A percentage of one plain thing.</summary>
-    public static Argument? ReadShare(LineReader line, string name, string noun, double atMost)
+    public static Argument? ReadShare(LineReader line, string name, string noun, double atMost, double atLeast = 0)
     {
         var value = line.Take();
         var share = ReadPercent(line, value, noun);
@@ -45,9 +45,9 @@ internal static class QuantityReader
             return null;
         }
 
-        if (si < 0 || si > atMost)
+        if (si < atLeast || si > atMost)
         {
-            line.Report(OutOfRange.Create(line.At(value), line.Head, line.Slice(value.Span), $"0 % to {Numbers.Format(atMost * 100)} %"));
+            line.Report(OutOfRange.Create(line.At(value), line.Head, line.Slice(value.Span), $"{Numbers.Format(atLeast * 100)} % to {Numbers.Format(atMost * 100)} %"));
             return null;
         }
 

@@ -16,7 +16,7 @@ internal static class ValueReader
             case QuantityKind quantity:
                 return QuantityReader.Read(line, name, quantity);
             case ShareKind share:
-                return QuantityReader.ReadShare(line, name, share.Noun, share.AtMost);
+                return QuantityReader.ReadShare(line, name, share.Noun, share.AtMost, share.AtLeast);
             case CountKind count:
                 return NumberReader.ReadCount(line, name, count);
             case NumberKind number:
@@ -35,6 +35,8 @@ internal static class ValueReader
                 return AmountReader.ReadPrice(line, name);
             case AmountKind:
                 return AmountReader.ReadAmount(line, name);
+            case WeightKind:
+                return AmountReader.ReadWeight(line, name, kind.Noun);
             case CoverKind:
                 return AmountReader.ReadCover(line, name);
             case AnyQuantityKind:

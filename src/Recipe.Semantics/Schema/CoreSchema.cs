@@ -15,7 +15,9 @@ internal static class CoreSchema
         Word("compressive-strength", "Compressive strength at room temperature.", "compressive-strength 1.3 MPa", Kinds.Strength),
         Word("resin-uptake", "Resin that each face drinks.", "resin-uptake 300 g/m2", Kinds.ArealWeight),
         Word("modulus", "Compressive or flexural modulus.", "modulus 90 MPa", Kinds.Modulus),
-        Word("shear-modulus", "Shear modulus.", "shear-modulus 28 MPa", Kinds.Modulus));
+        Word("shear-modulus", "Shear modulus.", "shear-modulus 28 MPa", Kinds.Modulus),
+        Word("expansion", "Thermal expansion.", "expansion 35 ppm/K", Kinds.Expansion),
+        MaterialWords.StrainLimit);
 
     private static readonly BlockSchema InsertBlock = MaterialWords.Block(
         "insert",

@@ -31,6 +31,7 @@ internal static class Kinds
     public static readonly QuantityKind Pressure = new("a pressure", DimensionNames.Pressure, ["mbar", "kPa", "inHg"]) { AtLeast = 0 };
     public static readonly QuantityKind Modulus = new("a modulus", DimensionNames.Pressure, ["GPa", "MPa", "Msi"]) { MoreThan = 0 };
     public static readonly QuantityKind Strength = new("a strength", DimensionNames.Pressure, ["MPa", "psi"]) { MoreThan = 0 };
+    public static readonly QuantityKind Pull = new("a force per length", DimensionNames.ForcePerLength, ["N/mm", "kN/m", "lbf/in"]) { MoreThan = 0 };
     public static readonly QuantityKind Viscosity = new("a viscosity", DimensionNames.Viscosity, ["mPa.s", "cP"]) { MoreThan = 0 };
     public static readonly QuantityKind Flow = new("a volume flow", DimensionNames.VolumeFlow, ["m3/h", "cfm", "L/min"]) { MoreThan = 0 };
     public static readonly QuantityKind Expansion = new("a thermal expansion", DimensionNames.Expansion, ["ppm/K"]);
@@ -40,6 +41,8 @@ internal static class Kinds
     public static readonly QuantityKind Permeability = new("a permeability", DimensionNames.Area, ["m2"]) { MoreThan = 0 };
     public static readonly ShareKind Share = new("a percentage");
     public static readonly ShareKind Spare = new("a percentage", 10);
+    public static readonly ShareKind Strain = new("a percentage", AtLeast: 1e-5);
+    public static readonly WeightKind Weight = new();
     public static readonly CountKind Count = new("a whole number");
     public static readonly CountKind CountFromZero = new("a whole number", 0);
     public static readonly NumberKind Poisson = new("a plain number", -1, 0.5);

@@ -25,6 +25,20 @@ internal static class MaterialWords
 
     public static readonly WordSchema Density = Word("density", "Density of the solid.", "density 75 kg/m3", Kinds.Density);
 
+    public static readonly WordSchema StrainLimit = Word(
+        "strain-limit",
+        "The strain that a cured layer of it is taken to bear one way, as a percentage of its length; from tests of your own layers, not of dry fibre.",
+        "strain-limit stretch 1.2 %",
+        Arg("way", Kinds.OneOf(
+            "a way of straining",
+            ("stretch", "pulled along its yarns; a mat, veil or core any way"),
+            ("press", "pressed along its yarns; a mat, veil or core any way"),
+            ("stretch-across", "pulled across the yarns of a layer"),
+            ("press-across", "pressed across the yarns of a layer"),
+            ("shear", "sheared in its plane"))),
+        Arg(Kinds.Strain)) with
+    { OncePerFirstWord = true };
+
     public static readonly WordSchema Width = Word("width", "Usable width of the roll.", "width 100 cm", Kinds.PositiveLength);
 
     public static readonly WordSchema RollLength = Word("roll-length", "Length of a whole roll.", "roll-length 50 m", Kinds.LongLength);

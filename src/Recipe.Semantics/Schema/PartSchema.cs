@@ -15,6 +15,19 @@ internal static class PartSchema
         Clause("because", Kinds.Text, "the reason"),
         Clause("until", Kinds.Date, "the day it lapses")).Repeatable();
 
+    /// <summary>A load that the stack is compared with.</summary>
+    public static readonly WordSchema Load = Word(
+        "load",
+        "A load that the stack is compared with: a pull for each width, or a strip on two supports with a weight in its middle.",
+        "load bench along   strip 25 mm   span 200 mm   carries 2 kg",
+        Arg("name", new AnyWordKind("a name for the load")),
+        Arg("direction", Kinds.OneOf("a direction", ("along", "the part's 0 degrees"), ("across", "90 degrees to that"))),
+        Clause("pull", Kinds.Pull, "pull for each unit of width"),
+        Clause("strip", Kinds.PositiveLength, "width of the strip"),
+        Clause("span", Kinds.PositiveLength, "distance of its supports"),
+        Clause("carries", Kinds.Weight, "what hangs in its middle")) with
+    { IsRepeatable = true, NameIsKey = true };
+
     private static readonly ImmutableArray<WordSchema> Head =
     [
         MaterialWords.Title,
@@ -38,6 +51,7 @@ internal static class PartSchema
             ("flying", "flies: defer to licensed practice"))),
         Word("coat", "A coat on the mould before the plies.", "coat white-gel-coat 500 g/m2", Arg("material", Kinds.CoatMaterial), Optional(Define.Value, Kinds.PositiveArealWeight)).Repeatable(),
         Word("axis", "Which way 0 degrees runs, in words.", "axis \"0 degrees runs along the hinge line\"", Kinds.Text),
+        Load,
         MouldSchema.Surface with { Doc = "A surface of its own, when it is not the mould's.", Default = "the mould's" },
     ];
 

@@ -13,7 +13,8 @@ internal static class ReinforcementSchema
         Word("transverse-modulus", "Modulus across the fibre.", "transverse-modulus 72 GPa", Kinds.Modulus),
         Word("shear-modulus", "Shear modulus.", "shear-modulus 30 GPa", Kinds.Modulus),
         Word("poisson", "Poisson's ratio along the fibre.", "poisson 0.22", Kinds.Poisson),
-        Word("expansion", "Thermal expansion along the fibre.", "expansion 5 ppm/K", Kinds.Expansion));
+        Word("expansion", "Thermal expansion along the fibre.", "expansion 5 ppm/K", Kinds.Expansion),
+        Word("transverse-expansion", "Thermal expansion across the fibre.", "transverse-expansion 5 ppm/K", Kinds.Expansion));
 
     private static readonly BlockSchema ClothBlock = MaterialWords.Block(
         "fabric, ud, mat, veil",
@@ -44,7 +45,8 @@ internal static class ReinforcementSchema
             ("stitched", "no binder, stitched"))),
         Word("pace", "Time to wet out one square metre of one ply by one pair of hands.", "pace 4 min/m2", Kinds.Pace),
         Word("permeability", "Permeability in its plane once compacted under a bag (infusion).", "permeability 1e-10 m2", Kinds.Permeability),
-        Word("thickness", "Cured ply thickness as its maker states it, to compare.", "thickness 0.2 mm", Kinds.PositiveLength));
+        Word("thickness", "Cured ply thickness as its maker states it, to compare.", "thickness 0.2 mm", Kinds.PositiveLength),
+        MaterialWords.StrainLimit);
 
     public static readonly WordSchema Fibre = MaterialWords.Declaration(
         "fibre", "A fibre.", FibreBlock, "fibre e-glass { density 2.55 g/cm3 }") with

@@ -35,8 +35,11 @@ public sealed record QuantityKind(string Noun, Dimension Dimension, ImmutableArr
     public string? OrWord { get; init; }
 }
 
-/// <summary>A percentage of one plain thing, 0 to <paramref name="AtMost"/> (1 is 100 %).</summary>
-public sealed record ShareKind(string Noun, double AtMost = 1) : ValueKind(Noun);
+/// <summary>A percentage of one plain thing, <paramref name="AtLeast"/> to <paramref name="AtMost"/> (1 is 100 %).</summary>
+public sealed record ShareKind(string Noun, double AtMost = 1, double AtLeast = 0) : ValueKind(Noun);
+
+/// <summary>What hangs on a test piece: a mass, whose weight it is, or a force.</summary>
+public sealed record WeightKind() : ValueKind("a mass or a force");
 
 /// <summary>How much is resin or fibre, and of what: <c>45 % by weight</c>.</summary>
 /// <param name="Noun">What it is.</param>

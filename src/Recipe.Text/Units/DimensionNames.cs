@@ -41,6 +41,12 @@ public static class DimensionNames
     /// <summary>Pressure, modulus or strength, Pa.</summary>
     public static readonly Dimension Pressure = new(1, -1, -2);
 
+    /// <summary>Force, N.</summary>
+    public static readonly Dimension Force = new(1, 1, -2);
+
+    /// <summary>Force per length (a pull per width), N/m.</summary>
+    public static readonly Dimension ForcePerLength = new(1, 0, -2);
+
     /// <summary>Dynamic viscosity, Pa.s.</summary>
     public static readonly Dimension Viscosity = new(1, -1, -1);
 
@@ -83,6 +89,8 @@ public static class DimensionNames
         [LinearDensity] = "weight per length",
         [Density] = "density",
         [Pressure] = "pressure",
+        [Force] = "force",
+        [ForcePerLength] = "force per length",
         [Viscosity] = "viscosity",
         [VolumeFlow] = "volume flow",
         [Power] = "power",

@@ -16,7 +16,8 @@ internal static class UnitData
     private const double Pound = 0.45359237;
     private const double Ounce = Pound / 16;
     private const double Gallon = 231 * Inch * Inch * Inch;
-    private const double Psi = Pound * 9.80665 / (Inch * Inch);
+    private const double PoundForce = Pound * 9.80665;
+    private const double Psi = PoundForce / (Inch * Inch);
 
     public static readonly UnitRow[] Rows =
     [
@@ -71,6 +72,10 @@ internal static class UnitData
         new("degF-diff", [], DimensionNames.Temperature, 5.0 / 9.0),
 
         new("deg", ["°", "º", "˚"], DimensionNames.Angle, Math.PI / 180),
+
+        new("N", ["newton", "newtons"], DimensionNames.Force, 1),
+        new("kN", [], DimensionNames.Force, 1000),
+        new("lbf", [], DimensionNames.Force, PoundForce),
 
         new("Pa", [], DimensionNames.Pressure, 1),
         new("hPa", [], DimensionNames.Pressure, 100),
