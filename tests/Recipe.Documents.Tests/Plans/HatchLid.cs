@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Engineering;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
@@ -243,7 +242,7 @@ internal static class HatchLid
         new LoadPlan
         {
             Load = new PullLoad { Name = "strap", Where = Here, Direction = LoadDirection.Across, Pull = Stated(ForcePerLength.FromNewtonsPerMillimeter(10), "10 N/mm") },
-            First = new FirstLimit(On(4.569, "book.e-glass.modulus"), "body", StrainMode.Shear, null),
+            First = new FirstLimit(On(4.569, "book.e-glass.modulus"), "body", Recipe.Engineering.StrainMode.Shear, null),
             WithoutLimits = ["veil"],
             PartlyJudged = ["outer"],
             Lines = Stresses(21.3e6, 4.1e6, 30.6e6),
@@ -259,7 +258,7 @@ internal static class HatchLid
                 Span = Stated(Mm(100), "100 mm"),
                 Load = Stated(Force.FromNewtons(0.980665), "100 g"),
             },
-            First = new FirstLimit(On(0.812, "book.e-glass.modulus"), "outer", StrainMode.PressAlong, true),
+            First = new FirstLimit(On(0.812, "book.e-glass.modulus"), "outer", Recipe.Engineering.StrainMode.PressAlong, true),
             WithoutLimits = [],
             PartlyJudged = [],
             Sag = On(Mm(1.132), "book.e-glass.modulus"),
