@@ -71,6 +71,7 @@ internal static class HatchLid
         new("default.film-life", "a thin film stays workable longer than the pot by", "2.5 times", "from memory of the trade", "write `film-life` in the resin"),
         new("default.mass-band", "the trimmed mass lies within", "+/-7 %", "common practice", "write `target mass` with a tolerance"),
         new("default.pot-life-slope", "pot life halves for every", "10 degC-diff", "TM 1-1500-204-23-11, p. 0169", "write a second `pot-life` line"),
+        new("default.stress-free-temperature", "temperature at which the stack is free of stress", "that of the hottest hold in the mould", "common practice", "the program has no word for it yet"),
         new("default.waste-bias", "waste when +/-45 is cut from straight cloth", "30 %", "common practice", "write `waste` in the shop"),
     ];
 
@@ -145,7 +146,22 @@ internal static class HatchLid
             StripAlong = On(UnitsNet.Torque.FromNewtonMeters(0.0722), "book.e-glass.modulus"),
             StripAcross = On(UnitsNet.Torque.FromNewtonMeters(0.0701), "book.e-glass.modulus"),
             Lines = [new PlyShare("outer", 0.1, 0.104, 0.13, 0.42, 0), new PlyShare("veil", 0.042, 0.05, 0.036, 0.17, 0.081), new PlyShare("body", 0.36, 0.358, 0.229, 0.7, 0.54)],
-            OwnAssumptions = ["book.e-glass.modulus"],
+            Loads = Loads,
+            Curl = new CurlPlan
+            {
+                IsSymmetric = false,
+                StressFree = On(C(50), "default.stress-free-temperature"),
+                Room = Known(C(20)),
+                Along = On(ReciprocalLength.FromInverseMeters(-0.0812), "book.e-glass.modulus", "default.stress-free-temperature"),
+                Across = On(ReciprocalLength.FromInverseMeters(0.0794), "book.e-glass.modulus", "default.stress-free-temperature"),
+                Twist = On(ReciprocalLength.FromInverseMeters(0.0103), "book.e-glass.modulus", "default.stress-free-temperature"),
+                Length = Mm(314.1),
+                Width = Mm(314.1),
+                RiseAlong = On(Mm(1.0014), "book.e-glass.modulus", "default.stress-free-temperature"),
+                RiseAcross = On(Mm(0.9792), "book.e-glass.modulus", "default.stress-free-temperature"),
+                CornerRise = On(Mm(0.5081), "book.e-glass.modulus", "default.stress-free-temperature"),
+            },
+            OwnAssumptions = ["book.e-glass.modulus", "default.stress-free-temperature"],
         },
         Resin = new ResinPlan
         {
@@ -220,6 +236,51 @@ internal static class HatchLid
         Cost = new CostPlan(Takeoff.Sum(line => line.Cost ?? 0), "EUR", Takeoff.Count(line => line.Cost is null)),
         Assumptions = Assumptions,
     };
+
+    private static ImmutableArray<LoadPlan> Loads =>
+    [
+        new LoadPlan
+        {
+            Load = new PullLoad { Name = "strap", Where = Here, Direction = LoadDirection.Across, Pull = Stated(ForcePerLength.FromNewtonsPerMillimeter(10), "10 N/mm") },
+            First = new FirstLimit(On(4.569, "book.e-glass.modulus"), "body", Recipe.Engineering.StrainMode.Shear, null),
+            WithoutLimits = ["veil"],
+            PartlyJudged = ["outer"],
+            Lines = Stresses(21.3e6, 4.1e6, 30.6e6),
+        },
+        new LoadPlan
+        {
+            Load = new StripLoad
+            {
+                Name = "bench",
+                Where = Here,
+                Direction = LoadDirection.Along,
+                Width = Stated(Mm(25), "25 mm"),
+                Span = Stated(Mm(100), "100 mm"),
+                Load = Stated(Force.FromNewtons(0.980665), "100 g"),
+            },
+            First = new FirstLimit(On(0.812, "book.e-glass.modulus"), "outer", Recipe.Engineering.StrainMode.PressAlong, true),
+            WithoutLimits = [],
+            PartlyJudged = [],
+            Sag = On(Mm(1.132), "book.e-glass.modulus"),
+            Lines = Stresses(61.2e6, 9.4e6, 2.2e6),
+        },
+        new LoadPlan
+        {
+            Load = new PullLoad { Name = "eye", Where = Here, Direction = LoadDirection.Along, Pull = Stated(ForcePerLength.FromPoundsForcePerInch(50), "50 lbf/in") },
+            WithoutLimits = ["outer", "veil", "body"],
+            PartlyJudged = [],
+            Lines = Stresses(18.9e6, 3.3e6, 27.1e6),
+        },
+    ];
+
+    private static ImmutableArray<LineStress> Stresses(double outer, double veil, double body)
+    {
+        return [Line("outer", outer), Line("veil", veil), Line("body", body)];
+
+        static LineStress Line(string name, double along) => new(name, Stress(along), Stress(along / 4), Stress(along / 8));
+
+        static Computed<UnitsNet.Pressure> Stress(double pascals) => On(UnitsNet.Pressure.FromPascals(pascals), "book.e-glass.modulus");
+    }
 
     public static Part Part => new()
     {
