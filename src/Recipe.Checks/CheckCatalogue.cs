@@ -65,6 +65,7 @@ public static class CheckCatalogue
         new DemouldTooEarly(),
         new OvenAheadOfPart(),
         new SoftensInUse(),
+        new LaminateHeatsItself(),
 
         new SeamWithoutLap(),
         new SeamClosedLate(),

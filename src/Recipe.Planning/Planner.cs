@@ -39,6 +39,7 @@ public static class Planner
         var clock = ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions);
         var cure = CurePlanner.Work(context, conditions);
         var progress = CureProgressPlanner.Work(context, cure);
+        var heating = SelfHeating.Work(context, cure, laminate, stack);
         var curl = stiffness is null ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
         var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes));
 
@@ -58,7 +59,7 @@ public static class Planner
             Bag = bag is null ? null : BagPlanner.Publish(ledger, bag),
             Vacuum = vacuum is null ? null : VacuumPlanner.Publish(ledger, vacuum),
             Flow = flow is null ? null : InfusionPlanner.Publish(ledger, flow),
-            Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, progress),
+            Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, progress, heating),
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,
             Cost = CostPlanner.Work(model.Shop, takeoff),

@@ -70,8 +70,8 @@ public class CureProgressTests
     [Fact]
     public void AColdRoomMakesEverythingLater()
     {
-        var warm = Corpus.PlanOf(Part("slow-laminating-epoxy", "hold 23 degC for 60 h")).Cure!.Progress!;
-        var cold = Corpus.PlanOf(Part("slow-laminating-epoxy", "hold 15 degC for 60 h")).Cure!.Progress!;
+        var warm = Corpus.PlanOf(Part("slow-laminating-epoxy", "hold 23 degC for 300 h")).Cure!.Progress!;
+        var cold = Corpus.PlanOf(Part("slow-laminating-epoxy", "hold 15 degC for 300 h")).Cure!.Progress!;
         Assert.InRange(cold.Gel!.Value.Value / warm.Gel!.Value.Value, 1.6, 2.0);
         Assert.True(cold.Demould!.Value.Value > warm.Demould!.Value.Value);
         Assert.True(cold.Transition!.Value.Value.Value < warm.Transition!.Value.Value.Value);

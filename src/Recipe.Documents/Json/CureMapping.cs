@@ -11,8 +11,10 @@ internal static class CureMapping
         Si.Of(cure.Peak),
         Si.Of(cure.Total),
         [.. cure.Limits.Select(Of)],
+        Si.Of(cure.Inside),
+        Si.Of(cure.InsideAt),
         cure.Progress is { } progress ? Of(progress) : null,
-        Si.RestsOn(("peak", cure.Peak.RestsOn), ("total_s", cure.Total.RestsOn)));
+        Si.RestsOn(("peak", cure.Peak.RestsOn), ("total_s", cure.Total.RestsOn), ("inside", cure.Inside?.RestsOn)));
 
     private static CureProgressRecord Of(CureProgress progress) => new(
         progress.OwnKinetics,

@@ -127,7 +127,7 @@ internal sealed record ResinLineRecord(string Use, string Label, double? MassKg,
 
 internal sealed record PotRecord(
     int Number, double? MassKg, double? ResinKg, double? HardenerKg, double? HardenerToleranceKg, ImmutableArray<string> For,
-    double? MixingS, double? MixedAtS, double? UsedUpAtS, double? PotLifeS, double? DeadAtS, double? MarginS, Rests? RestsOn);
+    double? MixingS, double? MixedAtS, double? UsedUpAtS, double? PotLifeS, double? DeadAtS, double? MarginS, TemperatureRecord? StandingPeak, Rests? RestsOn);
 
 internal sealed record ClockRecord(
     double? WetOutS, double? BaggingS, double? DrawDownS, double? NeedS, double? FilmLifeS, double? FilmLifeLowS, double? FilmLifeHighS, double? MarginS, double? FullVacuumByS, double? PumpOnByS, Rests? RestsOn);

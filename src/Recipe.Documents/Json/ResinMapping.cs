@@ -66,6 +66,7 @@ internal static class ResinMapping
         Si.Of(pot.PotLife),
         Si.Of(pot.DeadAt),
         Si.Of(WorkClock.MarginOf(pot)),
+        Si.Of(pot.StandingPeak),
         Si.RestsOn(
             ("mass_kg", pot.Mass.RestsOn),
             ("resin_kg", pot.Resin?.RestsOn),
@@ -73,7 +74,8 @@ internal static class ResinMapping
             ("mixed_at_s", pot.MixedAt.RestsOn),
             ("used_up_at_s", pot.UsedUpAt.RestsOn),
             ("pot_life_s", pot.PotLife?.RestsOn),
-            ("dead_at_s", pot.DeadAt?.RestsOn)));
+            ("dead_at_s", pot.DeadAt?.RestsOn),
+            ("standing_peak", pot.StandingPeak?.RestsOn)));
 
     public static ClockRecord Of(ClockPlan clock, WorkClock work) => new(
         Si.Of(clock.WetOut),

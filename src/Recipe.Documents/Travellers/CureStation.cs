@@ -52,6 +52,12 @@ internal static class CureStation
             items.Add(new("Weakest thing in the heat stands", most.Main, over ? $"{weakest.Item}: TOO WEAK" : weakest.Item, Alarm: over));
         }
 
+        if (cure.Inside is { } inside)
+        {
+            var hot = context.Text.Temperature(Whole(inside.Value));
+            items.Add(new("In the middle of the laminate up to", hot.Main, hot.Beside));
+        }
+
         items.AddRange(Progress(context, cure));
         return new KeyNumbers($"Cure, {QuantityText.Span(cure.Total.Value)} in all", items.ToImmutable());
     }

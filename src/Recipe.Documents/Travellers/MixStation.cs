@@ -35,11 +35,20 @@ internal static class MixStation
 
         blocks.Add(new IfBox(
         [
-            new("A pot warms or draws strings", "use it no more; spread it in a tray outdoors; mix the next"),
+            new("A pot warms or draws strings", $"use it no more; spread it in a tray outdoors; mix the next{Standing(context)}"),
             new("The scale is past the band", "scrape nothing out; work out the other liquid, or set the pot aside"),
             .. context.Process == Process.Infused ? [new IfThen("Air runs in the feed line", "clamp the feed; find the leak; open it again")] : ImmutableArray<IfThen>.Empty,
         ]));
         return new Station(context.Process == Process.Infused ? "Mix and infuse" : "Mix", blocks.ToImmutable());
+    }
+
+    // Only what burns fingers or melts a cup is worth a word.
+    private static string Standing(TravellerContext context)
+    {
+        const double melts = 80;
+        var hottest = context.Plan.Pots.Where(pot => pot.StandingPeak is { Value.DegreesCelsius: > melts }).MaxBy(pot => pot.StandingPeak!.Value.Value.DegreesCelsius);
+        return hottest is null ? ""
+            : $". Left standing, pot {Numbers.Whole(hottest.Number)} can pass {context.Text.Temperature(UnitsNet.Temperature.FromDegreesCelsius(Math.Floor(hottest.StandingPeak!.Value.Value.DegreesCelsius / 10) * 10)).Main}";
     }
 
     private static ResinSystem? System(TravellerContext context) => context.Plan.Resin?.System ?? context.Part.Resin;

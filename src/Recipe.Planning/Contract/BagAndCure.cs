@@ -78,6 +78,12 @@ public sealed record CurePlan
     /// </summary>
     public required ImmutableArray<HeatLimit> Limits { get; init; }
 
+    /// <summary>How hot a thick laminate gets inside by its own heat; null for a thin one, and where it is not known.</summary>
+    public Computed<Temperature>? Inside { get; init; }
+
+    /// <summary>When that is, from the start of the cure; null with it.</summary>
+    public Computed<Duration>? InsideAt { get; init; }
+
     /// <summary>What the resin makes of it; null where no cure model is known for the resin.</summary>
     public CureProgress? Progress { get; init; }
 }

@@ -234,6 +234,9 @@ public sealed record PotPlan
     /// <summary>How long it can be used from mixing, at today's temperature and its mass; null when no pot life is known.</summary>
     public Computed<Duration>? PotLife { get; init; }
 
+    /// <summary>How hot it gets on the mean when it is left standing for two days; null when not known. The middle of a real pot gets hotter.</summary>
+    public Computed<Temperature>? StandingPeak { get; init; }
+
     /// <summary>When it is dead, from the first mix; null when no pot life is known.</summary>
     public Computed<Duration>? DeadAt { get; init; }
 }

@@ -21,7 +21,7 @@ public static partial class Defaults
             BagGap, HoseLength, HoseBore, CatchPot, PumpUltimate, WasteStraight, WasteShaped, WasteBias, WasteMat, WasteCore,
             WasteConsumable, RoomBand, SheetTimeScatter, ClothPermeability, StitchedPermeability, MatPermeability, FlowMediumPermeability,
             FlowMediumThickness, ThroughThickness, PermeabilityScatter, OwnPermeabilityScatter, ViscosityHalves, ViscosityDoubles, CureShape,
-            TransitionCurve, PartTemperatureBand, TransitionScatter,
+            TransitionCurve, PotHeat, LaminateHeat, PartTemperatureBand, TransitionScatter,
             .. ClothContents, .. DriestContents, .. MatContents, .. VeilContents, .. FilmBleeds, .. PotLifeRules,
         ];
         Array.Sort(all, static (a, b) => string.CompareOrdinal(a.Key, b.Key));

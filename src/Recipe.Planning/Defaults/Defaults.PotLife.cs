@@ -20,6 +20,11 @@ public static partial class Defaults
         Rule(PotLifeAssumptions.ThinFilm, "film", "how long resin spread on the part stays workable", "twice the pot life of a small pot", $"{Memory}: 2 to 3 times"),
     ];
 
+    /// <summary>The heat of a pot.</summary>
+    public static readonly TradeDefault<string> PotHeat = new(
+        "default.pot-heat", "the pot and its heat", "cup", "a cup as deep as wide or a tray 10 mm deep; loses 10 W/m2 for each degC; takes 1.9 J/g for each degC", $"{Memory}; one lump of resin: its middle is hotter",
+        "put a thermometer into a witness pot outdoors");
+
     /// <summary>The rules that an estimate rests on.</summary>
     internal static IEnumerable<TradeDefault> RulesOf(PotLifeAssumptions used)
     {

@@ -206,8 +206,8 @@ public static partial class Defaults
         "default.pot-life-share", "share of the pot life that a planned pot may use", 0.75, "75 %", $"{Common}: the last quarter is thick", "plan the pots yourself: `pot 100 g`");
 
     /// <summary>How far the part may be from the room's temperature.</summary>
-    public static readonly TradeDefault<double> RoomBand = new(
-        "default.room-band", "resin on the part may be warmer or colder than the room by", 2, "2 degC", $"{Common}: resin, mould and room within 3 degC", "read the temperature of the mould beside the part");
+    public static readonly TradeDefault<TemperatureDelta> RoomBand = new(
+        "default.room-band", "resin on the part may be warmer or colder than the room by", TemperatureDelta.FromKelvins(2), "2 degC", $"{Common}: resin, mould and room within 3 degC", "read the temperature of the mould beside the part");
 
     /// <summary>How far two tins of one resin may differ in their times.</summary>
     public static readonly TradeDefault<double> SheetTimeScatter = new(
@@ -255,8 +255,8 @@ public static partial class Defaults
         $"{Memory}: about a fifth with one agreed method (Vernet et al. 2014)", "write the fill time of each part down and compare");
 
     /// <summary>Change of temperature that halves a viscosity.</summary>
-    public static readonly TradeDefault<double> ViscosityHalves = new(
-        "default.viscosity-halves", "the viscosity of mixed resin halves when it is warmer by", 10, "10 degC", $"{Memory}: 8 to 12 degC near room temperature",
+    public static readonly TradeDefault<TemperatureDelta> ViscosityHalves = new(
+        "default.viscosity-halves", "the viscosity of mixed resin halves when it is warmer by", TemperatureDelta.FromKelvins(10), "10 degC", $"{Memory}: 8 to 12 degC near room temperature",
         "read the viscosity at the temperature of the mould from the data sheet: `viscosity 250 mPa.s at 22 degC`");
 
     /// <summary>When a viscosity has doubled.</summary>
@@ -285,19 +285,27 @@ public static partial class Defaults
         "not measured: form of Kamal and Sourour 1973, orders and energies (50 and 48 kJ/mol) in the range of Barral et al., J. Appl. Polym. Sci. 56 (1995) 1029",
         "give the resin `kinetics kamal-sourour { ... }` from its maker");
 
+    /// <summary>Thickness from which a laminate's own heat is worked out, m.</summary>
+    public const double ThickFrom = 0.004;
+
+    /// <summary>Heat of a thick laminate.</summary>
+    public static readonly TradeDefault<string> LaminateHeat = new(
+        "default.laminate-heat", "a thick laminate and its heat", "still air", "loses 8 W/m2 for each degC through mould and bag; conducts 0.3 W/m for each degC; fibre takes 0.8 J/g for each degC",
+        $"{Memory}: still air 5 to 10 W/m2 for each degC; glass laminate", "put a thermocouple into the middle of the first part");
+
     /// <summary>Glass transition over the degree of cure.</summary>
     public static readonly TradeDefault<string> TransitionCurve = new(
         "default.glass-transition-curve", "glass transition while it cures", "DiBenedetto", "from -35 degC, with constant 0.5, slowed in the glass to meet the data sheet",
         $"DiBenedetto's equation in the form of Pascault and Williams 1990; constants {Memory}", "measure the glass transition of an offcut and write it beside the cure: `glass-transition 55 degC after 20 degC for 24 h`");
 
     /// <summary>How far the part may be from the temperature of the schedule.</summary>
-    public static readonly TradeDefault<double> PartTemperatureBand = new(
-        "default.part-temperature-band", "the part may be warmer or colder than its schedule by", 3, "3 degC", $"{Common}: with a probe on the part; air and mould differ by far more for an hour",
+    public static readonly TradeDefault<TemperatureDelta> PartTemperatureBand = new(
+        "default.part-temperature-band", "the part may be warmer or colder than its schedule by", TemperatureDelta.FromKelvins(3), "3 degC", $"{Common}: with a probe on the part; air and mould differ by far more for an hour",
         "put a thermocouple on the part");
 
     /// <summary>Scatter of a glass transition.</summary>
-    public static readonly TradeDefault<double> TransitionScatter = new(
-        "default.glass-transition-scatter", "a glass transition may be found higher or lower by", 5, "5 degC", $"{Memory}: methods and laboratories differ by 5 to 10 degC", "name the method on the data sheet and keep to it");
+    public static readonly TradeDefault<TemperatureDelta> TransitionScatter = new(
+        "default.glass-transition-scatter", "a glass transition may be found higher or lower by", TemperatureDelta.FromKelvins(5), "5 degC", $"{Memory}: methods and laboratories differ by 5 to 10 degC", "name the method on the data sheet and keep to it");
 
     /// <summary>Lead of the glass transition that a ramp off the mould should keep, K.</summary>
     public const double LeadToKeep = 5;

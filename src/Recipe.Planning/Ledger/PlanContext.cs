@@ -56,6 +56,9 @@ internal sealed class PlanContext
     /// <summary>A default as an SI number.</summary>
     public Num Take(TradeDefault<Pressure> value) => new(value.Value.Pascals, Ledger.Assume(value));
 
+    /// <summary>A default as an SI number.</summary>
+    public Num Take(TradeDefault<TemperatureDelta> value) => new(value.Value.Kelvins, Ledger.Assume(value));
+
     /// <summary>A default as a plain number.</summary>
     public Num Take(TradeDefault<double> value) => new(value.Value, Ledger.Assume(value));
 

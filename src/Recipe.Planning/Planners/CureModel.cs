@@ -33,7 +33,7 @@ internal sealed record CureModel(CureKinetics Kinetics, CureOptions Options, boo
         }
 
         var owner = Owner.Of(resin);
-        var on = model.IsOwn ? OwnBasis(context, resin.Kinetics!, owner) : context.Ledger.Assume(Defaults.CureShape) | On(context, resin.GelTime, owner, "gel-time");
+        var on = KineticsBasis(context, resin);
         if (model.Options.GlassTransition is not null)
         {
             on |= On(context, resin.GlassTransitionLimit, owner, "glass-transition-limit") | On(context, resin.GlassTransition, owner, "glass-transition")
@@ -42,6 +42,14 @@ internal sealed record CureModel(CureKinetics Kinetics, CureOptions Options, boo
 
         return new Known<CureModel>(model, on);
     }
+
+    /// <summary>The model of a resin, or null; without a word about why.</summary>
+    public static CureModel? Find(ResinSystem resin) => Known.GetValue(resin, static r => Make(r)).Model;
+
+    /// <summary>What its rate rests on.</summary>
+    public static Rests KineticsBasis(PlanContext context, ResinSystem resin) => resin.Kinetics is { } own
+        ? OwnBasis(context, own, Owner.Of(resin))
+        : context.Ledger.Assume(Defaults.CureShape) | On(context, resin.GelTime, Owner.Of(resin), "gel-time");
 
     private static Rests OwnBasis(PlanContext context, Kinetics kinetics, Owner owner) => kinetics.Basis == Basis.Assumed
         ? context.Ledger.Assume(owner.Figure("kinetics", kinetics.Model, kinetics.Source))

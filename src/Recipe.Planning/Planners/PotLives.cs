@@ -51,9 +51,18 @@ internal sealed class PotLives
             return null;
         }
 
-        var life = PotLife.At(reference.Value, Temperature.Value, Mass.FromKilograms(mass.Si), Shape.Value);
-        return new Num(life.Life.Seconds, reference.On | Temperature.On | Shape.On | mass.On | Rules(life.Assumptions));
+        var pot = Mass.FromKilograms(mass.Si);
+        var life = PotLife.At(reference.Value, Temperature.Value, pot, Shape.Value);
+        var byRule = new Num(life.Life.Seconds, reference.On | Temperature.On | Shape.On | mass.On | Rules(life.Assumptions));
+        return PotHeat.Of(_resin)?.Life(pot, Temperature.Value, Shape.Value) is { } byHeat && byHeat.Seconds < byRule.Si
+            ? new Num(byHeat.Seconds, reference.On | Temperature.On | Shape.On | mass.On | PotHeat.Basis(_context, _resin))
+            : byRule;
     }
+
+    /// <summary>How hot a pot of this mass gets when it is left standing; null when it is not known.</summary>
+    public Known<Temperature>? Peak(Num mass) => InRange && mass.Si > 0 && PotHeat.Of(_resin)?.Peak(Mass.FromKilograms(mass.Si), Temperature.Value, Shape.Value) is { } peak
+        ? new Known<Temperature>(peak, Temperature.On | Shape.On | mass.On | PotHeat.Basis(_context, _resin))
+        : null;
 
     /// <summary>How long resin spread on the part stays workable in this room, s.</summary>
     public Num? InFilm(Known<Temperature> room)

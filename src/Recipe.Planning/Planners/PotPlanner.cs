@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Recipe.Planning.Planners;
 
 /// <summary>One pot while the plan is made, SI.</summary>
-internal sealed record PotWork(Num Mass, ImmutableArray<string> For, Num MixedAt, Num UsedUpAt, Num? Life);
+internal sealed record PotWork(Num Mass, ImmutableArray<string> For, Num MixedAt, Num UsedUpAt, Num? Life, Known<Temperature>? Peak);
 
 /// <summary>What is split into pots.</summary>
 /// <param name="System">The liquid.</param>
@@ -92,6 +92,7 @@ internal static class PotPlanner
                 MixedAt = ledger.PublishTime(pot.MixedAt),
                 UsedUpAt = ledger.PublishTime(pot.UsedUpAt),
                 PotLife = ledger.PublishTime(pot.Life),
+                StandingPeak = ledger.Publish(pot.Peak),
                 DeadAt = ledger.PublishTime(pot.MixedAt + pot.Life),
             });
         }
@@ -185,12 +186,17 @@ internal static class PotPlanner
         var pots = ImmutableArray.CreateBuilder<PotWork>(masses.Length);
         var clock = Num.Zero;
         var poured = 0.0;
+
+        // Pots that are alike, as planned ones are, live alike and warm alike.
+        var (alike, life, peak) = (double.NaN, (Num?)null, (Known<Temperature>?)null);
         foreach (var mass in masses)
         {
             var (names, time) = laying(poured / total, (poured + mass.Si) / total);
             poured += mass.Si;
             var used = clock + mixing + time.And(mass.On);
-            pots.Add(new PotWork(mass, names, clock, used, lives.Of(mass)));
+            (life, peak) = alike == mass.Si ? (life, peak) : (lives.Of(mass), lives.Peak(mass));
+            alike = mass.Si;
+            pots.Add(new PotWork(mass, names, clock, used, life, peak));
             clock = used;
         }
 
