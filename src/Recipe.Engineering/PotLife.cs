@@ -6,8 +6,8 @@ namespace Recipe.Engineering;
 /// Pot life of mixed resin at another temperature and mass than the data sheet's, and film life of resin spread on the part.
 /// </summary>
 /// <remarks>
-/// Rules of thumb with the assumptions named in the result; they do not replace the maker's figures. The power laws for
-/// temperature and mass are to give way to a lumped model of the pot's own heat where kinetic data are known.
+/// Rules of thumb with the assumptions named in the result; they do not replace the maker's figures. Where kinetic data are known,
+/// <see cref="SheetPot"/> follows the pot's own heat: take the shorter of the two.
 /// A large pot left standing can smoke or catch fire: spread it out, never leave it.
 /// </remarks>
 public static class PotLife

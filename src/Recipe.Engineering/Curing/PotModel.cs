@@ -9,7 +9,8 @@ namespace Recipe.Engineering;
 /// <remarks>
 /// The mean of a real pot follows this; its centre is hotter, and gels and peaks earlier and higher, the more so the larger the pot. The
 /// model therefore errs late and low: take a margin, as with any pot life (common practice: plan to use a pot up in two thirds of its
-/// life). In a runaway the brake of vitrification limits nothing, as the pot is then far above its glass transition. A large pot left
+/// life). Heat lost and specific heat are constant, although both grow in a hot pot: a peak above 100 degC is a warning, not a figure.
+/// In a runaway the brake of vitrification limits nothing, as the pot is then far above its glass transition. A large pot left
 /// standing can smoke and catch fire: spread it out, never leave it. The maker's data sheet wins.
 /// Source: the balance of heat of a well-stirred mass; solved by the embedded pair 3(2) of Bogacki and Shampine, Appl. Math. Lett. 2 (1989) 321.
 /// </remarks>
