@@ -44,7 +44,7 @@ public static class Planner
         var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes));
 
         var ledger = context.Ledger;
-        return new Plan
+        var plan = new Plan
         {
             Part = part,
             Shop = model.Shop,
@@ -58,17 +58,26 @@ public static class Planner
             Clock = clock is null ? null : ClockPlanner.Publish(ledger, clock),
             Bag = bag is null ? null : BagPlanner.Publish(ledger, bag),
             Vacuum = vacuum is null ? null : VacuumPlanner.Publish(ledger, vacuum),
-            Flow = flow is null ? null : InfusionPlanner.Publish(ledger, flow),
-            Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, progress, heating),
+            Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, heating),
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,
             Cost = CostPlanner.Work(model.Shop, takeoff),
+        };
 
-            // After the others, to tell what only it rests on.
+        // The models after the others, to tell what nothing but them rests on; assumptions and gaps last, since all publish into them.
+        var before = ledger.PublishedAssumptions();
+        plan = plan with
+        {
             Stiffness = stiffness is null ? null : StiffnessPlanner.Publish(ledger, stiffness, loads, curl),
-
-            // Last: all the others publish into them.
-            Assumptions = ledger.PublishedAssumptions(),
+            Pots = PotPlanner.WithPeaks(ledger, plan.Pots, pots),
+            Flow = flow is null ? null : InfusionPlanner.Publish(ledger, flow),
+            Cure = progress is null ? plan.Cure : plan.Cure! with { Progress = CureProgressPlanner.Publish(ledger, progress) },
+        };
+        var all = ledger.PublishedAssumptions();
+        return plan with
+        {
+            ModelAssumptions = [.. all.Except(before).Select(assumption => assumption.Key)],
+            Assumptions = all,
             Gaps = ledger.Gaps,
         };
     }

@@ -29,7 +29,7 @@ public sealed partial class JsonTests
         string[] bare =
         [
             "quantity", "mould_pulls", "laminators", "sides", "count", "number", "joins", "sheets", "coats", "pleats", "tape_layers", "hottest_step", "lines_without_price", "lines_without_mass",
-            "mix_resin_parts", "mix_hardener_parts", "pump_margin", "pieces", "amount", "cost", "total", "per_part", "errors", "warnings", "advice", "accepted",
+            "mix_resin_parts", "mix_hardener_parts", "pump_margin", "factor_to_first_limit", "pieces", "amount", "cost", "total", "per_part", "errors", "warnings", "advice", "accepted",
             "line", "column", "end_line", "end_column", "offset", "length",
         ];
         foreach (var (name, input) in Cases.All)
@@ -134,7 +134,7 @@ public sealed partial class JsonTests
     // Every number of the JSON in every unit in which a takeoff shows one, to as many digits as papers have.
     private static IEnumerable<string> Shown(JsonElement root)
     {
-        string[] units = ["g", "kg", "oz", "lb", "m2", "ft2", "yd2", "cm2", "m", "ft", "yd", "mm", "in", "L", "mL", "floz", "qt", "gal", "%"];
+        string[] units = ["g", "kg", "oz", "lb", "m2", "ft2", "yd2", "cm2", "m", "ft", "yd", "mm", "in", "L", "mL", "floz", "qt", "gal", "%", "N/mm", "MPa", "GPa"];
         foreach (var (_, value) in Numbers(root))
         {
             foreach (var inUnit in units.Select(unit => UnitTable.Get(unit).FromSi(value)).Append(value).Append(Math.Abs(value * 100)))
@@ -165,6 +165,6 @@ public sealed partial class JsonTests
     [GeneratedRegex(@"(?<![\w.])\d+(?:\.\d+)?(?![\w-])")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"_(m|m2|m3|kg|s|deg|fraction|Pa|K|degC|kg_per_m2|kg_per_m|K_per_s|percent)$|^resin_fraction$")]
+    [GeneratedRegex(@"_(m|m2|m3|kg|s|N|deg|fraction|Pa|K|degC|kg_per_m2|kg_per_m|K_per_s|percent)$|^resin_fraction$")]
     private static partial Regex UnitKey();
 }

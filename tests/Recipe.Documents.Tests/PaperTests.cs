@@ -51,7 +51,7 @@ public sealed class PaperTests
             {
                 var paper = Reading(Papers.Write(input, kind, format), format);
                 // What only the stiffness rests on stands where the stiffness does, and that is not on the bench.
-                var elsewhere = kind == Papers.Traveller ? input.Plan.Stiffness?.OwnAssumptions ?? [] : [];
+                var elsewhere = kind == Papers.Traveller ? input.Plan.ModelAssumptions : [];
                 Assert.All(
                     input.Plan.Assumptions.Where(assumption => elsewhere.Contains(assumption.Key)),
                     assumption => Assert.DoesNotContain(assumption.What, paper, StringComparison.Ordinal));

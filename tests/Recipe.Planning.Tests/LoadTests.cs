@@ -155,7 +155,7 @@ public class LoadTests
         Assert.Contains(key, plan.Stiffness!.Loads[0].First!.Factor.RestsOn);
         Assert.DoesNotContain(key, plan.Stiffness.Along.RestsOn);
         Assert.DoesNotContain(key, plan.Stiffness.Loads[0].Lines[0].Along.RestsOn);
-        Assert.Contains(key, plan.Stiffness.OwnAssumptions);
+        Assert.Contains(key, plan.ModelAssumptions);
     }
 
     private static IReadOnlyList<LoadPlan> Loads(string materials, string load, string plies) => [.. Plan(materials, load, plies, "infusion-epoxy").Stiffness!.Loads];

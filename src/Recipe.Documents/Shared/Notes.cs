@@ -79,8 +79,8 @@ internal static class Notes
 
     private static IEnumerable<Block> AssumptionLines(PaperContext context)
     {
-        // What only the stiffness rests on is listed where the stiffness is shown, which is not at the bench.
-        var elsewhere = context.Plan.Stiffness?.OwnAssumptions ?? [];
+        // The constants of the models are listed at the desk: nobody at the bench can do anything about them.
+        var elsewhere = context.Plan.ModelAssumptions;
         var shown = context.Plan.Assumptions.Select((assumption, i) => (Assumption: assumption, Number: i + 1))
             .Where(pair => !elsewhere.Contains(pair.Assumption.Key)).ToList();
         if (shown.Count == 0)

@@ -24,6 +24,7 @@ internal static class CureStation
         }
 
         blocks.Add(Panel(context, cure));
+        blocks.AddRange(Progress(context, cure));
         blocks.Add(TravellerContext.TimedSteps(Origin(context), cure.Steps.Take(Demould(cure)).Select(step => Step(context, step))));
         blocks.Add(Hold(context));
         return new Station("Cure", blocks.ToImmutable());
@@ -35,7 +36,7 @@ internal static class CureStation
 
     /// <summary>The cure at a glance: how long, how hot, what stands least.</summary>
     public static IEnumerable<Block> Outline(TravellerContext context) =>
-        context.Plan.Cure is { Steps.IsEmpty: false } cure ? [Panel(context, cure)] : [];
+        context.Plan.Cure is { Steps.IsEmpty: false } cure ? [Panel(context, cure), .. Progress(context, cure)] : [];
 
     // Index of the first demoulding; the number of steps when there is none.
     private static int Demould(CurePlan cure) => cure.Steps.TakeWhile(step => step.Step.Action != CureAction.Demould).Count();
@@ -58,32 +59,29 @@ internal static class CureStation
             items.Add(new("In the middle of the laminate up to", hot.Main, hot.Beside));
         }
 
-        items.AddRange(Progress(context, cure));
         return new KeyNumbers($"Cure, {QuantityText.Span(cure.Total.Value)} in all", items.ToImmutable());
     }
 
-    // What the resin makes of it: said as rough as a model is that nobody fitted to the tin.
-    private static IEnumerable<KeyNumber> Progress(TravellerContext context, CurePlan cure)
+    // What the resin makes of it, said as rough as a model is that nobody fitted to the tin.
+    private static IEnumerable<Block> Progress(TravellerContext context, CurePlan cure)
     {
         if (cure.Progress is not { } progress)
         {
             yield break;
         }
 
-        var rests = context.Paper.RestsOn(progress.Degree.RestsOn);
-        yield return Moment("Vacuum off not before", progress.VacuumOff, rests);
-        var planned = QuantityText.Span(progress.PlannedDemould.Value);
         var early = progress.Demould is null || progress.Demould.Value.Value > progress.PlannedDemould.Value;
-        yield return Moment("Firm enough to pull not before", progress.Demould, $"planned at {planned}", early);
-        if (progress.Transition is { } transition)
+        var text = "Vacuum off not before " + Phrase.Strong(Moment(progress.VacuumOff)) + ". Pull not before " + Phrase.Strong(Moment(progress.Demould))
+            + (early ? $" ▲ planned at {At(context, progress.PlannedDemould.Value)}. " : ". ");
+        if (progress.Transition is { Value: var band })
         {
-            var (low, high) = (context.Text.Temperature(Whole(transition.Value.Low)), context.Text.Temperature(Whole(transition.Value.High)));
-            var value = context.Text.Temperature(Whole(transition.Value.Value));
-            yield return new("Softens after this cure at about", value.Main, $"{low.Main} to {high.Main}; {Numbers.Fixed(progress.Degree.Value * 100, 0)}\u00A0% cured");
+            var (value, low, high) = (context.Text.Temperature(Whole(band.Value)), context.Text.Temperature(Whole(band.Low)), context.Text.Temperature(Whole(band.High)));
+            text += $"After this cure it softens at about {value.Main} ({low.Main} to {high.Main}, {Numbers.Fixed(progress.Degree.Value * 100, 0)}\u00A0% cured).";
         }
 
-        KeyNumber Moment(string label, Computed<Duration>? time, string? note, bool alarm = false) =>
-            time is { } at ? new(label, At(context, Quarters(at.Value)), note, Alarm: alarm) : new(label, "later than this cure", note, Alarm: alarm);
+        yield return new Paragraph(text);
+
+        string Moment(Computed<Duration>? time) => time is { } at ? At(context, Quarters(at.Value)) : "later than this cure";
     }
 
     private static Temperature Whole(Temperature value) => Temperature.FromDegreesCelsius(Math.Round(value.DegreesCelsius));

@@ -42,13 +42,12 @@ internal static class MixStation
         return new Station(context.Process == Process.Infused ? "Mix and infuse" : "Mix", blocks.ToImmutable());
     }
 
-    // Only what burns fingers or melts a cup is worth a word.
+    // A figure beyond that would be more than the model knows.
     private static string Standing(TravellerContext context)
     {
-        const double melts = 80;
-        var hottest = context.Plan.Pots.Where(pot => pot.StandingPeak is { Value.DegreesCelsius: > melts }).MaxBy(pot => pot.StandingPeak!.Value.Value.DegreesCelsius);
-        return hottest is null ? ""
-            : $". Left standing, pot {Numbers.Whole(hottest.Number)} can pass {context.Text.Temperature(UnitsNet.Temperature.FromDegreesCelsius(Math.Floor(hottest.StandingPeak!.Value.Value.DegreesCelsius / 10) * 10)).Main}";
+        const double boils = 100;
+        var hot = context.Plan.Pots.FirstOrDefault(pot => pot.StandingPeak is { Value.DegreesCelsius: > boils });
+        return hot is null ? "" : $". Left standing, pot {Numbers.Whole(hot.Number)} can pass {context.Text.Temperature(UnitsNet.Temperature.FromDegreesCelsius(boils)).Main}";
     }
 
     private static ResinSystem? System(TravellerContext context) => context.Plan.Resin?.System ?? context.Part.Resin;

@@ -67,6 +67,12 @@ public sealed record Plan
     /// <summary>Every default or unmeasured figure used, in order of key.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
 
+    /// <summary>
+    /// Keys of the assumptions that nothing but the stiffness, the heat of a pot, the flow of an infusion and the progress of the cure rests
+    /// on: models whose constants are for the desk.
+    /// </summary>
+    public ImmutableArray<string> ModelAssumptions { get; init; } = [];
+
     /// <summary>What could not be computed.</summary>
     public ImmutableArray<Gap> Gaps { get; init; } = [];
 }

@@ -34,8 +34,6 @@ public sealed record StiffnessPlan
     /// <summary>How it wants to spring when it cools; null when an expansion is missing, or when no cure says from where it cools.</summary>
     public CurlPlan? Curl { get; init; }
 
-    /// <summary>Keys of the assumptions that nothing else in the plan rests on.</summary>
-    public required ImmutableArray<string> OwnAssumptions { get; init; }
 }
 
 /// <summary>

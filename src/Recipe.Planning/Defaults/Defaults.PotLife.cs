@@ -22,7 +22,7 @@ public static partial class Defaults
 
     /// <summary>The heat of a pot.</summary>
     public static readonly TradeDefault<string> PotHeat = new(
-        "default.pot-heat", "the pot and its heat", "cup", "a cup as deep as wide or a tray 10 mm deep; loses 10 W/m2 for each degC; takes 1.9 J/g for each degC", $"{Memory}; one lump of resin: its middle is hotter",
+        "default.pot-heat", "the pot and its heat", "cup", "a cup as deep as wide or a tray 10 mm deep; one lump that loses 10 W/m2 and takes 1.9 J/g for each degC", Memory,
         "put a thermometer into a witness pot outdoors");
 
     /// <summary>The rules that an estimate rests on.</summary>

@@ -207,11 +207,11 @@ public static partial class Defaults
 
     /// <summary>How far the part may be from the room's temperature.</summary>
     public static readonly TradeDefault<TemperatureDelta> RoomBand = new(
-        "default.room-band", "resin on the part may be warmer or colder than the room by", TemperatureDelta.FromKelvins(2), "2 degC", $"{Common}: resin, mould and room within 3 degC", "read the temperature of the mould beside the part");
+        "default.room-band", "resin on the part may be warmer or colder than the room by", TemperatureDelta.FromKelvins(2), "2 degC", Common, "read the temperature of the mould beside the part");
 
     /// <summary>How far two tins of one resin may differ in their times.</summary>
     public static readonly TradeDefault<double> SheetTimeScatter = new(
-        "default.sheet-time-scatter", "a tin may go off sooner or later than its sheet by", 0.15, "15 %", $"{Memory}: lots and hands differ by 10 to 20 %", "time a cup of each new tin");
+        "default.sheet-time-scatter", "a tin may go off sooner or later than its sheet by", 0.15, "15 %", Memory, "time a cup of each new tin");
 
     // --- Infusion -----------------------------------------------------------------------------------------------------
 
@@ -237,7 +237,7 @@ public static partial class Defaults
 
     /// <summary>How much less permeable plies are through their thickness.</summary>
     public static readonly TradeDefault<double> ThroughThickness = new(
-        "default.through-thickness", "how many times less permeable the plies are through their thickness than along it", 30, "30 times",
+        "default.through-thickness", "how many times less permeable the plies are through their thickness than along it", 30, "30",
         $"{Memory}: 10 to 100 times", "time a strip of your own stack with its flow medium");
 
     /// <summary>Thickness of a flow medium.</summary>
@@ -246,12 +246,12 @@ public static partial class Defaults
 
     /// <summary>How far a permeability that nobody measured may be off.</summary>
     public static readonly TradeDefault<double> PermeabilityScatter = new(
-        "default.permeability-scatter", "how many times more or less permeable the stack may be", 3, "3 times",
+        "default.permeability-scatter", "how many times more or less permeable the stack may be", 3, "3",
         $"{Memory}: laboratories differed by ten times from end to end in the first international comparison (Arbter et al. 2011)", "give cloth and flow medium a `permeability` that you have timed yourself");
 
     /// <summary>How far a measured permeability may be off.</summary>
     public static readonly TradeDefault<double> OwnPermeabilityScatter = new(
-        "default.permeability-scatter.own", "how many times more or less permeable the stack may be than measured", 1.2, "1.2 times",
+        "default.permeability-scatter.own", "how many times more or less permeable the stack may be than measured", 1.2, "1.2",
         $"{Memory}: about a fifth with one agreed method (Vernet et al. 2014)", "write the fill time of each part down and compare");
 
     /// <summary>Change of temperature that halves a viscosity.</summary>
@@ -277,7 +277,7 @@ public static partial class Defaults
         $"{Memory}; never faster than 3 degC/min", "write `cool to 30 degC at 1 degC/min`");
 
     /// <summary>Cure of an epoxy whose kinetics nobody gives: 1/s and K, orders 1 and 2.</summary>
-    public static readonly (double A1, double E1, double A2, double E2) CureShapeConstants = (1.233e5 / 60, 6014, 6.165e6 / 60, 5773);
+    public static readonly (double A1, double E1, double A2, double E2) CureShapeConstants = (7.24e5 / 60, 6014, 3.58e6 / 60, 5773);
 
     /// <summary>Cure of an epoxy whose kinetics nobody gives.</summary>
     public static readonly TradeDefault<string> CureShape = new(

@@ -60,7 +60,7 @@ internal static class CurePlanner
         return new CureWork(steps, Peak(steps, conditions.Room), HeatLimits.Work(context, steps), [.. thermal], schedule);
     }
 
-    public static CurePlan Publish(PlanLedger ledger, CureWork work, ProgressWork? progress, HeatingWork? heating)
+    public static CurePlan Publish(PlanLedger ledger, CureWork work, HeatingWork? heating)
     {
         var steps = ImmutableArray.CreateBuilder<CureStepPlan>(work.Steps.Length);
         foreach (var s in work.Steps)
@@ -82,7 +82,6 @@ internal static class CurePlanner
             Limits = limits.MoveToImmutable(),
             Inside = ledger.Publish(heating?.Peak),
             InsideAt = ledger.PublishTime(heating?.At),
-            Progress = progress is null ? null : CureProgressPlanner.Publish(ledger, progress),
         };
     }
 

@@ -92,12 +92,23 @@ internal static class PotPlanner
                 MixedAt = ledger.PublishTime(pot.MixedAt),
                 UsedUpAt = ledger.PublishTime(pot.UsedUpAt),
                 PotLife = ledger.PublishTime(pot.Life),
-                StandingPeak = ledger.Publish(pot.Peak),
                 DeadAt = ledger.PublishTime(pot.MixedAt + pot.Life),
             });
         }
 
         return plans.MoveToImmutable();
+    }
+
+    /// <summary>The same pots with how hot they get when they are left standing, which is a model's word.</summary>
+    public static ImmutableArray<PotPlan> WithPeaks(PlanLedger ledger, ImmutableArray<PotPlan> plans, ImmutableArray<PotWork> pots)
+    {
+        var with = ImmutableArray.CreateBuilder<PotPlan>(plans.Length);
+        for (var i = 0; i < plans.Length; i++)
+        {
+            with.Add(plans[i] with { StandingPeak = ledger.Publish(pots[i].Peak) });
+        }
+
+        return with.MoveToImmutable();
     }
 
     /// <summary>Time to mix one pot, s.</summary>

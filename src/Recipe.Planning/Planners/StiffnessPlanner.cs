@@ -80,7 +80,6 @@ internal static class StiffnessPlanner
     public static StiffnessPlan Publish(PlanLedger ledger, StiffnessWork work, ImmutableArray<LoadWork> loads, CurlWork? curl)
     {
         var (laminate, on) = (work.Laminate, work.On);
-        var before = ledger.PublishedAssumptions();
         var constants = laminate.StretchingConstants();
         return new StiffnessPlan
         {
@@ -92,7 +91,6 @@ internal static class StiffnessPlanner
             Lines = [.. work.Lines.Select((share, i) => Share(work.Plies[i].Line, share))],
             Loads = [.. loads.Select(load => LoadPlanner.Publish(ledger, work, load))],
             Curl = curl is null ? null : CurlPlanner.Publish(ledger, curl),
-            OwnAssumptions = [.. ledger.PublishedAssumptions().Select(a => a.Key).Except(before.Select(a => a.Key), StringComparer.Ordinal)],
         };
     }
 

@@ -161,7 +161,6 @@ internal static class HatchLid
                 RiseAcross = On(Mm(0.9792), "book.e-glass.modulus", "default.stress-free-temperature"),
                 CornerRise = On(Mm(0.5081), "book.e-glass.modulus", "default.stress-free-temperature"),
             },
-            OwnAssumptions = ["book.e-glass.modulus", "default.stress-free-temperature"],
         },
         Resin = new ResinPlan
         {
@@ -191,6 +190,7 @@ internal static class HatchLid
             DrawDown = Known(Min(10)),
             Need = Known(Min(55.6)),
             FilmLife = On(Min(184.7), "default.film-life", "default.pot-life-slope"),
+            FilmLifeBand = On(new Banded<Duration>(Min(184.7), Min(151.3), Min(225.6)), "default.film-life"),
         },
         Bag = new BagPlan
         {
@@ -231,10 +231,23 @@ internal static class HatchLid
                 new HeatLimit("mould hatch-lid-mould", "hatch-lid-mould", Known(C(70)), C(50), 2, Here),
                 new HeatLimit("bag film nylon-bag-film", "nylon-bag-film", On(C(120), "book.nylon-bag-film.heat-limit"), C(50), 2, Here),
             ],
+            Progress = new CureProgress
+            {
+                Gel = On(H(5.1), "default.film-life"),
+                VacuumOff = On(H(7.65), "default.film-life"),
+                PlannedDemould = Known(H(20.5)),
+                Demould = On(H(21.2), "default.film-life"),
+                DegreeAtDemould = On(0.951, "default.film-life"),
+                TransitionAtDemould = On(C(72.6), "default.film-life"),
+                Degree = On(0.951, "default.film-life"),
+                Transition = On(new Banded<Temperature>(C(72.6), C(66.4), C(78.8)), "default.film-life"),
+                OwnKinetics = true,
+            },
         },
         Takeoff = Takeoff,
         Cost = new CostPlan(Takeoff.Sum(line => line.Cost ?? 0), "EUR", Takeoff.Count(line => line.Cost is null)),
         Assumptions = Assumptions,
+        ModelAssumptions = ["book.e-glass.modulus", "default.stress-free-temperature"],
     };
 
     private static ImmutableArray<LoadPlan> Loads =>

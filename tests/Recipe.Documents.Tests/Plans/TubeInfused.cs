@@ -77,12 +77,29 @@ internal static class TubeInfused
         [
             new PotPlan
             {
-                Number = 1, Mass = Known(G(281.3)), Resin = Known(G(231.7)), Hardener = Known(G(49.6)), HardenerTolerance = G(1), MixedAt = Known(Min(0)), UsedUpAt = Known(Min(22)), PotLife = Known(Min(95)), DeadAt = Known(Min(95)),
+                Number = 1, Mass = Known(G(281.3)), Resin = Known(G(231.7)), Hardener = Known(G(49.6)), HardenerTolerance = G(1), MixedAt = Known(Min(0)), UsedUpAt = Known(Min(22)), PotLife = Known(Min(95)), StandingPeak = Known(C(187)), DeadAt = Known(Min(95)),
             },
         ],
         Vacuum = new VacuumLevels { BelowAmbient = Known(Mbar(940)), Absolute = Known(Mbar(43.6)), Ceiling = Known(Mbar(983.6)), LeakCheck = Known(Min(5)), RiseAtMost = Known(Mbar(34)) },
+        Flow = new InfusionFlow
+        {
+            Path = Known(Mm(300)),
+            FromALine = true,
+            Drive = Known(Mbar(940)),
+            Permeability = Known(Area.FromSquareMeters(1.3e-9)),
+            Porosity = Known(0.45),
+            Viscosity = Known(DynamicViscosity.FromMillipascalSeconds(310)),
+            Fill = Known(Min(4.2)),
+            FillAtBest = Known(Min(1.4)),
+            Reach = Known(Mm(300)),
+            Thickens = Known(Min(190)),
+            Gel = Known(Min(620)),
+            LongestPath = Known(Mm(1900)),
+        },
         Cure = new CurePlan
         {
+            Inside = Known(C(71.4)),
+            InsideAt = Known(Min(400)),
             Steps =
             [
                 Timed(Part.Cure!.Steps[0], 21, 21, 0, 24),
