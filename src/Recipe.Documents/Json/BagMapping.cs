@@ -48,6 +48,8 @@ internal static class BagMapping
             written?.Off,
             Si.Of(levels?.PumpDown),
             Si.Of(levels?.PumpMargin),
+            Si.Number(levels?.LeakOfAir?.Value.CubicMetersPerSecond),
+            Si.Of(levels?.Hole),
             Si.RestsOn(
                 ("below_ambient_Pa", levels?.BelowAmbient.RestsOn),
                 ("absolute_Pa", levels?.Absolute.RestsOn),
@@ -55,7 +57,9 @@ internal static class BagMapping
                 ("leak_check_s", levels?.LeakCheck?.RestsOn),
                 ("rise_at_most_Pa", levels?.RiseAtMost?.RestsOn),
                 ("pump_down_s", levels?.PumpDown?.RestsOn),
-                ("pump_margin", levels?.PumpMargin?.RestsOn)));
+                ("pump_margin", levels?.PumpMargin?.RestsOn),
+                ("leak_of_air_m3_per_s", levels?.LeakOfAir?.RestsOn),
+                ("hole_m", levels?.Hole?.RestsOn)));
     }
 
     public static InfusionRecord Of(Infusion infusion, InfusionFlow? flow) => new(

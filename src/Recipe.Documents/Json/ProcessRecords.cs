@@ -17,6 +17,8 @@ internal sealed record VacuumRecord(
     string? Off,
     double? PumpDownS,
     double? PumpMargin,
+    [property: JsonPropertyName("leak_of_air_m3_per_s")] double? LeakOfAirM3PerS,
+    double? HoleM,
     Rests? RestsOn);
 
 internal sealed record InfusionRecord(

@@ -1,6 +1,8 @@
 using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
+using Recipe.Planning;
 
 namespace Recipe.Documents.Travellers;
 
@@ -65,6 +67,12 @@ internal static class VacuumStation
         yield return TravellerContext.Step(
             "Read again. The pressure may rise by",
             limit is { } most ? new BigCell(text.Pressure(most, Rounding.Down).Main, "at most" + (text.Pressure(most, Rounding.Down).Beside is { } other ? $", {other}" : "")) : "no limit is written: decide one and write it down",
-            new Blank("after", text.PressureUnit));
+            new Blank("after", text.PressureUnit),
+            Meaning(levels));
     }
+
+    // A rise says little; a hole that one can look for says more.
+    private static string? Meaning(VacuumLevels? levels) => levels is { LeakOfAir: { } air, Hole: { } hole }
+        ? $"that is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm"
+        : null;
 }

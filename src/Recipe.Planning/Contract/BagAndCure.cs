@@ -59,6 +59,12 @@ public sealed record VacuumLevels
     /// bag or check is not known.
     /// </summary>
     public Computed<double>? PumpMargin { get; init; }
+
+    /// <summary>Air of the shop that leaks in at the rise that the check accepts; null when bag or check is not known.</summary>
+    public Computed<VolumeFlow>? LeakOfAir { get; init; }
+
+    /// <summary>Diameter of one round hole that leaks as much; null with it.</summary>
+    public Computed<Length>? Hole { get; init; }
 }
 
 /// <summary>The cure against the clock.</summary>

@@ -68,7 +68,7 @@ internal sealed record CureModel(CureKinetics Kinetics, CureOptions Options, boo
                     : new Made(null, $"kinetics '{own.Model}' of {resin.Name} lack constants or are no model of this program")
                 : Usual(resin);
         }
-        catch (ArgumentOutOfRangeException)
+        catch (ArgumentException)
         {
             return new Made(null, $"the kinetics of {resin.Name} are beyond what the model answers for");
         }

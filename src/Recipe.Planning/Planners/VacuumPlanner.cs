@@ -7,7 +7,14 @@ using LeakRate = Recipe.Engineering.LeakRate;
 namespace Recipe.Planning.Planners;
 
 /// <summary>The vacuum while the plan is made; pressures in Pa.</summary>
-internal sealed record VacuumWork(Num Below, Num Absolute, Num Ceiling, Num? LeakCheck, Num? RiseAtMost, Num? PumpDown, Num? PumpMargin);
+internal sealed record VacuumWork(Num Below, Num Absolute, Num Ceiling, Num? LeakCheck, Num? RiseAtMost, Num? PumpDown, Num? PumpMargin)
+{
+    /// <summary>Air of the shop that the accepted rise lets in, m3/s.</summary>
+    public Num? LeakOfAir { get; init; }
+
+    /// <summary>Diameter of the one hole that lets it in, m.</summary>
+    public Num? Hole { get; init; }
+}
 
 /// <summary>Levels in both conventions, the ceiling at this height, and what the pump has in hand.</summary>
 internal static class VacuumPlanner
@@ -35,7 +42,8 @@ internal static class VacuumPlanner
         var absolute = ambient - below;
         absolute = absolute.Si < 0 ? absolute with { Si = 0 } : absolute;
         var (down, margin) = Pump(context, bag, ambient, absolute, time, rise);
-        return new VacuumWork(below, absolute, ambient, time, rise, down, margin);
+        var (air, hole) = Leak(context, bag, ambient, absolute, time, rise);
+        return new VacuumWork(below, absolute, ambient, time, rise, down, margin) { LeakOfAir = air, Hole = hole };
     }
 
     public static VacuumLevels Publish(PlanLedger ledger, VacuumWork work) => new()
@@ -47,6 +55,8 @@ internal static class VacuumPlanner
         RiseAtMost = ledger.PublishPressure(work.RiseAtMost),
         PumpDown = ledger.PublishTime(work.PumpDown),
         PumpMargin = ledger.PublishNumber(work.PumpMargin),
+        LeakOfAir = work.LeakOfAir is { } air ? ledger.Publish(VolumeFlow.FromCubicMetersPerSecond(air.Si), air.On) : null,
+        Hole = ledger.PublishLength(work.Hole),
     };
 
     private static Num? Level(PlanContext context, Model.VacuumPlan vacuum, Num ambient)
@@ -111,6 +121,27 @@ internal static class VacuumPlanner
 
         context.Miss("time to draw the bag down", "the pump does not get to that level");
         return (null, margin);
+    }
+
+    // What the rise that is accepted means: so much air a minute, through a hole so small.
+    private static (Num? Air, Num? Hole) Leak(PlanContext context, BagWork? bag, Num ambient, Num level, Num? time, Num? rise)
+    {
+        if (bag is null || rise is not { Si: > 0 } allowed || time is not { Si: > 0 } over || level.Si >= ambient.Si)
+        {
+            return (null, null);
+        }
+
+        var volume = FreeVolume(context, bag);
+        if (volume.Si <= 0)
+        {
+            return (null, null);
+        }
+
+        var outside = Pressure.FromPascals(ambient.Si);
+        var leak = LeakRate.FromRise(Volume.FromCubicMeters(volume.Si), Pressure.FromPascals(allowed.Si), Duration.FromSeconds(over.Si));
+        var on = volume.On | allowed.On | over.On | ambient.On;
+        var hole = Pinhole.DiameterFor(leak, outside, Pressure.FromPascals(level.Si));
+        return (new Num(leak.FreeAir(outside).CubicMetersPerSecond, on), new Num(hole.Meters, on | level.On));
     }
 
     private static Num FreeVolume(PlanContext context, BagWork bag)

@@ -206,6 +206,8 @@ internal static class HatchLid
         },
         Vacuum = new VacuumLevels
         {
+            LeakOfAir = Known(VolumeFlow.FromMillilitersPerMinute(31.4)),
+            Hole = Known(Mm(0.06)),
             BelowAmbient = Known(Mbar(846.6)),
             Absolute = Known(Mbar(137)),
             Ceiling = Known(Mbar(983.6)),
