@@ -118,6 +118,18 @@ public class CureScheduleTests
             iter: 1000);
     }
 
+    /// <summary>Common practice: twice as fast for each 10 K more. 6 h at 20, then 9 h at 30 degC, are worth 24 h at 20 degC.</summary>
+    [Fact]
+    public void Warm_hours_count_for_more()
+    {
+        CureSchedule cure = CureSchedule.Create(C(20), [new HoldStep(C(20), Duration.FromHours(6)), new HoldStep(C(30), Duration.FromHours(10))]);
+        Assert.Equal(15, cure.TimeWorth(Duration.FromHours(24), C(20))!.Value.Hours, 1e-9);
+        Assert.Equal(3, cure.TimeWorth(Duration.FromHours(1.5), C(30))!.Value.Hours, 1e-9);
+        Assert.Null(cure.TimeWorth(Duration.FromHours(26.1), C(20)));
+        Assert.Equal(0, cure.TimeWorth(Duration.Zero, C(20))!.Value.Hours);
+        Assert.Throws<ArgumentOutOfRangeException>(() => cure.TimeWorth(Duration.FromHours(-1), C(20)));
+    }
+
     [Fact]
     public void Steps_that_cannot_be_are_refused()
     {

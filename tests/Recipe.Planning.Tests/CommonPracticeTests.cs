@@ -83,7 +83,9 @@ public class CommonPracticeTests
         var carried = pump * (levels.Absolute.Value.Millibars - 20);
         Assert.Equal(carried / levels.PumpMargin!.Value.Value, leak.LitersPerSecond * plan.Conditions.Ambient.Value.Millibars, 1e-6);
 
-        var litres = leak.MillilitersPerMinute * 5 / 30 * plan.Conditions.Ambient.Value.Millibars / 1000;
+        // Film 10 mm off the part on the mean, 3 m of hose with a bore of 8 mm, and a pot of 2 L.
+        var film = plan.Bag!.Layers.Single(layer => layer.Layer.Class == LayerClass.BagFilm).Area.Value.SquareDecimeters;
+        var litres = (film * 0.1) + (Math.PI / 4 * 0.08 * 0.08 * 30) + 2;
         Assert.InRange(leak.MillilitersPerMinute, 6.7 * litres * 30 / 33.86 * 0.95, 6.7 * litres * 30 / 33.86 * 1.05);
         var squareCentimetres = Math.PI / 4 * Math.Pow(levels.Hole!.Value.Value.Centimeters, 2);
         Assert.InRange(leak.LitersPerSecond / squareCentimetres, 0.85 * 19, 0.85 * 21);

@@ -114,7 +114,7 @@ public sealed class StyreneBoils : Check
             """,
     };
 
-    private static readonly Pressure Floor = Pressure.FromMillibars(50);
+    private static readonly Pressure Floor = Engineering.Styrene.PracticeFloor;
     private static readonly Pressure Wanted = Pressure.FromMillibars(250);
 
     /// <inheritdoc/>

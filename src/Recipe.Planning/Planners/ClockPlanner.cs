@@ -44,17 +44,13 @@ internal static class ClockPlanner
         // The last pot is used up when everything is laid.
         var hunt = context.Figures.Time(context.Part.Vacuum?.Within, context.PartOwner, "within");
         var down = hunt ?? context.Take(Defaults.LeakHunt) + (vacuum?.PumpDown ?? Num.Zero);
-        return new ClockWork(pots[^1].UsedUpAt, bagging, down, lives?.InFilm(conditions.Room), Band(context, lives, conditions.Room));
+        var film = lives?.InFilm(conditions.Room);
+        return new ClockWork(pots[^1].UsedUpAt, bagging, down, film, film is { Si: > 0 } life ? Band(context, lives!, conditions.Room, life) : null);
     }
 
     // Two causes that know nothing of each other: their shares of the life are added as squares of logarithms.
-    private static (double Low, double High, Rests On)? Band(PlanContext context, PotLives? lives, Known<Temperature> room)
+    private static (double Low, double High, Rests On) Band(PlanContext context, PotLives lives, Known<Temperature> room, Num life)
     {
-        if (lives?.InFilm(room) is not { Si: > 0 } life)
-        {
-            return null;
-        }
-
         var (kelvins, tin) = (context.Take(Defaults.RoomBand), context.Take(Defaults.SheetTimeScatter));
         var scatter = Math.Log(1 + tin.Si);
         return (life.Si / Factor(kelvins.Si), life.Si * Factor(-kelvins.Si), life.On | kelvins.On | tin.On);

@@ -94,32 +94,12 @@ internal static class CureProgressPlanner
         if (context.Part.Resin!.Demould is { Value: { Time.Seconds: > 0 and < 1e9 } sheet } figure)
         {
             // The sheet knows more than a model: the later of the two is the earliest.
-            var bySheet = BySheet(cure.Schedule, sheet);
+            var bySheet = cure.Schedule.TimeWorth(sheet.Time, sheet.At);
             moments = moments with { Demould = moments.Demould is { } firm && bySheet is { } later ? (later > firm ? later : firm) : null };
             on |= context.Figures.Basis(figure, Owner.Of(context.Part.Resin), "demould");
         }
 
         return new ProgressWork(curve, moments, demould.Si, band, lead, demould.Si, ramp, model.IsOwn, on);
-    }
-
-    // When the hours of the sheet are over, each counted twice as much for each 10 K more; null when they never are.
-    private static Duration? BySheet(CureSchedule schedule, TimeAt sheet)
-    {
-        var left = sheet.Time.Seconds;
-        foreach (var segment in schedule.Segments)
-        {
-            var mean = (segment.From.Kelvins + segment.To.Kelvins) / 2;
-            var speed = Math.Pow(2, (mean - sheet.At.Kelvins) / 10);
-            var counts = segment.Lasts.Seconds * speed;
-            if (counts >= left)
-            {
-                return segment.Start + Duration.FromSeconds(left / speed);
-            }
-
-            left -= counts;
-        }
-
-        return null;
     }
 
     // A part that is colder or warmer than its schedule all along, and two laboratories that find different transitions of one part.

@@ -41,8 +41,10 @@ internal static class VacuumPlanner
         // A level beyond the air there is gives nothing, not less than nothing; the ceiling beside it tells.
         var absolute = ambient - below;
         absolute = absolute.Si < 0 ? absolute with { Si = 0 } : absolute;
-        var (down, margin) = Pump(context, bag, ambient, absolute, time, rise);
-        var (air, hole) = Leak(context, bag, ambient, absolute, time, rise);
+        var volume = bag is null ? (Num?)null : FreeVolume(context, bag);
+        var leak = Leak(volume, time, rise);
+        var (down, margin) = Pump(context, volume, ambient, absolute, leak);
+        var (air, hole) = Meaning(leak, ambient, absolute);
         return new VacuumWork(below, absolute, ambient, time, rise, down, margin) { LeakOfAir = air, Hole = hole };
     }
 
@@ -88,24 +90,22 @@ internal static class VacuumPlanner
     }
 
     // Air under the film, in hose and catch pot, drawn off at the pump's free flow; what leaks in may be a fifth of what goes out.
-    private static (Num? Down, Num? Margin) Pump(PlanContext context, BagWork? bag, Num ambient, Num level, Num? time, Num? rise)
+    private static (Num? Down, Num? Margin) Pump(PlanContext context, Num? free, Num ambient, Num level, Known<LeakRate>? leak)
     {
         var figures = context.Figures;
-        if (bag is null || figures.Flow(context.Shop?.Pump, context.ShopOwner, "pump") is not { } flow)
+        if (free is not { } volume || figures.Flow(context.Shop?.Pump, context.ShopOwner, "pump") is not { } flow)
         {
             return (null, null);
         }
 
         var ultimate = figures.Pressure(context.Shop?.PumpUltimate, context.ShopOwner, "pump ultimate") ?? context.Take(Defaults.PumpUltimate);
-        var volume = FreeVolume(context, bag);
         var on = flow.On | ultimate.On | volume.On | level.On | ambient.On;
         var speed = VolumeFlow.FromCubicMetersPerSecond(flow.Si);
         var bottom = Pressure.FromPascals(ultimate.Si);
         Num? margin = null;
-        if (rise is { Si: > 0 } allowed && time is { Si: > 0 } over && volume.Si > 0)
+        if (leak is { } known)
         {
-            var leak = LeakRate.FromRise(Volume.FromCubicMeters(volume.Si), Pressure.FromPascals(allowed.Si), Duration.FromSeconds(over.Si));
-            margin = new Num(Vacuum.PumpMargin(speed, Pressure.FromPascals(level.Si), bottom, leak), on | allowed.On | over.On);
+            margin = new Num(Vacuum.PumpMargin(speed, Pressure.FromPascals(level.Si), bottom, known.Value), on | known.On);
         }
 
         if (level.Si <= 0 || volume.Si <= 0)
@@ -123,25 +123,24 @@ internal static class VacuumPlanner
         return (null, margin);
     }
 
-    // What the rise that is accepted means: so much air a minute, through a hole so small.
-    private static (Num? Air, Num? Hole) Leak(PlanContext context, BagWork? bag, Num ambient, Num level, Num? time, Num? rise)
+    // The leak that the check accepts.
+    private static Known<LeakRate>? Leak(Num? volume, Num? time, Num? rise) =>
+        volume is { Si: > 0 } free && rise is { Si: > 0 } allowed && time is { Si: > 0 } over
+            ? new Known<LeakRate>(
+                LeakRate.FromRise(Volume.FromCubicMeters(free.Si), Pressure.FromPascals(allowed.Si), Duration.FromSeconds(over.Si)), free.On | allowed.On | over.On)
+            : null;
+
+    // What it means: so much air a minute, through a hole so small.
+    private static (Num? Air, Num? Hole) Meaning(Known<LeakRate>? leak, Num ambient, Num level)
     {
-        if (bag is null || rise is not { Si: > 0 } allowed || time is not { Si: > 0 } over || level.Si >= ambient.Si)
+        if (leak is not { } known || level.Si >= ambient.Si)
         {
             return (null, null);
         }
 
-        var volume = FreeVolume(context, bag);
-        if (volume.Si <= 0)
-        {
-            return (null, null);
-        }
-
-        var outside = Pressure.FromPascals(ambient.Si);
-        var leak = LeakRate.FromRise(Volume.FromCubicMeters(volume.Si), Pressure.FromPascals(allowed.Si), Duration.FromSeconds(over.Si));
-        var on = volume.On | allowed.On | over.On | ambient.On;
-        var hole = Pinhole.DiameterFor(leak, outside, Pressure.FromPascals(level.Si));
-        return (new Num(leak.FreeAir(outside).CubicMetersPerSecond, on), new Num(hole.Meters, on | level.On));
+        var (outside, on) = (Pressure.FromPascals(ambient.Si), known.On | ambient.On);
+        var hole = Pinhole.DiameterFor(known.Value, outside, Pressure.FromPascals(level.Si));
+        return (new Num(known.Value.FreeAir(outside).CubicMetersPerSecond, on), new Num(hole.Meters, on | level.On));
     }
 
     private static Num FreeVolume(PlanContext context, BagWork bag)
