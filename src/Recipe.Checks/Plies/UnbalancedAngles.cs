@@ -17,8 +17,8 @@ public sealed class UnbalancedAngles : Check
         Remedy = "Give each ply at an angle a partner at the opposite angle.",
         Source = "common practice",
         Exceptions = """
-            Silent for cloth along, across and at equal weights both ways, and for patches. A part that is meant to twist is accepted with a
-            written reason.
+            Silent for cloth along, across and at equal weights both ways, for patches, and for halves, of which one is the mirror image of
+            the other. A part that is meant to twist is accepted with a written reason.
             """,
         BadExample = """
             ud shop-ud {
@@ -97,6 +97,11 @@ public sealed class UnbalancedAngles : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
+        if (part.Mould is { Halves.Length: > 1 } || context.Model.Parts.Any(p => p.Join is { } join && join.Parts.Contains(part.Name)))
+        {
+            return;
+        }
+
         var runs = part.FullPlies().SelectMany(p => p.Directions().Select(d => (Ply: p, d.Angle, d.Weight))).ToList();
         foreach (var way in runs.GroupBy(r => Math.Round(Math.Abs(r.Angle))).Where(g => g.Key is > 0 and < 90).OrderBy(g => g.Key))
         {
@@ -112,7 +117,7 @@ public sealed class UnbalancedAngles : Check
             var like = last.Material.ArealWeight?.Written;
             context.Report(
                 last.Orientation?.Where ?? last.Where,
-                $"{PlyFacts.Weight(plus, like)} of fibre runs at +{way.Key} deg, and {(minus > 0 ? PlyFacts.Weight(minus, like) : "none")} at -{way.Key} deg",
+                $"{PlyFacts.Weight(Math.Max(plus, minus), like)} of fibre runs at {Say.Number(sign * way.Key)} deg, and {(Math.Min(plus, minus) is > 0 and var less ? PlyFacts.Weight(less, like) : "none")} at {Say.Number(-sign * way.Key)} deg",
                 fixes: [Partner(part, last, Math.Abs(plus - minus))]);
             return;
         }

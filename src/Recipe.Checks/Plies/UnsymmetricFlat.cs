@@ -19,8 +19,8 @@ public sealed class UnsymmetricFlat : Check
         Remedy = "Make the list read the same from both sides, with as many plies again or one ply less.",
         Source = "common practice; lamination theory, e.g. Jones, Mechanics of Composite Materials; a stack that is the same from both sides stays flat",
         Exceptions = """
-            Silent for shapes that are not flat, for a single ply, and where the bow is less than 2 mm or less than 1 part in 200 of the side.
-            A cure at the temperature of the room leaves little to bow.
+            Silent for shapes that are not flat, for a single ply, for a sandwich, which is stiff enough to stay straight, and where the bow
+            is less than 2 mm or less than 1 part in 200 of the side. A cure at the temperature of the room leaves little to bow.
             """,
         BadExample = """
             fibre shop-carbon {
@@ -145,7 +145,7 @@ public sealed class UnsymmetricFlat : Check
     public override void Examine(CheckContext context)
     {
         var (part, plan) = (context.Part, context.Plan);
-        if (plan.Geometry is not { Flat: true } || part.Cure is null || LooksTheSame(part))
+        if (plan.Geometry is not { Flat: true } || part.Cure is null || part.Stack.OfType<CoreItem>().Any() || LooksTheSame(part))
         {
             return;
         }
@@ -170,7 +170,7 @@ public sealed class UnsymmetricFlat : Check
 
         context.Report(
             part.StackWhere ?? part.Where,
-            $"{part.Name} is flat and its list differs from side to side; cooling from the cure bows it by about {Say.About(bow)} {how}",
+            $"{part.Name} is flat and not symmetric; cooling bows it by about {Say.About(bow)} {how}",
             Grounds.Sure.And<Length>(rise),
             part.MouldWhere is { } mould ? [new FindingLabel(mould, "flat mould")] : [],
             [Mirrored(part)]);
