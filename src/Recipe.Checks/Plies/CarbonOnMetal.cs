@@ -84,7 +84,7 @@ public sealed class CarbonOnMetal : Check
             """,
     };
 
-    private static readonly string[] Eaten = ["aluminium", "aluminum", "alloy", "magnesium", "zinc", "galvanised", "galvanized", "steel", "mild-steel", "iron"];
+    private static readonly string[] Eaten = ["aluminium", "aluminum", "magnesium", "zinc", "galvanised", "galvanized", "steel", "mild-steel", "iron"];
 
     /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.StackWhere is { } plies ? new LinesRead(plies, AllOfTheLine: true) : null;
