@@ -29,7 +29,7 @@ public sealed class CopiedNotMirrored : Check
               source "weighed"
             }
 
-            mould left-mould {
+            mould cheek-left-mould {
               surface flat 400 mm x 300 mm
               made-of epoxy-glass-tooling
               release {
@@ -37,7 +37,7 @@ public sealed class CopiedNotMirrored : Check
               }
             }
 
-            mould right-mould {
+            mould cheek-right-mould {
               surface flat 400 mm x 300 mm
               made-of epoxy-glass-tooling
               release {
@@ -45,8 +45,8 @@ public sealed class CopiedNotMirrored : Check
               }
             }
 
-            part left {
-              mould left-mould
+            part cheek-left {
+              mould cheek-left-mould
               process hand
               resin slow-laminating-epoxy
               axis "0 degrees runs along the long side"
@@ -60,8 +60,8 @@ public sealed class CopiedNotMirrored : Check
               }
             }
 
-            part right {
-              mould right-mould
+            part cheek-right {
+              mould cheek-right-mould
               process hand
               resin slow-laminating-epoxy
               axis "0 degrees runs along the long side"
@@ -78,7 +78,7 @@ public sealed class CopiedNotMirrored : Check
             part blade {
               join {
                 manner cured-then-taped
-                parts left right
+                parts cheek-left cheek-right
                 seam 1 m
                 tape glass-tape-200 width 50 mm
               }
@@ -94,7 +94,7 @@ public sealed class CopiedNotMirrored : Check
               source "weighed"
             }
 
-            mould left-mould {
+            mould cheek-left-mould {
               surface flat 400 mm x 300 mm
               made-of epoxy-glass-tooling
               release {
@@ -102,7 +102,7 @@ public sealed class CopiedNotMirrored : Check
               }
             }
 
-            mould right-mould {
+            mould cheek-right-mould {
               surface flat 400 mm x 300 mm
               made-of epoxy-glass-tooling
               release {
@@ -110,8 +110,8 @@ public sealed class CopiedNotMirrored : Check
               }
             }
 
-            part left {
-              mould left-mould
+            part cheek-left {
+              mould cheek-left-mould
               process hand
               resin slow-laminating-epoxy
               axis "0 degrees runs along the long side"
@@ -125,8 +125,8 @@ public sealed class CopiedNotMirrored : Check
               }
             }
 
-            part right {
-              mould right-mould
+            part cheek-right {
+              mould cheek-right-mould
               process hand
               resin slow-laminating-epoxy
               axis "0 degrees runs along the long side"
@@ -143,7 +143,7 @@ public sealed class CopiedNotMirrored : Check
             part blade {
               join {
                 manner cured-then-taped
-                parts left right
+                parts cheek-left cheek-right
                 seam 1 m
                 tape glass-tape-200 width 50 mm
               }

@@ -8,6 +8,7 @@ namespace Recipe.Checks;
 internal static class PlyFacts
 {
     private const double StraightAngle = 180;
+    private const double LightestPly = 45;
 
     /// <summary>The plies, patches too, mould side first.</summary>
     public static IEnumerable<PlyItem> Plies(this Part part) => part.Stack.OfType<PlyItem>();
@@ -86,10 +87,11 @@ internal static class PlyFacts
         return name;
     }
 
-    /// <summary>The lightest woven glass cloth there is by name, or null.</summary>
+    /// <summary>The lightest woven glass cloth that still makes a ply of its own, by name where two are as light; null when there is none.</summary>
     public static Reinforcement? LightGlass(this RecipeModel model) => model.Materials.Values
         .OfType<Reinforcement>()
-        .Where(m => m.IsWoven() && m.IsOf("glass") && m.Grams() > 0)
+        .Where(m => m.IsWoven() && m.IsOf("glass") && m.PrepregContent is null && m.Grams() >= LightestPly
+            && !(m.Width is { } width && width.Value < Length.FromMillimeters(300)))
         .OrderBy(m => m.Grams())
         .ThenBy(m => m.Name, StringComparer.Ordinal)
         .FirstOrDefault();

@@ -33,6 +33,11 @@ public sealed class WrongSizing : Check
               source "weighed"
             }
 
+            fabric shop-twill-for-all like shop-twill {
+              sizing any
+              source "data sheet"
+            }
+
             mould tray-mould {
               surface flat 400 mm x 300 mm
               made-of epoxy-glass-tooling
@@ -120,14 +125,15 @@ public sealed class WrongSizing : Check
     private static Fix? Other(CheckContext context, List<PlyItem> wrong, string suits)
     {
         var ply = wrong[0];
-        var other = wrong.Count > 1 || context.Part.Plies().Count(p => p.Material.Name == ply.Material.Name) > 1 ? null : context.Model.Materials.Values.OfType<Reinforcement>()
+        var all = context.Part.Plies().Where(p => p.Material.Name == ply.Material.Name).ToList();
+        var other = wrong.Count > 1 ? null : context.Model.Materials.Values.OfType<Reinforcement>()
             .Where(m => m.Form == ply.Material.Form && m.Fibre?.Name == ply.Material.Fibre?.Name && m.PrepregContent is null && m.Weave == ply.Material.Weave
                 && (m.Sizing == "any" || m.Sizing == suits) && Math.Abs(m.Grams() - ply.Material.Grams()) <= 0.1 * ply.Material.Grams())
             .OrderBy(m => Math.Abs(m.Grams() - ply.Material.Grams()))
             .ThenBy(m => m.Name, StringComparer.Ordinal)
             .FirstOrDefault();
-        return other is null || !ReferenceEquals(ply.MaterialWhere.Source, context.Part.Where.Source)
+        return other is null || all.Exists(p => !ReferenceEquals(p.MaterialWhere.Source, context.Part.Where.Source))
             ? null
-            : new Fix($"Take {other.Name}", FixSafety.NeedsALook, Edits.Replace(ply.MaterialWhere, other.Name));
+            : new Fix($"Take {other.Name}", FixSafety.NeedsALook, [.. all.Select(p => Edits.Replace(p.MaterialWhere, other.Name))]);
     }
 }
