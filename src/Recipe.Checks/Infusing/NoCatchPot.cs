@@ -105,7 +105,8 @@ public sealed class NoCatchPot : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part is not { Process.Value: Process.Infused, Bag: { CatchPot: null } bag } || (bag.Hose?.Where ?? bag.Ports.FirstOrDefault()?.Where) is not { } fitting)
+        if (part is not { Process.Value: Process.Infused, Bag: { CatchPot: null } bag } || (bag.Hose?.Where ?? bag.Ports.FirstOrDefault()?.Where) is not { } fitting
+            || NamesAPot(bag))
         {
             return;
         }
@@ -116,4 +117,9 @@ public sealed class NoCatchPot : Check
             labels: part.Infusion is { } infusion ? [new FindingLabel(infusion.Where, "infused here")] : [],
             fixes: [Edits.Fix("Put a catch pot between them", FixSafety.Safe, Edits.After(fitting, "catch-pot"))]);
     }
+
+    // A pot whose name is not known is another finding.
+    private static bool NamesAPot(Bag bag) => BlockText.BlockAfter(bag.Where.Source, bag.Where.Span.End) is { } block
+        && bag.Where.Source.Slice(block) is var lines
+        && (lines.Contains("catch-pot", StringComparison.Ordinal) || lines.Contains("resin-trap", StringComparison.Ordinal) || lines.Contains("resin-pot", StringComparison.Ordinal));
 }

@@ -16,7 +16,7 @@ public sealed class StyreneDegassed : Check
         Title = "Styrenated resin degassed",
         Reason = "Under vacuum the styrene itself boils off: the resin foams, no longer cures as it should, and the vapour goes through the pump into the room.",
         Remedy = "Let the resin stand until its bubbles have risen, and do not degas it.",
-        Source = "common practice; styrene boils at about 31 degC at 13 mbar, its vapour is limited by NIOSH to 50 ppm",
+        Source = "common practice; styrene boils at about 31 degC at 13 mbar (from memory); NIOSH recommends no more than 50 ppm of its vapour",
         Exceptions = """
             Silent for epoxy, which is another check.
             """,

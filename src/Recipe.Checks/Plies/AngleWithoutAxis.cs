@@ -92,6 +92,9 @@ public sealed class AngleWithoutAxis : Check
     private const double Share = 0.1;
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

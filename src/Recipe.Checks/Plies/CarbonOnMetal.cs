@@ -15,7 +15,7 @@ public sealed class CarbonOnMetal : Check
         Title = "Carbon against light metal or plain steel",
         Reason = "Carbon and such a metal are a battery as soon as they are damp: the metal turns to white powder or rust and lifts the laminate.",
         Remedy = "Lay glass between them, or take stainless steel or titanium.",
-        Source = "common practice; corrosion of aluminium against carbon is warned of in AC 43.13-1B",
+        Source = "common practice (galvanic corrosion of a less noble metal against carbon)",
         Exceptions = """
             Speaks of inserts of aluminium, magnesium, zinc and plain steel whose nearest ply on either side is carbon. Stainless steel,
             titanium and bronze are let pass.

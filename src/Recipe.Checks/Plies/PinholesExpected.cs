@@ -119,6 +119,9 @@ public sealed class PinholesExpected : Check
     private const double Heavy = 220;
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Where);
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

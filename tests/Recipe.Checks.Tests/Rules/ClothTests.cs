@@ -29,7 +29,7 @@ public class ClothTests
     public void Aramid_is_not_sanded(string plies, string finish, string mould, bool fires) => Limits.Says(
         "aramid-sanded", Tray.Hand with { Above = Aramid, Plies = plies, Finish = finish, MouldLines = mould }, fires, Severity.Advice);
 
-    // AC 43.13-1B, corrosion: aluminium against carbon is eaten; stainless steel and titanium are not.
+    // Common practice: aluminium and plain steel against carbon are eaten; stainless steel and titanium are not.
     [Theory]
     [InlineData("aluminium", "carbon-twill-200", true)]
     [InlineData("steel", "carbon-twill-200", true)]
