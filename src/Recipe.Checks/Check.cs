@@ -18,6 +18,11 @@ public abstract class Check
     public virtual bool CanBeAccepted => true;
 
     /// <summary>
+    /// Whether somebody can be hurt: a shop's settings then make it no milder than a warning. What <see cref="CanBeAccepted"/> refuses is safety too.
+    /// </summary>
+    public virtual bool IsSafety => !CanBeAccepted;
+
+    /// <summary>
     /// The block whose lines the check misses or whose order it judges; null when it speaks of what stands there. While a line of that
     /// block is not understood the check does not run, since the line may be the one it would miss.
     /// </summary>

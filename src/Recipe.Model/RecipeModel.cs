@@ -35,6 +35,9 @@ public sealed record RecipeModel
     /// <summary>Build records.</summary>
     public ImmutableArray<BuildRecord> Builds { get; init; } = [];
 
+    /// <summary>How bad the file holds findings to be.</summary>
+    public ImmutableArray<SeveritySetting> Settings { get; init; } = [];
+
     /// <summary>Waivers at the top level of the file.</summary>
     public ImmutableArray<Waiver> Waivers { get; init; } = [];
 }

@@ -74,9 +74,10 @@ public class SchemaTests
         "part" => $"part a {{\n{line}\n}}",
         "variant" => $"part b {{\ntitle \"b\"\n}}\nvariant a of b {{\n{line}\n}}",
         "plies of a variant" => $"part b {{\ntitle \"b\"\n}}\nvariant a of b {{\nplies {{\n{line}\n}}\n}}",
-        "plies" or "wet-out" or "bag" or "infuse" or "vacuum" or "cure" or "finish" or "join" => $"part a {{\n{block} {{\n{line}\n}}\n}}",
+        "plies" or "wet-out" or "mix" or "prepreg" or "bag" or "infuse" or "vacuum" or "cure" or "finish" or "join" => $"part a {{\n{block} {{\n{line}\n}}\n}}",
         "shop" => $"shop a {{\n{line}\n}}",
-        "stock" or "prices" => $"{block} {{\n{line}\n}}",
+        "safety" => $"shop a {{\nsafety {{\n{line}\n}}\n}}",
+        "stock" or "prices" or "findings" => $"{block} {{\n{line}\n}}",
         "build" => $"part a {{\ntitle \"a\"\n}}\nbuild a {{\n{line}\n}}",
         _ => $"{block} a {{\n{line}\n}}",
     };

@@ -127,6 +127,9 @@ public sealed record Fitting : Material
     /// <summary>Inner diameter of a hose.</summary>
     public Figure<Length>? InnerDiameter { get; init; }
 
+    /// <summary>Whether a hose holds its shape under full vacuum and heat; null when not said.</summary>
+    public bool? Reinforced { get; init; }
+
     /// <summary>Volume of a pot.</summary>
     public Figure<Volume>? Volume { get; init; }
 }

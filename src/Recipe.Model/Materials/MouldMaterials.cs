@@ -5,6 +5,12 @@ namespace Recipe.Model;
 /// <summary>What a mould is made of.</summary>
 public sealed record MouldMaterial : Material
 {
+    /// <summary>What kind of stuff: polystyrene-foam, plaster; or null.</summary>
+    public string? Family { get; init; }
+
+    /// <summary>Resin it is laid with, when it is laid up.</summary>
+    public Chemistry Chemistry { get; init; }
+
     /// <summary>Thermal expansion.</summary>
     public Figure<CoefficientOfThermalExpansion>? Expansion { get; init; }
 
@@ -36,6 +42,12 @@ public sealed record ReleaseAgent : Material
 {
     /// <summary>How it works.</summary>
     public ReleaseKind? Kind { get; init; }
+
+    /// <summary>Whether it holds silicone; null when not said.</summary>
+    public bool? HoldsSilicone { get; init; }
+
+    /// <summary>Pulls it usually stands before it is put on again.</summary>
+    public Figure<int>? Lasts { get; init; }
 
     /// <summary>Usual number of coats on a new mould.</summary>
     public Figure<int>? Coats { get; init; }

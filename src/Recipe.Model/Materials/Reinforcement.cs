@@ -82,6 +82,12 @@ public sealed record Reinforcement : Material
     /// <summary>Binder of a mat: powder, emulsion, stitched; or null.</summary>
     public string? Binder { get; init; }
 
+    /// <summary>Resin that its finish suits: epoxy, polyester, any; or null.</summary>
+    public string? Sizing { get; init; }
+
+    /// <summary>How long a prepreg keeps out of the freezer.</summary>
+    public Figure<Duration>? OutLife { get; init; }
+
     /// <summary>Time to wet out one square metre of one ply by one pair of hands.</summary>
     public Figure<Pace>? WetOutPace { get; init; }
 
@@ -121,6 +127,22 @@ public sealed record LayerLimits
 /// <param name="PerSquareMetre">Time per square metre.</param>
 public readonly record struct Pace(Duration PerSquareMetre);
 
+/// <summary>How a core sheet is cut or drilled.</summary>
+public enum CoreCut
+{
+    /// <summary>As it comes.</summary>
+    Plain,
+
+    /// <summary>Holes through it.</summary>
+    Perforated,
+
+    /// <summary>Grooves for resin.</summary>
+    Grooved,
+
+    /// <summary>Slit to bend.</summary>
+    Slit,
+}
+
 /// <summary>A sheet between two skins.</summary>
 public sealed record Core : Material
 {
@@ -150,6 +172,18 @@ public sealed record Core : Material
 
     /// <summary>Thermal expansion.</summary>
     public Figure<CoefficientOfThermalExpansion>? Expansion { get; init; }
+
+    /// <summary>How the sheet is cut or drilled.</summary>
+    public Figure<CoreCut>? Cut { get; init; }
+
+    /// <summary>Width of a honeycomb cell.</summary>
+    public Figure<Length>? Cell { get; init; }
+
+    /// <summary>Whether it was heated so that it gives off no more gas.</summary>
+    public Figure<bool>? HeatStabilised { get; init; }
+
+    /// <summary>Share of water by weight, 0 to 1.</summary>
+    public Figure<double>? Moisture { get; init; }
 
     /// <summary>Strains that it is taken to bear; null when none is given.</summary>
     public LayerLimits? StrainLimits { get; init; }

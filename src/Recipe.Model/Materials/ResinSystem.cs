@@ -48,6 +48,15 @@ public sealed record ResinSystem : Material
     /// <summary>How it cures.</summary>
     public Chemistry Chemistry { get; init; }
 
+    /// <summary>What makes it cure: amine, anhydride, peroxide, heat; or null.</summary>
+    public string? CuresWith { get; init; }
+
+    /// <summary>Whether wax rises to its surface; null when not said.</summary>
+    public bool? Waxed { get; init; }
+
+    /// <summary>Whether the accelerator is in it already; null when not said.</summary>
+    public bool? PreAccelerated { get; init; }
+
     /// <summary>Name of the chosen hardener block, or null when the system has just one.</summary>
     public string? Hardener { get; init; }
 

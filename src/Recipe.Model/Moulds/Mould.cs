@@ -47,6 +47,16 @@ public enum MouldState
     Repaired,
 }
 
+/// <summary>The land for the sealant tape.</summary>
+public enum TapeLand
+{
+    /// <summary>Clear of release.</summary>
+    Bare,
+
+    /// <summary>Released like the face.</summary>
+    Released,
+}
+
 /// <summary>A mould, or a pattern that moulds are made on.</summary>
 public sealed record Mould
 {
@@ -92,6 +102,39 @@ public sealed record Mould
     /// <summary>Draft against the pull.</summary>
     public Figure<Angle>? Draft { get; init; }
 
+    /// <summary>Whether it bends enough to be peeled off the part.</summary>
+    public bool IsFlexible { get; init; }
+
+    /// <summary>Whether the part is locked in against the pull.</summary>
+    public Figure<bool>? Undercut { get; init; }
+
+    /// <summary>What helps the part off, in words, or null.</summary>
+    public string? PullAid { get; init; }
+
+    /// <summary>Pulls since the release was last put on.</summary>
+    public Figure<int>? PullsSinceRelease { get; init; }
+
+    /// <summary>Whether it was post-cured.</summary>
+    public Figure<bool>? PostCured { get; init; }
+
+    /// <summary>What its face is painted or coated with, in words, or null.</summary>
+    public string? Coating { get; init; }
+
+    /// <summary>Where the coating is named.</summary>
+    public SourceSpan? CoatingWhere { get; init; }
+
+    /// <summary>Whether coating and release were tried together on a test patch.</summary>
+    public Figure<bool>? StickTested { get; init; }
+
+    /// <summary>Coats that seal a porous face.</summary>
+    public Figure<int>? SealCoats { get; init; }
+
+    /// <summary>The day the bare mould last held a vacuum, or null.</summary>
+    public DateOnly? TestedOn { get; init; }
+
+    /// <summary>Whether the land for the sealant tape is kept clear of release.</summary>
+    public Figure<TapeLand>? TapeLand { get; init; }
+
     /// <summary>Pulls so far.</summary>
     public Figure<int>? Pulls { get; init; }
 
@@ -124,6 +167,9 @@ public sealed record ReleaseCoat(ReleaseAgent Agent, SourceSpan Where)
 
     /// <summary>Time between coats: the line's, or the agent's.</summary>
     public Figure<Duration>? Wait { get; init; }
+
+    /// <summary>Name of the half it goes on, or null when on all faces.</summary>
+    public string? On { get; init; }
 
     /// <summary>Time from the last coat to the lay-up: the line's, or the agent's.</summary>
     public Figure<Duration>? Dry { get; init; }

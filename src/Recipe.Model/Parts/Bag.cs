@@ -59,6 +59,9 @@ public sealed record BagLayer
     /// <summary>How open it is: the line's word, or the material's figure; null when neither says.</summary>
     public Figure<Perforation>? Perforation { get; init; }
 
+    /// <summary>Whether it was used before.</summary>
+    public bool Reused { get; init; }
+
     /// <summary>How much smaller than the layer below, all round.</summary>
     public Figure<Length>? Smaller { get; init; }
 
@@ -72,4 +75,24 @@ public sealed record BagLayer
 /// <param name="At">Where it sits, in the author's words, or null.</param>
 /// <param name="Where">The line.</param>
 public sealed record Placed<T>(T Material, bool ChosenByDefault, string? At, SourceSpan Where)
-    where T : Material;
+    where T : Material
+{
+    /// <summary>What a port sits on; null when not said, and for other things.</summary>
+    public PortSeat? Sits { get; init; }
+}
+
+/// <summary>What a port sits on.</summary>
+public enum PortSeat
+{
+    /// <summary>A pad or strip of breather.</summary>
+    Breather,
+
+    /// <summary>The part, inside the trim line.</summary>
+    Part,
+
+    /// <summary>The bare flange.</summary>
+    Flange,
+
+    /// <summary>The feed or vacuum line of an infusion.</summary>
+    Line,
+}

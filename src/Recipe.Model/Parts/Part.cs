@@ -17,6 +17,19 @@ public enum PartUse
     Flying,
 }
 
+/// <summary>How dark a part is in use.</summary>
+public enum PartColour
+{
+    /// <summary>White or nearly.</summary>
+    White,
+
+    /// <summary>Light.</summary>
+    Light,
+
+    /// <summary>Black, deep blue or red, bare carbon.</summary>
+    Dark,
+}
+
 /// <summary>A waiver: <c>accept RC6004 because "..." until 2027-01-01</c>.</summary>
 /// <param name="Code">Code or readable name, as written.</param>
 /// <param name="Because">The reason, or null when the author gave none.</param>
@@ -78,6 +91,15 @@ public sealed record Part
     /// <summary>What it is for.</summary>
     public Figure<PartUse>? Use { get; init; }
 
+    /// <summary>Whether it lives outdoors.</summary>
+    public Figure<bool>? Outdoors { get; init; }
+
+    /// <summary>How dark it is in use.</summary>
+    public Figure<PartColour>? Colour { get; init; }
+
+    /// <summary>How far the join lines of one ply lie from those of the next.</summary>
+    public Figure<Length>? Stagger { get; init; }
+
     /// <summary>Which way 0 degrees runs, in the author's words, or null.</summary>
     public string? Axis { get; init; }
 
@@ -98,6 +120,12 @@ public sealed record Part
 
     /// <summary>Wetting out, or null.</summary>
     public WetOut? WetOut { get; init; }
+
+    /// <summary>How a pot is mixed, or null.</summary>
+    public Mixing? Mixing { get; init; }
+
+    /// <summary>How the prepreg is handled, or null.</summary>
+    public PrepregHandling? Prepreg { get; init; }
 
     /// <summary>The bag, or null.</summary>
     public Bag? Bag { get; init; }

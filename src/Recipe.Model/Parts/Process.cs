@@ -35,6 +35,9 @@ public sealed record WetOut
     /// <summary>Temperature of the resin when mixed.</summary>
     public Figure<Temperature>? ResinTemperature { get; init; }
 
+    /// <summary>Temperature of the mould.</summary>
+    public Figure<Temperature>? MouldTemperature { get; init; }
+
     /// <summary>Pairs of hands.</summary>
     public Figure<int>? Laminators { get; init; }
 
@@ -80,6 +83,12 @@ public sealed record Infusion
 
     /// <summary>Inner diameter of feed and vacuum lines.</summary>
     public Figure<Length>? LineDiameter { get; init; }
+
+    /// <summary>Number of feed lines.</summary>
+    public Figure<int>? FeedLines { get; init; }
+
+    /// <summary>How long the mixed resin stands under vacuum first.</summary>
+    public Figure<Duration>? Degas { get; init; }
 
     /// <summary>Longest way the resin flows.</summary>
     public Figure<Length>? Path { get; init; }

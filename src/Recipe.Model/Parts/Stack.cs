@@ -92,6 +92,12 @@ public sealed record CoreItem : StackItem
 
     /// <summary>Thickness: the line's, or the material's.</summary>
     public Figure<Length>? Thickness { get; init; }
+
+    /// <summary>Widest gap between two sheets.</summary>
+    public Figure<Length>? Gap { get; init; }
+
+    /// <summary>Slope of its edge against the face; 90 degrees is a square edge.</summary>
+    public Figure<Angle>? Chamfer { get; init; }
 }
 
 /// <summary>An insert in the stack.</summary>
@@ -108,4 +114,8 @@ public sealed record InsertItem : StackItem
 /// <param name="Material">Gel coat or surface coat.</param>
 /// <param name="ArealWeight">Wet mass per area: the line's, or the material's film.</param>
 /// <param name="Where">The line.</param>
-public sealed record Coat(ResinSystem Material, Figure<AreaDensity>? ArealWeight, SourceSpan Where);
+public sealed record Coat(ResinSystem Material, Figure<AreaDensity>? ArealWeight, SourceSpan Where)
+{
+    /// <summary>Time from this coat to what comes on it.</summary>
+    public Figure<Duration>? Wait { get; init; }
+}

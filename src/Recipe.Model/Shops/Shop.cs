@@ -63,6 +63,42 @@ public sealed record Shop
     /// <summary>Lowest absolute pressure the pump reaches.</summary>
     public Figure<Pressure>? PumpUltimate { get; init; }
 
+    /// <summary>Where the pump's oil mist goes.</summary>
+    public Figure<PumpExhaust>? PumpExhaust { get; init; }
+
+    /// <summary>Rise at which a switched pump starts again.</summary>
+    public Figure<Pressure>? PumpBand { get; init; }
+
+    /// <summary>Whether a valve or reservoir holds the bag when the pump stops.</summary>
+    public Figure<bool>? CheckValve { get; init; }
+
+    /// <summary>The day the gauge was last compared with another, or null.</summary>
+    public DateOnly? GaugeChecked { get; init; }
+
+    /// <summary>Where that stands.</summary>
+    public SourceSpan? GaugeCheckedWhere { get; init; }
+
+    /// <summary>Whether a second thermostat of its own cuts the heat off.</summary>
+    public Figure<bool>? OvenCutOut { get; init; }
+
+    /// <summary>The line of the oven.</summary>
+    public SourceSpan? OvenWhere { get; init; }
+
+    /// <summary>Temperature where materials are kept, or the lower end of its range.</summary>
+    public Figure<Temperature>? StoreTemperature { get; init; }
+
+    /// <summary>Upper end of that range, or null.</summary>
+    public Figure<Temperature>? StoreTemperatureHigh { get; init; }
+
+    /// <summary>Relative humidity where materials are kept, 0 to 1.</summary>
+    public Figure<double>? StoreHumidity { get; init; }
+
+    /// <summary>When the shop closes.</summary>
+    public Figure<TimeOnly>? Closes { get; init; }
+
+    /// <summary>What the shop does so that nobody is hurt, or null.</summary>
+    public ShopSafety? Safety { get; init; }
+
     /// <summary>Resolution of the scale.</summary>
     public Figure<Mass>? ScaleResolution { get; init; }
 

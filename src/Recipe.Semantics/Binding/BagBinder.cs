@@ -32,7 +32,7 @@ internal static class BagBinder
                     tape ??= new(seal, byDefault, line.Text("at"), line.Where);
                     break;
                 case Fitting { Kind: FittingKind.Port } port:
-                    ports.Add(new(port, byDefault, line.Text("at"), line.Where));
+                    ports.Add(new(port, byDefault, line.Text("at"), line.Where) { Sits = SeatOf(line.Text("sits")) });
                     break;
                 case Fitting { Kind: FittingKind.Hose } pipe:
                     hose ??= new(pipe, byDefault, line.Text("at"), line.Where);
@@ -100,6 +100,15 @@ internal static class BagBinder
     private static bool? HasHoles(Material material) =>
         material is Consumable { Perforation.Value: var perforation } ? perforation != Perforation.None : null;
 
+    private static PortSeat? SeatOf(string? word) => word switch
+    {
+        "breather" => PortSeat.Breather,
+        "part" => PortSeat.Part,
+        "flange" => PortSeat.Flange,
+        "feed" => PortSeat.Line,
+        _ => null,
+    };
+
     private static BagLayer Layer(Line line, Consumable sheet, bool byDefault) => new()
     {
         Class = sheet.Class,
@@ -108,6 +117,7 @@ internal static class BagBinder
         Where = line.Where,
         Count = line.Reading.Count ?? 1,
         Perforation = PerforationOf(line, sheet),
+        Reused = line.Reading.Has("reused"),
         Smaller = line.Figure("smaller", Si.Length),
         Beyond = line.Figure("beyond", Si.Length),
     };

@@ -68,5 +68,6 @@ internal static class ConsumableBinder
         IsDefault = declaration.IsDefault,
         InnerDiameter = lines.Figure("inner-diameter", Si.Length),
         Volume = lines.Figure("volume", Si.Volume),
+        Reinforced = lines.YesNo("reinforced"),
     };
 }

@@ -35,6 +35,7 @@ internal static class FileBinder
             Stock = [.. top.Stock, .. used.SelectMany(m => m.Stock)],
             Prices = [.. top.Prices, .. used.SelectMany(m => m.Prices)],
             Builds = top.Builds,
+            Settings = top.Settings,
             Waivers = top.Waivers,
         };
         return new BoundFile(file.Tree, model, result.Findings()) { Names = result.Names() };

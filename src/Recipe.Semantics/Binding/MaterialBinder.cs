@@ -77,6 +77,8 @@ internal static class MaterialBinder
             "sheet" => ReleaseKind.Sheet,
             _ => null,
         },
+        HoldsSilicone = lines.YesNo("silicone"),
+        Lasts = lines.Count("lasts"),
         Coats = lines.Count("coats"),
         Wait = lines.Figure("wait", Si.Time),
         Dry = lines.Figure("dry", Si.Time),
@@ -89,6 +91,14 @@ internal static class MaterialBinder
         Keyword = declaration.Word.Word,
         Where = declaration.Where,
         Density = lines.Figure("density", Si.Density),
+        Family = lines.Text("family"),
+        Chemistry = lines.Text("chemistry") switch
+        {
+            "epoxy" => Chemistry.Epoxy,
+            "polyester" => Chemistry.Polyester,
+            "vinylester" => Chemistry.Vinylester,
+            _ => Chemistry.Unknown,
+        },
         Expansion = lines.Figure("expansion", Si.Expansion),
         Porous = lines.YesNo("porous"),
         SelfReleasing = lines.YesNo("self-releasing"),

@@ -32,7 +32,11 @@ internal static class MouldBinder
             HeatLimit = lines.Figure("heat-limit", Si.Temperature) ?? material?.HeatLimit,
             InsideRadius = lines.Figure("radius", Si.Length),
             Draft = lines.Figure("draft", Si.Angle),
+            IsFlexible = lines.YesNo("flexible") ?? false,
+            Undercut = lines.YesNoFigure("undercut"),
+            PullAid = lines.Text("pull-aid"),
             Pulls = lines.Count("pulls"),
+            PullsSinceRelease = lines.Count("pulls-since-release"),
             State = lines.Choice("state", word => word switch
             {
                 "new" => MouldState.New,
@@ -40,6 +44,13 @@ internal static class MouldBinder
                 _ => MouldState.Repaired,
             }),
             MadeOn = lines.One("made-on")?.Reading.Find(Define.Value)?.Date,
+            PostCured = lines.YesNoFigure("post-cured"),
+            Coating = lines.Text("coating"),
+            CoatingWhere = lines.One("coating")?.Where,
+            StickTested = lines.YesNoFigure("stick-test"),
+            SealCoats = lines.Count("seal-coats"),
+            TestedOn = lines.One("tested")?.Reading.Find(Define.Value)?.Date,
+            TapeLand = lines.Choice("tape-land", word => word == "bare" ? TapeLand.Bare : TapeLand.Released),
             IsMandrel = lines.YesNo("mandrel") ?? false,
             StaysInPart = lines.YesNo("stays-in-part") ?? false,
             Release = release is null ? [] : Coats(BlockReader.Read(release)),
@@ -60,6 +71,7 @@ internal static class MouldBinder
                     Coats = line.Figure("coats", Si.Count) ?? agent.Coats,
                     Wait = line.Figure("wait", Si.Time) ?? agent.Wait,
                     Dry = line.Figure("dry", Si.Time) ?? agent.Dry,
+                    On = line.Text("on"),
                 });
             }
         }

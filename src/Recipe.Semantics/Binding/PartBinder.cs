@@ -50,11 +50,21 @@ internal static class PartBinder
             }),
             Axis = lines.Text("axis"),
             Surface = SurfaceBinder.Bind(lines.One("surface")),
+            Outdoors = lines.YesNoFigure("outdoors"),
+            Colour = lines.Choice("colour", word => word switch
+            {
+                "white" => PartColour.White,
+                "light" => PartColour.Light,
+                _ => PartColour.Dark,
+            }),
+            Stagger = lines.Figure("stagger", Si.Length),
             Coats = Coats(lines),
             Loads = LoadBinder.Bind(lines.Many("load")),
             Stack = StackBinder.Bind(part, overlap, trim),
             StackWhere = lines.One("plies")?.HeadWhere,
             WetOut = ProcessBinder.WetOut(part.Block("wet-out")),
+            Mixing = MixBinder.Mixing(part.Block("mix")),
+            Prepreg = MixBinder.Prepreg(part.Block("prepreg")),
             Bag = BagBinder.Bind(part.Block("bag")),
             Infusion = ProcessBinder.Infusion(part.Block("infuse")),
             Vacuum = ProcessBinder.Vacuum(part.Block("vacuum")),
@@ -143,7 +153,7 @@ internal static class PartBinder
         {
             if (line.Named<MaterialDeclaration>("material")?.Material is ResinSystem material)
             {
-                coats.Add(new Coat(material, line.Figure(Define.Value, Si.ArealWeight) ?? material.Film, line.Where));
+                coats.Add(new Coat(material, line.Figure(Define.Value, Si.ArealWeight) ?? material.Film, line.Where) { Wait = line.Figure("wait", Si.Time) });
             }
         }
 

@@ -40,6 +40,8 @@ internal static class ReinforcementBinder
         InfusedContent = Content(lines, "infused"),
         PrepregContent = Content(lines, "prepreg"),
         Binder = lines.Text("binder"),
+        Sizing = lines.Text("sizing"),
+        OutLife = lines.Figure("out-life", Si.Time),
         WetOutPace = lines.Figure("pace", Si.Pace),
         Thickness = lines.Figure("thickness", Si.Length),
         Permeability = lines.Figure("permeability", Si.Area),
@@ -64,6 +66,16 @@ internal static class ReinforcementBinder
             Modulus = lines.Figure("modulus", Si.Pressure),
             ShearModulus = lines.Figure("shear-modulus", Si.Pressure),
             Expansion = lines.Figure("expansion", Si.Expansion),
+            Cut = lines.Choice("cut", word => word switch
+            {
+                "plain" => CoreCut.Plain,
+                "perforated" => CoreCut.Perforated,
+                "grooved" => CoreCut.Grooved,
+                _ => CoreCut.Slit,
+            }),
+            Cell = lines.Figure("cell", Si.Length),
+            HeatStabilised = lines.YesNoFigure("heat-stabilised"),
+            Moisture = lines.Plain("moisture"),
             StrainLimits = StrainLimits(lines),
         };
     }

@@ -32,6 +32,18 @@ internal static class ShopBinder
             Pace = lines.Figure("pace", Si.Pace),
             Pump = pump?.Figure(Define.Value, Si.Flow),
             PumpUltimate = pump?.Figure("ultimate", Si.Pressure),
+            PumpExhaust = pump?.Choice("exhaust", word => word == "indoors" ? PumpExhaust.Indoors : PumpExhaust.Outdoors),
+            PumpBand = pump?.Figure("band", Si.Pressure),
+            CheckValve = lines.YesNoFigure("check-valve"),
+            GaugeChecked = lines.One("gauge-checked")?.Reading.Find(Define.Value)?.Date,
+            GaugeCheckedWhere = lines.One("gauge-checked")?.Where,
+            OvenCutOut = lines.One("oven")?.Choice("cut-out", word => word == "yes"),
+            OvenWhere = lines.One("oven")?.Where,
+            StoreTemperature = lines.Figure("store", Si.Temperature),
+            StoreTemperatureHigh = lines.One("store")?.High(Define.Value, Si.Temperature),
+            StoreHumidity = lines.Plain("store-humidity"),
+            Closes = lines.Payload<TimeOnly>("closes"),
+            Safety = Safety(lines.One("safety")),
             ScaleResolution = lines.Figure("scale", Si.Mass),
             OvenLimit = lines.One("oven")?.Figure("limit", Si.Temperature),
             Loss = lines.Figure("loss", Si.Mass),
@@ -43,6 +55,51 @@ internal static class ShopBinder
                 _ => Model.UnitSystem.Metric,
             },
             Paper = lines.Text("paper") == "letter" ? PaperSize.Letter : PaperSize.A4,
+        };
+    }
+
+    private static ShopSafety? Safety(Line? head)
+    {
+        if (head is null)
+        {
+            return null;
+        }
+
+        var lines = BlockReader.Read(head);
+        return new ShopSafety
+        {
+            Where = head.HeadWhere,
+            Gloves = lines.Text("gloves"),
+            GlovesWhere = lines.One("gloves")?.Where,
+            Respirator = lines.Text("respirator"),
+            Ventilation = lines.Text("ventilation"),
+            Dust = lines.Choice("dust", word => word switch
+            {
+                "wet" => DustControl.Wet,
+                "extracted" => DustControl.Extracted,
+                _ => DustControl.Dry,
+            }),
+            Leftover = lines.Choice("leftover", word => word switch
+            {
+                "tray" => LeftoverPlace.Tray,
+                "outdoors" => LeftoverPlace.Outdoors,
+                "water" => LeftoverPlace.Water,
+                _ => LeftoverPlace.Bin,
+            }),
+            Spills = lines.Choice("spills", word => word switch
+            {
+                "mineral" => SpillBinder.Mineral,
+                "rags" => SpillBinder.Rags,
+                _ => SpillBinder.Sawdust,
+            }),
+            Peroxide = lines.Choice("peroxide", word => word switch
+            {
+                "apart" => PeroxidePlace.Apart,
+                "with-accelerator" => PeroxidePlace.WithAccelerator,
+                _ => PeroxidePlace.Warm,
+            }),
+            SolventsApart = lines.Choice("solvents", word => word == "apart"),
+            ToolsEnclosed = lines.Choice("tools", word => word == "enclosed"),
         };
     }
 
@@ -76,6 +133,25 @@ internal static class ShopBinder
             if (line.HeadDeclaration is { } material && MaterialBinder.PriceOf(line) is { } price)
             {
                 yield return new PriceLine(material.Name, price, line.Where);
+            }
+        }
+    }
+
+    public static IEnumerable<SeveritySetting> Severities(Line block)
+    {
+        foreach (var line in BlockReader.Read(block).All)
+        {
+            if (line.Text(Define.Value) is { } word)
+            {
+                yield return new SeveritySetting(
+                    line.Head,
+                    word switch
+                    {
+                        "advice" => Recipe.Text.Findings.Severity.Advice,
+                        "warning" => Recipe.Text.Findings.Severity.Warning,
+                        _ => Recipe.Text.Findings.Severity.Error,
+                    },
+                    line.Where);
             }
         }
     }

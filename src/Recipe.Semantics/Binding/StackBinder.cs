@@ -110,6 +110,8 @@ internal static class StackBinder
                 Material = core,
                 MaterialWhere = named.Where,
                 Thickness = line.Figure("thickness", Si.Length) ?? core.Thickness,
+                Gap = line.Figure("gap", Si.Length),
+                Chamfer = line.Figure("chamfer", Si.Angle),
             },
             Insert insert => new InsertItem
             {

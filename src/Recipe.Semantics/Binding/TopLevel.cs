@@ -13,7 +13,8 @@ internal sealed record TopLevel(
     ImmutableArray<StockLine> Stock,
     ImmutableArray<PriceLine> Prices,
     ImmutableArray<BuildRecord> Builds,
-    ImmutableArray<Waiver> Waivers)
+    ImmutableArray<Waiver> Waivers,
+    ImmutableArray<SeveritySetting> Settings)
 {
     /// <summary>Binds them, with a sink of their own.</summary>
     public static Bound<TopLevel> Bind(FileIndex index, LineContext where)
@@ -22,6 +23,7 @@ internal sealed record TopLevel(
         var stock = ImmutableArray.CreateBuilder<StockLine>();
         var prices = ImmutableArray.CreateBuilder<PriceLine>();
         var builds = ImmutableArray.CreateBuilder<BuildRecord>();
+        var settings = ImmutableArray.CreateBuilder<SeveritySetting>();
         var waivers = new List<Line>();
         Line? shop = null;
         Line? language = null;
@@ -69,13 +71,16 @@ internal sealed record TopLevel(
                 case "build" when ShopBinder.Build(line) is { } build:
                     builds.Add(build);
                     break;
+                case "findings":
+                    settings.AddRange(ShopBinder.Severities(line));
+                    break;
                 case "accept":
                     waivers.Add(line);
                     break;
             }
         }
 
-        var top = new TopLevel(bound, stock.ToImmutable(), prices.ToImmutable(), builds.ToImmutable(), WaiverBinder.Bind(waivers));
+        var top = new TopLevel(bound, stock.ToImmutable(), prices.ToImmutable(), builds.ToImmutable(), WaiverBinder.Bind(waivers), settings.ToImmutable());
         return new(top, context.Sink.Findings, context.Sink.Names);
     }
 

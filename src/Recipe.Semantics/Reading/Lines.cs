@@ -35,6 +35,8 @@ internal sealed class Lines(List<Line> all)
 
     public bool? YesNo(string word) => Text(word) is { } answer ? answer == "yes" : null;
 
+    public Figure<bool>? YesNoFigure(string word) => Choice(word, answer => answer == "yes");
+
     public Figure<int>? Count(string word) => Figure(word, Si.Count);
 
     public Figure<double>? Plain(string word) => Figure(word, Si.Plain);

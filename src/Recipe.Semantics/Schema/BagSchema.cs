@@ -18,6 +18,7 @@ internal static class BagSchema
         Times("layers of it"),
         Flag("perforated", "a release film with holes"),
         Flag("solid", "a release film without holes"),
+        Flag("reused", "it was used before"),
         Clause("smaller", Kinds.Length, "how much smaller than the layer below, all round"),
         Clause("beyond", Kinds.Length, "how far past the ply edge"),
     ];
@@ -34,7 +35,14 @@ internal static class BagSchema
             Layer("flow-medium", "The layer that carries resin.", "flow-medium smaller 25 mm", "flow-mesh", "infusion-mesh"),
             Layer("caul", "A pressure plate or sheet.", "caul", "caul-plate", "caul-sheet"),
             Placed("sealant-tape", "The tape that seals the bag.", "sealant-tape", "tacky-tape", "gum-tape", "bag-tape"),
-            Placed("port", "A fitting through the bag.", "port at flange", "vacuum-connector").Repeatable(),
+            Word(
+                "port",
+                "A fitting through the bag.",
+                "port sits breather at flange",
+                Optional("material", Kinds.Material("a port", ["port"])),
+                Clause("sits", Kinds.OneOf("what it sits on", ("breather", "a pad or strip of breather"), ("part", "the part, inside the trim line"), ("flange", "the bare flange"), ("feed", "the feed or vacuum line of an infusion")), "what it sits on"),
+                Clause("at", Kinds.Free, "its place, kept as written")).Repeatable() with
+            { Regional = ["vacuum-connector"], Default = "the book's" },
             Placed("hose", "The vacuum hose.", "hose", "tube", "pipe"),
             Placed("catch-pot", "The pot that keeps resin out of the pump.", "catch-pot", "resin-trap", "resin-pot"),
             Word("gauge", "Where the gauge reads.", "gauge at far side", Clause("at", Kinds.Free, "the place")).Also("gage"),

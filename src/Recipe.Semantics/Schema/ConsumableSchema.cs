@@ -38,6 +38,7 @@ internal static class ConsumableSchema
         "A fitting of the vacuum line.",
         Word("inner-diameter", "Inner diameter.", "inner-diameter 8 mm", Kinds.PositiveLength),
         Word("volume", "Volume of a pot.", "volume 2 L", Kinds.Volume),
+        Word("reinforced", "Whether a hose holds its shape under full vacuum and heat.", "reinforced yes", Kinds.YesNo),
         MaterialWords.Default);
 
     public static readonly WordSchema PeelPly = Sheet("peel-ply", "Comes off and leaves a texture to bond to.", "tear-ply");

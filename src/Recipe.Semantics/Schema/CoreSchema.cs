@@ -17,6 +17,10 @@ internal static class CoreSchema
         Word("modulus", "Compressive or flexural modulus.", "modulus 90 MPa", Kinds.Modulus),
         Word("shear-modulus", "Shear modulus.", "shear-modulus 28 MPa", Kinds.Modulus),
         Word("expansion", "Thermal expansion.", "expansion 35 ppm/K", Kinds.Expansion),
+        Word("cut", "How the sheet is cut or drilled.", "cut perforated", Kinds.OneOf("a cut", ("plain", "as it comes"), ("perforated", "holes through it"), ("grooved", "grooves for resin"), ("slit", "slit to bend"))),
+        Word("cell", "Width of a honeycomb cell.", "cell 6 mm", Kinds.PositiveLength),
+        Word("heat-stabilised", "Whether it was heated so that it gives off no more gas.", "heat-stabilised yes", Kinds.YesNo).Also("heat-stabilized"),
+        Word("moisture", "Share of water, by weight (wood, paper).", "moisture 9 %", Kinds.Share),
         MaterialWords.StrainLimit);
 
     private static readonly BlockSchema InsertBlock = MaterialWords.Block(

@@ -37,7 +37,8 @@ internal static class MouldSchema
             "carnauba-wax coats 5 wait 30 min",
             Clause("coats", Kinds.Count, "number of coats"),
             Clause("wait", Kinds.TimeRange, "time between coats"),
-            Clause("dry", Kinds.TimeRange, "last coat to lay-up")),
+            Clause("dry", Kinds.TimeRange, "last coat to lay-up"),
+            Clause("on", new AnyWordKind("the name of a half"), "the half it goes on, when not on both")),
     };
 
     private static readonly BlockSchema MouldBlock = new(
@@ -53,9 +54,19 @@ internal static class MouldSchema
             MaterialWords.HeatLimit.Otherwise("that of what it is made of"),
             Word("radius", "Smallest inside radius.", "radius 6 mm", Kinds.Length),
             Word("draft", "Draft against the pull.", "draft 3 deg", Kinds.Angle),
+            Word("flexible", "Whether it bends enough to be peeled off the part.", "flexible yes", Kinds.YesNo).Otherwise("no"),
+            Word("undercut", "Whether the part is locked in against the pull.", "undercut no", Kinds.YesNo),
+            Word("pull-aid", "What helps the part off.", "pull-aid \"air port in the floor\"", Kinds.Free),
             Word("pulls", "Pulls so far.", "pulls 12", Kinds.CountFromZero),
+            Word("pulls-since-release", "Pulls since the release was last put on.", "pulls-since-release 3", Kinds.CountFromZero),
             Word("state", "How worn it is.", "state seasoned", Kinds.OneOf("a state", ("new", "never pulled from"), ("seasoned", "several good pulls behind it"), ("repaired", "repaired on its face"))),
             Word("made-on", "The day it was made.", "made-on 2026-02-01", Kinds.Date),
+            Word("post-cured", "Whether it was post-cured.", "post-cured yes", Kinds.YesNo),
+            Word("coating", "What its face is painted or coated with.", "coating \"two-pack primer\"", Kinds.Free),
+            Word("stick-test", "Whether coating and release were tried together on a test patch.", "stick-test yes", Kinds.YesNo),
+            Word("seal-coats", "Coats that seal a porous face.", "seal-coats 2", Kinds.CountFromZero),
+            Word("tested", "The day the bare mould last held a vacuum.", "tested 2026-02-03", Kinds.Date),
+            Word("tape-land", "Whether the land for the sealant tape is kept clear of release.", "tape-land bare", Kinds.OneOf("bare or released", ("bare", "clear of release"), ("released", "released like the face"))),
             Word("mandrel", "Whether the part is wrapped round it.", "mandrel yes", Kinds.YesNo).Otherwise("no"),
             Word("stays-in-part", "Whether it stays in the part, so that nothing has to come off it.", "stays-in-part yes", Kinds.YesNo).Otherwise("no"),
             Word("release", "What keeps the part from sticking.", "release { carnauba-wax coats 5 wait 30 min }").WithBlock(ReleaseBlock).Also("parting", "release-system"),
@@ -66,6 +77,8 @@ internal static class MouldSchema
     private static readonly BlockSchema MouldMaterialBlock = MaterialWords.Block(
         "mould-material",
         "What a mould is made of.",
+        Word("family", "What kind of stuff.", "family polystyrene-foam", new AnyWordKind("a word for the family")),
+        Word("chemistry", "Resin it is laid with, when it is laid up.", "chemistry polyester", Kinds.OneOf("a chemistry", ("epoxy", "laid with epoxy"), ("polyester", "laid with polyester"), ("vinylester", "laid with vinylester"))),
         Word("expansion", "Thermal expansion.", "expansion 15 ppm/K", Kinds.Expansion),
         Word("porous", "Whether air comes through it.", "porous no", Kinds.YesNo),
         Word("self-releasing", "Whether resin does not stick to it.", "self-releasing no", Kinds.YesNo));
@@ -79,6 +92,8 @@ internal static class MouldSchema
             ("liquid-film", "a liquid that dries to a film"),
             ("semi-permanent", "bonded, stands several pulls"),
             ("sheet", "a sheet, film or tape"))),
+        Word("silicone", "Whether it holds silicone.", "silicone no", Kinds.YesNo),
+        Word("lasts", "Pulls it usually stands before it is put on again.", "lasts 5", Kinds.Count),
         Word("coats", "Usual number of coats on a new mould.", "coats 5", Kinds.Count),
         Word("wait", "Time between coats.", "wait 30 min", Kinds.TimeRange),
         Word("dry", "Last coat to lay-up.", "dry 60 min", Kinds.TimeRange),

@@ -49,7 +49,10 @@ internal static class PartSchema
             ("cosmetic", "looks only"),
             ("structural", "carries load"),
             ("flying", "flies: defer to licensed practice"))),
-        Word("coat", "A coat on the mould before the plies.", "coat white-gel-coat 500 g/m2", Arg("material", Kinds.CoatMaterial), Optional(Define.Value, Kinds.PositiveArealWeight)).Repeatable(),
+        Word("outdoors", "Whether it lives outdoors.", "outdoors yes", Kinds.YesNo),
+        Word("colour", "How dark it is in use.", "colour dark", Kinds.OneOf("white, light or dark", ("white", "white or nearly"), ("light", "light"), ("dark", "black, deep blue or red, bare carbon"))).Also("color"),
+        Word("stagger", "How far the join lines of one ply lie from those of the next.", "stagger 40 mm", Kinds.Length),
+        Word("coat", "A coat on the mould before the plies.", "coat white-gel-coat 500 g/m2", Arg("material", Kinds.CoatMaterial), Optional(Define.Value, Kinds.PositiveArealWeight), Clause("wait", Kinds.Time, "from this coat to what comes on it")).Repeatable(),
         Word("axis", "Which way 0 degrees runs, in words.", "axis \"0 degrees runs along the hinge line\"", Kinds.Text),
         Load,
         MouldSchema.Surface with { Doc = "A surface of its own, when it is not the mould's.", Default = "the mould's" },
@@ -58,6 +61,8 @@ internal static class PartSchema
     private static readonly ImmutableArray<WordSchema> Blocks =
     [
         Word("wet-out", "Wetting out.", "wet-out { room 20 degC }").WithBlock(WetOutSchema.Block).Also("wetout"),
+        Word("mix", "How a pot is mixed, in order.", "mix { add resin }").WithBlock(MixSchema.Block),
+        Word("prepreg", "How the prepreg is handled.", "prepreg { thaw 12 h sealed }").WithBlock(MixSchema.Prepreg),
         Word("bag", "The bag, from the part outwards.", "bag { peel-ply }").WithBlock(BagSchema.Block).Also("bagging"),
         Word("infuse", "Infusion.", "infuse { path 300 mm }").WithBlock(VacuumSchema.Infuse).Also("infusion"),
         Word("vacuum", "Vacuum.", "vacuum { draw 25 inHg below ambient }").WithBlock(VacuumSchema.Vacuum),

@@ -28,6 +28,8 @@ internal static class PlySchema
         Clause("step", Kinds.Length, "how far inside the ply below it ends"),
         Clause("resin-content", Kinds.ResinContent, "resin content of this ply alone"),
         Clause("thickness", Kinds.PositiveLength, "thickness of the core"),
+        Clause("gap", Kinds.Length, "widest gap between two core sheets"),
+        Clause("chamfer", Kinds.Angle, "slope of the core's edge against its face"),
         Clause("join-lines", Kinds.CountFromZero, "join lines allowed in the ply"),
         Clause("face", Kinds.OneOf("up or down", ("up", "right side away from the mould"), ("down", "right side on the mould")), "which side lies on the mould"),
     ];

@@ -6,6 +6,16 @@ namespace Recipe.Semantics.Schema;
 /// <summary>Every word of the language: what a file may hold, and so on down.</summary>
 public static class RecipeSchema
 {
+    private static readonly BlockSchema Findings = new("findings", "A line for each finding that the shop holds to be worse or milder than it is.")
+    {
+        NameHead = new NewNameKind("the code or name of a finding", NameKind.Value),
+        NameLine = Word(
+            "NAME",
+            "How bad a finding is held to be.",
+            "cold-night advice",
+            Arg(Kinds.OneOf("a severity", ("advice", "good practice that is missing"), ("warning", "usually wrong"), ("error", "stops the build")))),
+    };
+
     /// <summary>The top level of a file.</summary>
     public static BlockSchema File { get; } = new(
         "file",
@@ -47,6 +57,7 @@ public static class RecipeSchema
             ShopSchema.Prices,
             BuildSchema.Build,
             PartSchema.Accept,
+            Word("findings", "How bad the shop holds a finding to be; in `settings.recipe`, for every file of the folder and below.", "findings { cold-night advice }").WithBlock(Findings),
         ]);
 
     /// <summary>All blocks, the file first, each once, in reading order.</summary>

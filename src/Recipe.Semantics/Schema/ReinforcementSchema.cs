@@ -43,6 +43,8 @@ internal static class ReinforcementSchema
             ("powder", "dissolves slowly, also in epoxy"),
             ("emulsion", "dissolves in styrene only"),
             ("stitched", "no binder, stitched"))),
+        Word("sizing", "The resin that the finish on its fibres suits.", "sizing epoxy", Kinds.OneOf("a sizing", ("epoxy", "epoxy only"), ("polyester", "polyester and vinylester only"), ("any", "all of them"))),
+        Word("out-life", "How long a prepreg keeps out of the freezer.", "out-life 30 d", Kinds.ShelfTime),
         Word("pace", "Time to wet out one square metre of one ply by one pair of hands.", "pace 4 min/m2", Kinds.Pace),
         Word("permeability", "Permeability in its plane once compacted under a bag (infusion).", "permeability 1e-10 m2", Kinds.Permeability),
         Word("thickness", "Cured ply thickness as its maker states it, to compare.", "thickness 0.2 mm", Kinds.PositiveLength),

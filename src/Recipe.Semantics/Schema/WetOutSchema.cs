@@ -21,6 +21,7 @@ internal static class WetOutSchema
         [
             Room.Otherwise("the shop's room"),
             Word("resin-temperature", "Temperature of the resin when mixed.", "resin-temperature 20 degC", Kinds.Temperature).Otherwise("the room's"),
+            Word("mould-temperature", "Temperature of the mould.", "mould-temperature 20 degC", Kinds.Temperature).Also("mold-temperature").Otherwise("the room's"),
             Laminators.Otherwise("the shop's"),
             Pace.Otherwise("the cloth's, or the shop's"),
             Word("resin-content", "Resin content as laid, before bleeding.", "resin-content 45 % by weight", Kinds.ResinContent).Otherwise("the cloth's for the process"),

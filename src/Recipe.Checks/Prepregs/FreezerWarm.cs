@@ -1,0 +1,207 @@
+using Recipe.Text.Findings;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>The prepreg is stored warmer than its shelf life assumes.</summary>
+public sealed class FreezerWarm : Check
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC7206",
+        Name = "freezer-warm",
+        Severity = Severity.Warning,
+        Title = "Freezer too warm",
+        Reason = "The shelf life on the label counts from a cold freezer; a warm one spends it.",
+        Remedy = "Store it at -18 degC, and log the days that it was warmer.",
+        Source = "common practice (-18 degC)",
+        BadExample = """
+            fabric own-prepreg {
+              fibre e-glass
+              weave twill
+              areal-weight 280 g/m2
+              warp-share 50 %
+              width 100 cm
+              resin-content prepreg 40 % by weight
+              out-life 30 d
+            }
+
+            resin own-prepreg-epoxy {
+              chemistry epoxy
+              cures-with heat
+              density cured 1.20 g/cm3
+              gel-time 60 min at 80 degC
+              minimum-temperature 70 degC
+              demould 10 h at 80 degC
+            }
+
+            release-film hot-film {
+              perforation medium
+              bleed 5 g/m2
+              width 150 cm
+              heat-limit 200 degC
+            }
+
+            breather hot-felt {
+              width 150 cm
+              resin-pickup 10 g/m2
+              capacity 500 g/m2
+              areal-weight 150 g/m2
+              heat-limit 200 degC
+            }
+
+            bag-film hot-bag {
+              width 150 cm
+              heat-limit 200 degC
+            }
+
+            sealant-tape hot-tape {
+              width 12 mm
+              heat-limit 200 degC
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of aluminium
+              release {
+                semi-permanent-release coats 4 wait 15 min dry 60 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              resin own-prepreg-epoxy
+              process prepreg
+              plies {
+                skins own-prepreg 0/90 x2
+              }
+              prepreg {
+                thaw 12 h sealed
+                out-time 5 d
+                freezer -5 degC
+              }
+              bag {
+                release-film hot-film
+                breather hot-felt
+                bag-film hot-bag
+                sealant-tape hot-tape
+                hose silicone-hose
+              }
+              vacuum {
+                draw 30 mbar absolute within 15 min
+                leak-check 5 min rise at-most 50 mbar isolated
+              }
+              cure {
+                ramp 1 degC/min to 80 degC under vacuum
+                hold 80 degC for 12 h under vacuum
+                cool to 40 degC at 1 degC/min
+                vent
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            fabric own-prepreg {
+              fibre e-glass
+              weave twill
+              areal-weight 280 g/m2
+              warp-share 50 %
+              width 100 cm
+              resin-content prepreg 40 % by weight
+              out-life 30 d
+            }
+
+            resin own-prepreg-epoxy {
+              chemistry epoxy
+              cures-with heat
+              density cured 1.20 g/cm3
+              gel-time 60 min at 80 degC
+              minimum-temperature 70 degC
+              demould 10 h at 80 degC
+            }
+
+            release-film hot-film {
+              perforation medium
+              bleed 5 g/m2
+              width 150 cm
+              heat-limit 200 degC
+            }
+
+            breather hot-felt {
+              width 150 cm
+              resin-pickup 10 g/m2
+              capacity 500 g/m2
+              areal-weight 150 g/m2
+              heat-limit 200 degC
+            }
+
+            bag-film hot-bag {
+              width 150 cm
+              heat-limit 200 degC
+            }
+
+            sealant-tape hot-tape {
+              width 12 mm
+              heat-limit 200 degC
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of aluminium
+              release {
+                semi-permanent-release coats 4 wait 15 min dry 60 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              resin own-prepreg-epoxy
+              process prepreg
+              plies {
+                skins own-prepreg 0/90 x2
+              }
+              prepreg {
+                thaw 12 h sealed
+                out-time 5 d
+                freezer -18 degC
+              }
+              bag {
+                release-film hot-film
+                breather hot-felt
+                bag-film hot-bag
+                sealant-tape hot-tape
+                hose silicone-hose
+              }
+              vacuum {
+                draw 30 mbar absolute within 15 min
+                leak-check 5 min rise at-most 50 mbar isolated
+              }
+              cure {
+                ramp 1 degC/min to 80 degC under vacuum
+                hold 80 degC for 12 h under vacuum
+                cool to 40 degC at 1 degC/min
+                vent
+                demould
+              }
+            }
+            """,
+    };
+
+    private static readonly Temperature Warmest = Temperature.FromDegreesCelsius(-16);
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        if (context.Part.Prepreg is not { Freezer: { } freezer } handling || freezer.Value <= Warmest)
+        {
+            return;
+        }
+
+        context.Report(
+            freezer.Where ?? handling.Where,
+            $"the freezer holds {Say.Of(freezer)}; {Say.Of(Warmest, freezer.Written)} is the warmest",
+            Grounds.Sure.And("freezer", freezer),
+            fixes: [Edits.Fix("Store it at -18 degC", FixSafety.NeedsALook, Edits.Rewrite(freezer, "-18 degC"))]);
+    }
+}

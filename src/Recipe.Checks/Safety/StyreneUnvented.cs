@@ -1,0 +1,131 @@
+using Recipe.Model;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>Styrene is worked with, and nothing takes the vapour away.</summary>
+public sealed class StyreneUnvented : Check
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC8403",
+        Name = "styrene-unvented",
+        Severity = Severity.Error,
+        Title = "Styrene without extraction or mask",
+        Reason = "Styrene vapour dulls the head within minutes and harms nerves over years.",
+        Remedy = "Extract at the bench, or wear a mask for organic vapour; local limits come first.",
+        Source = "common practice; NIOSH recommends 50 ppm (time-weighted) and 100 ppm (short term) for styrene; local limits come first",
+        Exceptions = """
+            Speaks only where the shop has a `safety` block: the papers print the caution in any case.
+            """,
+        BadExample = """
+            shop ours {
+              safety {
+                gloves "nitrile, changed on every splash"
+              }
+            }
+
+            resin own-polyester {
+              chemistry polyester
+              mix 100:2 by weight
+              density cured 1.20 g/cm3
+              pot-life 60 min at 20 degC in 100 g
+              film-life 150 min at 20 degC
+              gel-time 5 h at 20 degC
+              minimum-temperature 15 degC
+              demould 24 h at 20 degC
+              largest-pot 500 g
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin own-polyester
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            shop ours {
+              safety {
+                gloves "nitrile, changed on every splash"
+                ventilation "extraction at the bench"
+              }
+            }
+
+            resin own-polyester {
+              chemistry polyester
+              mix 100:2 by weight
+              density cured 1.20 g/cm3
+              pot-life 60 min at 20 degC in 100 g
+              film-life 150 min at 20 degC
+              gel-time 5 h at 20 degC
+              minimum-temperature 15 degC
+              demould 24 h at 20 degC
+              largest-pot 500 g
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin own-polyester
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    /// <inheritdoc/>
+    public override bool IsSafety => true;
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        var part = context.Part;
+        if (context.Plan.Shop?.Safety is not { Ventilation: null, Respirator: null } safety)
+        {
+            return;
+        }
+
+        var styrene = part.HasPlies() && part.Resin.IsStyrenated() ? part.Resin : part.Coats.Select(c => c.Material).FirstOrDefault(m => m.IsStyrenated());
+        if (styrene is null)
+        {
+            return;
+        }
+
+        context.Report(
+            safety.Where,
+            $"{styrene.Name} gives off styrene, and neither extraction nor a mask is named",
+            labels: part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
+            fixes: [Edits.Fix("Name extraction at the bench", FixSafety.NeedsALook, Edits.Last(safety.Where, "ventilation \"extraction at the bench\""))]);
+    }
+}
