@@ -92,6 +92,11 @@ public static class CheckCatalogue
         new FilmCoversBleeder(),
         new CoatedPeelPlyBonded(),
         new BagClosedInNoTime(),
+        new PortOnPart(),
+        new PortOffBreather(),
+        new EnvelopeOnSoftMould(),
+        new HoseCollapses(),
+        new ReusedLayer(),
 
         new NoVacuumLevel(),
         new MoreVacuumThanAir(),
@@ -137,6 +142,7 @@ public static class CheckCatalogue
         new HeatBeforeGel(),
         new SunAsOven(),
         new HotterThanOven(),
+        new DarkSkinUncured(),
 
         new OpenedFrozen(),
         new OutLifeSpent(),
@@ -172,6 +178,10 @@ public static class CheckCatalogue
         new OpenAramidEdge(),
         new SprayWithoutAir(),
         new DryDust(),
+        new EpoxyInSun(),
+        new PeelPlyLeftOn(),
+        new SteepScarf(),
+        new ShippedGreen(),
 
         new NotEnoughOnShelf(),
         new OpenedLongAgo(),
@@ -180,6 +190,7 @@ public static class CheckCatalogue
         new StalePrice(),
         new TwoLots(),
         new PiecesDoNotFitRoll(),
+        new StoreOutOfBand(),
 
         new NoGloves(),
         new LatexGloves(),

@@ -18,7 +18,7 @@ public sealed class DarkPaintBeforeHeat : Check
         Remedy = "Post-cure it before it is painted dark, or paint it white.",
         Source = "common practice: a dark skin in the sun reaches 70 to 80 degC",
         Exceptions = """
-            Silent where the cure goes above 45 degC, and where the part says that it stays indoors.
+            Silent where the cure goes above 45 degC, for `outdoors no`, and where the part says `colour dark`, which is judged there.
             """,
         BadExample = """
             mould tray-mould {
@@ -90,6 +90,8 @@ public sealed class DarkPaintBeforeHeat : Check
         if (!part.IsWetted()
             || context.Plan.Cure is not { } cure
             || cure.Peak.Value > Warm
+            || part.Colour is { Value: PartColour.Dark }
+            || part.Outdoors is { Value: false }
             || part.Finish.FirstOrDefault(f => f.Verb == "paint" && TradeWords.Says(f.Text, Darks)) is not { } paint
             || TradeWords.Says(paint.Text, "stripe", "strip", "letter", "lettering", "number", "mark", "line", "inside", "indoors"))
         {

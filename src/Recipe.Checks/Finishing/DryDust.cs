@@ -17,7 +17,8 @@ public sealed class DryDust : Check
         Remedy = "Work wet, or with extraction at the tool and a dust mask; the local rules decide.",
         Source = "common practice; FAA-H-8083-31 chapter 7 (from memory); NIOSH on dust of fibrous glass",
         Exceptions = """
-            Speaks only where the line itself says dry. Silent where a line of the finish speaks of extraction, a mask or wet work.
+            Speaks only where the line itself says dry. Silent where a line of the finish speaks of extraction, a mask or wet work, and where
+            the `safety` block of the shop says what becomes of dust.
             """,
         BadExample = """
             mould tray-mould {
@@ -76,12 +77,21 @@ public sealed class DryDust : Check
     };
 
     /// <inheritdoc/>
+    public override bool IsSafety => true;
+
+    /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.FinishLines();
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
+        // What the shop says of dust and masks is judged where it stands.
         var finish = context.Part.Finish;
+        if (context.Plan.Shop?.Safety is { Dust: not null } or { Respirator: not null })
+        {
+            return;
+        }
+
         var dusty = finish.FirstOrDefault(f => f.Verb is "trim" or "abrade" or "drill" or "step" && MakesDust(f) && SaysDry(f.Words()));
         if (dusty is null || finish.Any(FinishWords.IsSafeFromDust))
         {

@@ -14,7 +14,7 @@ internal static class FinishWords
     public static bool Sticks(this FinishStep step) => step.Verb is "bond" or "prime" or "paint";
 
     /// <summary>Whether it gives the face a key.</summary>
-    public static bool Keys(this FinishStep step) => step.Verb == "abrade" || (step.Verb is not ("weigh" or "inspect") && TradeWords.Says(
+    public static bool Keys(this FinishStep step) => step.Verb is "abrade" or "scarf" || (step.Verb is not ("weigh" or "inspect") && TradeWords.Says(
         step.Words(), "sand", "sandpaper", "abrad", "scuff", "key", "rough", "roughen", "grit", "blast", "flat", "flatt", "rub", "etch", "scrap", "fil", "grind", "ground", "scour"));
 
     /// <summary>Whether it washes or wipes.</summary>

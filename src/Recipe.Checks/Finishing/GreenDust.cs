@@ -79,6 +79,9 @@ public sealed class GreenDust : Check
     };
 
     /// <inheritdoc/>
+    public override bool IsSafety => true;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (!context.Part.IsWetted())

@@ -18,7 +18,7 @@ public sealed class SprayWithoutAir : Check
         Source = "NIOSH: isocyanates, supplied-air respirator for spraying; common practice",
         Exceptions = """
             Speaks of lines that say spray and isocyanate, two-pack or 2K; epoxy primers and water-based paints are none. Silent where a line
-            of the finish speaks of an air-fed mask or supplied air. It cannot be accepted.
+            of the finish speaks of an air-fed mask or supplied air, or the `respirator` of the shop does. It cannot be accepted.
             """,
         BadExample = """
             mould tray-mould {
@@ -91,8 +91,8 @@ public sealed class SprayWithoutAir : Check
     {
         var finish = context.Part.Finish;
         var sprays = finish.FirstOrDefault(f => TradeWords.Says(f.Words(), "spray", "airbrush") && IsIsocyanate(f.Words()));
-        if (sprays is null || finish.Any(f => TradeWords.Says(
-            f.Words(), "air-fed", "air fed", "airfed", "supplied air", "supplied-air", "fresh air", "fresh-air", "breathing air", "airline", "air-line", "outside shop", "by the paint shop")))
+        if (sprays is null || finish.Select(FinishWords.Words).Append(context.Plan.Shop?.Safety?.Respirator).Any(said => TradeWords.Says(
+            said, "air-fed", "air fed", "airfed", "supplied air", "supplied-air", "fresh air", "fresh-air", "breathing air", "airline", "air-line", "outside shop", "by the paint shop")))
         {
             return;
         }

@@ -101,6 +101,9 @@ public sealed class SealedHollowHeated : Check
     };
 
     /// <inheritdoc/>
+    public override bool IsSafety => true;
+
+    /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.Join is { } join ? new LinesRead(join.Where) : null;
 
     private static readonly Temperature Warm = Temperature.FromDegreesCelsius(40);
