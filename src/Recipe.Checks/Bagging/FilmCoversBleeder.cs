@@ -17,7 +17,8 @@ public sealed class FilmCoversBleeder : Check
         Remedy = "Cut the solid film 25 mm smaller than the bleeder all round, so that bleeder and breather touch at the edge.",
         Source = "FAA AC 43.13-1B (1998) paragraph 3-4, p. 3-7: parting film cut 1 inch smaller than the bleeder",
         Exceptions = """
-            Speaks of a film without holes that lies straight on a bleeder and under a breather.
+            Speaks of a film without holes that lies straight on a bleeder and under a breather, and only where its size is written (`beyond`
+            or `smaller`).
             """,
         BadExample = """
             mould tray-mould {
@@ -38,9 +39,9 @@ public sealed class FilmCoversBleeder : Check
               bag {
                 peel-ply
                 release-film perforated
-                bleeder
-                release-film solid
-                breather
+                bleeder beyond 40 mm
+                release-film solid beyond 40 mm
+                breather beyond 40 mm
                 bag-film
               }
               vacuum {
@@ -72,9 +73,9 @@ public sealed class FilmCoversBleeder : Check
               bag {
                 peel-ply
                 release-film perforated
-                bleeder
+                bleeder beyond 40 mm
                 release-film solid smaller 25 mm
-                breather
+                breather beyond 40 mm
                 bag-film
               }
               vacuum {
@@ -92,10 +93,12 @@ public sealed class FilmCoversBleeder : Check
     /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.Bag is { } bag ? new LinesRead(bag.Where, AllOfTheLine: true) : null;
 
+    private const double Rounding = 1e-6;
+
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Part.Bag is not { } bag || BagOrder.IsUpsideDown(context.Part))
+        if (context.Plan.Bag is not { } bag || BagOrder.IsUpsideDown(context.Part))
         {
             return;
         }
@@ -103,21 +106,26 @@ public sealed class FilmCoversBleeder : Check
         for (var i = 1; i < bag.Layers.Length - 1; i++)
         {
             var (under, film) = (bag.Layers[i - 1], bag.Layers[i]);
-            if (film is { Class: LayerClass.ReleaseFilm, Perforation: { Value: Perforation.None } holes }
-                && under.Class == LayerClass.Bleeder
-                && film.Smaller is not { Value.Meters: > 0 }
-                && !(under.Beyond is { } wide && film.Beyond is { } narrow && narrow.Value < wide.Value)
-                && bag.Layers.Skip(i + 1).Any(l => l.Class == LayerClass.Breather))
+            if (film.Layer is not { Class: LayerClass.ReleaseFilm, Perforation: { Value: Perforation.None } holes }
+                || under.Layer.Class != LayerClass.Bleeder
+                || (film.Layer.Smaller is null && film.Layer.Beyond is null)
+                || film.Length.Value.Meters < under.Length.Value.Meters - Rounding
+                || film.Width.Value.Meters < under.Width.Value.Meters - Rounding
+                || !bag.Layers.Skip(i + 1).Any(l => l.Layer.Class == LayerClass.Breather))
             {
-                context.Report(
-                    film.Where,
-                    $"{film.Material.Name} has no holes and is as large as the bleeder under it; 25 mm smaller leaves the air a way out",
-                    Grounds.Sure.And($"perforation of {film.Material.Name}", holes),
-                    [new FindingLabel(under.Where, "bleeder here")],
-                    [new Fix("Cut it 25 mm smaller", FixSafety.NeedsALook,
-                        Edits.Rewrite(film.Smaller, "25 mm") ?? Edits.Append(film.Where, "smaller 25 mm"))]);
-                return;
+                continue;
             }
+
+            context.Report(
+                film.Layer.Where,
+                $"{film.Layer.Material.Name} has no holes and is {Say.Of(film.Length.Value)} long; the bleeder under it is {Say.Of(under.Length.Value)} long, and 25 mm less all round leave the air a way out",
+                Grounds.Sure.And($"perforation of {film.Layer.Material.Name}", holes),
+                [new FindingLabel(under.Layer.Where, "bleeder here")],
+                [new Fix(
+                    "Cut it 25 mm smaller",
+                    FixSafety.NeedsALook,
+                    Edits.Rewrite(film.Layer.Smaller, "25 mm") ?? Edits.Append(film.Layer.Where, "smaller 25 mm"))]);
+            return;
         }
     }
 }

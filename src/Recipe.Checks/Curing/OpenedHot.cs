@@ -100,6 +100,7 @@ public sealed class OpenedHot : Check
 
     private static readonly Temperature Cool = Temperature.FromDegreesCelsius(50);
     private static readonly Temperature CoolPrepreg = Temperature.FromDegreesCelsius(60);
+    private static readonly TemperatureDelta Rounding = TemperatureDelta.FromKelvins(0.5);
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
@@ -111,7 +112,7 @@ public sealed class OpenedHot : Check
 
         var limit = context.Part.Process.Value == Process.Prepreg ? CoolPrepreg : Cool;
         var at = cure.Steps.ToList().FindIndex(s => s.Step.Action is CureAction.Vent or CureAction.Debag or CureAction.Demould);
-        if (at < 0 || cure.Steps[at] is not { Step.Action: not CureAction.Demould } open || open.From <= limit)
+        if (at < 0 || cure.Steps[at] is not { Step.Action: not CureAction.Demould } open || open.From <= limit + Rounding)
         {
             return;
         }

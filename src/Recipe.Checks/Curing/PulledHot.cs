@@ -83,13 +83,12 @@ public sealed class PulledHot : Check
         var limit = context.Part.Process.Value == Process.Prepreg ? CoolPrepreg : Cool;
         if (!context.Part.IsWetted()
             || context.Plan.Cure?.Steps.FirstOrDefault(s => s.Step.Action == CureAction.Demould) is not { } pull
-            || pull.From <= limit - Rounding
+            || pull.From <= limit + Rounding
             || context.Part.Finish.Any(f => f.Verb is "demould" or "step" or "note" && TradeWords.Says(f.Words(), "warm", "hot")))
         {
             return;
         }
 
-        // A post-cure of 50 degC is pulled at 50 degC: the limit itself is not below the limit.
         var written = context.Part.Cure?.Steps.TakeWhile(s => s != pull.Step).LastOrDefault(s => s.Temperature is not null)?.Temperature?.Written;
         context.Report(
             pull.Step.Where,

@@ -85,6 +85,7 @@ public sealed class BlushLeft : Check
 
     private static readonly Temperature Cold = Temperature.FromDegreesCelsius(18);
     private const double Damp = 0.7;
+    private const double Slack = 1e-6;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
@@ -102,7 +103,7 @@ public sealed class BlushLeft : Check
 
         var humidity = part.WetOut?.Humidity ?? plan.Shop?.Humidity;
         var isCold = plan.Conditions.Room.Value < Cold;
-        if (!isCold && !(humidity?.Value > Damp))
+        if (!isCold && !(humidity?.Value > Damp + Slack))
         {
             return;
         }

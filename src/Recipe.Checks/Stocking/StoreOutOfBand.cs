@@ -96,7 +96,7 @@ public sealed class StoreOutOfBand : Check
         {
             Report(context, high, $"resin is kept at up to {Say.Of(high.Value, high.Written)}; above {Say.Of(Warmest, high.Written)} it ages faster than its label says");
         }
-        else if (shop.StoreHumidity is { } humidity && humidity.Value > Dampest && context.Part.Stack.OfType<CoreItem>().FirstOrDefault() is { } core)
+        else if (shop.StoreHumidity is { } humidity && humidity.Value > Dampest + 1e-6 && context.Part.Stack.OfType<CoreItem>().FirstOrDefault() is { } core)
         {
             Report(context, humidity, $"{core.Material.Name} is kept in air of {Say.Of(humidity)} humidity; core wants less than {Say.Percent(Dampest)}");
         }
