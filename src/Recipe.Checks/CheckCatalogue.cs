@@ -207,6 +207,8 @@ public static class CheckCatalogue
         new UnusedWaiver(),
         new LapsedWaiver(),
         new RefusedWaiver(),
+        new UnknownSetting(),
+        new SafetyMadeLight(),
     ];
 
     /// <summary>The check with this code or name, or null.</summary>

@@ -11,12 +11,13 @@ public sealed class CheckContext
 {
     private readonly Check _check;
     private readonly ImmutableArray<Finding>.Builder _findings = ImmutableArray.CreateBuilder<Finding>();
+    private readonly Plan? _plan;
     private NotChecked? _notChecked;
 
-    internal CheckContext(Check check, Plan plan, RecipeModel model, DateOnly? today)
+    internal CheckContext(Check check, Plan? plan, RecipeModel model, DateOnly? today)
     {
         _check = check;
-        Plan = plan;
+        _plan = plan;
         Model = model;
         Today = today;
     }
@@ -25,7 +26,7 @@ public sealed class CheckContext
     public Part Part => Plan.Part;
 
     /// <summary>Everything that follows from it.</summary>
-    public Plan Plan { get; }
+    public Plan Plan => _plan ?? throw new InvalidOperationException("A check of settings looks at no part.");
 
     /// <summary>Everything in scope.</summary>
     public RecipeModel Model { get; }
@@ -35,6 +36,9 @@ public sealed class CheckContext
 
     /// <summary>What became of each waiver; empty until all other checks have spoken.</summary>
     internal ImmutableArray<WaiverUse> Waivers { get; init; } = [];
+
+    /// <summary>How bad the shop holds what this check finds; null when it says nothing.</summary>
+    internal Severity? Held { get; init; }
 
     internal IEnumerable<Finding> Findings => _findings;
 
@@ -58,8 +62,8 @@ public sealed class CheckContext
         Severity? severity = null)
     {
         var grounds = restsOn ?? Grounds.Sure;
-        var wanted = severity ?? _check.Descriptor.Severity;
-        var assumed = grounds.Describe(Plan.Assumptions);
+        var wanted = Held ?? severity ?? _check.Descriptor.Severity;
+        var assumed = grounds.Describe(_plan?.Assumptions ?? []);
         _findings.Add(new Finding(
             _check.Descriptor,
             grounds.IsAssumed && wanted == Severity.Error ? Severity.Warning : wanted,

@@ -8,7 +8,7 @@ namespace Recipe.Checks;
 /// <summary>Runs the checks and lets written reasons have their say.</summary>
 public static class CheckRunner
 {
-    /// <summary>Examines one part. See <see cref="Run(IReadOnlyList{Plan}, RecipeModel, DateOnly?, IReadOnlyList{Check}?, IReadOnlyList{Finding}?)"/>.</summary>
+    /// <summary>Examines one part. See <see cref="Run(IReadOnlyList{Plan}, RecipeModel, DateOnly?, IReadOnlyList{Check}?, IReadOnlyList{Finding}?, IReadOnlyList{SeveritySetting}?)"/>.</summary>
     public static CheckReport Run(Plan plan, RecipeModel model, DateOnly? today) => Run([plan], model, today);
 
     /// <summary>
@@ -22,26 +22,31 @@ public static class CheckRunner
     /// <param name="earlier">
     /// What the stages before found, so that a misspelt line is not reported as a missing one too. See <see cref="Check.Reads"/>.
     /// </param>
+    /// <param name="settings">
+    /// How bad the shop holds findings to be, the first word on each counting; those of the file itself go before them.
+    /// </param>
     public static CheckReport Run(
         IReadOnlyList<Plan> plans,
         RecipeModel model,
         DateOnly? today,
         IReadOnlyList<Check>? checks = null,
-        IReadOnlyList<Finding>? earlier = null)
+        IReadOnlyList<Finding>? earlier = null,
+        IReadOnlyList<SeveritySetting>? settings = null)
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentNullException.ThrowIfNull(model);
         IReadOnlyList<Check> all = checks ?? CheckCatalogue.All;
         var waivers = new WaiverBook(plans, model, today, all);
+        var held = new HeldSeverities([.. model.Settings, .. settings ?? []]);
         var misread = new Misread(earlier ?? []);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var accepted = ImmutableArray.CreateBuilder<Finding>();
         var notChecked = ImmutableArray.CreateBuilder<NotChecked>();
         foreach (var plan in plans)
         {
-            foreach (var check in all.Where(c => c is not WaiverCheck))
+            foreach (var check in all.Where(c => c is not (WaiverCheck or SettingCheck)))
             {
-                var context = new CheckContext(check, plan, model, today);
+                var context = new CheckContext(check, plan, model, today) { Held = held.Of(check) };
                 if (check.Reads(plan.Part) is { } lines && misread.HasOne(lines))
                 {
                     context.NotChecked($"a line of {lines.Head.Text} is not understood", lines.Head);
@@ -66,6 +71,7 @@ public static class CheckRunner
         }
 
         findings.AddRange(ExamineWaivers(plans, model, today, all, waivers));
+        findings.AddRange(ExamineSettings(model, today, all));
         return new CheckReport(
             [.. Once(findings)],
             [.. Once(accepted)],
@@ -90,6 +96,23 @@ public static class CheckRunner
         {
             var context = new CheckContext(check, plans[0], model, today) { Waivers = uses };
             check.Examine(context);
+            foreach (var finding in context.Findings)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> ExamineSettings(RecipeModel model, DateOnly? today, IReadOnlyList<Check> all)
+    {
+        foreach (var check in all.OfType<SettingCheck>())
+        {
+            var context = new CheckContext(check, null, model, today);
+            foreach (var setting in model.Settings)
+            {
+                check.Examine(context, setting, all.FirstOrDefault(c => HeldSeverities.Names(setting, c.Descriptor)));
+            }
+
             foreach (var finding in context.Findings)
             {
                 yield return finding;

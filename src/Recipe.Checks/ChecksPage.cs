@@ -6,21 +6,6 @@ namespace Recipe.Checks;
 /// <summary>The index of all findings there are, as a page of text: what the program can say, by family.</summary>
 public static class ChecksPage
 {
-    private static readonly (string Prefix, string Title)[] Families =
-    [
-        ("RC10", "Reading the text"),
-        ("RC11", "Units and values"),
-        ("RC12", "Names and structure"),
-        ("RC2", "Mould and release"),
-        ("RC3", "Plies"),
-        ("RC4", "Resin and working time"),
-        ("RC5", "The bag"),
-        ("RC6", "Vacuum"),
-        ("RC7", "Cure"),
-        ("RC8", "Joining and stock"),
-        ("RC9", "Waivers"),
-    ];
-
     /// <summary>Writes the page: Markdown, lines ended by LF, the same text every time.</summary>
     public static string Write()
     {
@@ -36,10 +21,11 @@ public static class ChecksPage
             * **advice**: good practice that is missing.
 
             `accept CODE because "..." until DATE` in the part or at the top of the file settles a finding of the checks (RC2001 and up), and is
-            printed with the papers. What is marked \* cannot be accepted, nor can what is found in the text and its meaning.
+            printed with the papers. `findings { NAME advice }` in `settings.recipe` makes a finding milder or worse for every recipe of that
+            folder and below; what can hurt somebody (marked S) stays a warning at least. What is marked \* cannot be accepted, nor can what is found in the text and its meaning.
 
             """);
-        foreach (var (prefix, title) in Families)
+        foreach (var (prefix, title) in FindingFamilies.All)
         {
             WriteFamily(page, title, [.. FindingCatalogue.All.Where(d => d.Code.StartsWith(prefix, StringComparison.Ordinal))]);
         }
@@ -57,7 +43,12 @@ public static class ChecksPage
         page.Append("\n## ").Append(title).Append("\n\n| code | name | severity | what is wrong | what to do | source |\n|---|---|---|---|---|---|\n");
         foreach (var finding in findings)
         {
-            var mark = CheckCatalogue.Find(finding.Code) is { CanBeAccepted: false } ? " *" : "";
+            var mark = CheckCatalogue.Find(finding.Code) switch
+            {
+                { CanBeAccepted: false } => " *",
+                { IsSafety: true } => " S",
+                _ => "",
+            };
             page.Append("| ").Append(finding.Code)
                 .Append(" | `").Append(finding.Name).Append('`')
                 .Append(" | ").Append(Word(finding.Severity)).Append(mark)

@@ -9,4 +9,8 @@ public interface IFileStore
     /// <param name="name">A path with forward slashes, as the workspace built it from names it was given.</param>
     /// <param name="text">The whole text.</param>
     bool TryRead(string name, [NotNullWhen(true)] out string? text);
+
+    /// <summary>The folder above a folder, or null at the top of what the store knows.</summary>
+    /// <param name="folder">A folder as the workspace names it: no slash at its end; empty for the one that bare names stand in.</param>
+    string? FolderAbove(string folder) => PathNames.Above(folder);
 }

@@ -47,6 +47,28 @@ public static class PathNames
         return (slashes.StartsWith('/') ? "/" : "") + string.Join('/', parts);
     }
 
+    /// <summary>The last part of a name.</summary>
+    public static string FileName(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return name[(name.Replace('\\', '/').LastIndexOf('/') + 1)..];
+    }
+
+    /// <summary>The folder of a name, without the slash at its end; empty for a bare name, <c>/</c> for the root.</summary>
+    public static string FolderOf(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        var end = name.Replace('\\', '/').LastIndexOf('/');
+        return end < 0 ? "" : end == 0 ? "/" : name[..end];
+    }
+
+    /// <summary>The folder above a folder by its name alone; null where the name does not say.</summary>
+    public static string? Above(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        return folder.Length == 0 || folder == "/" || FileName(folder) is ".." || (folder.Length == 2 && folder[1] == ':') ? null : FolderOf(folder);
+    }
+
     private static bool IsRooted(string path) =>
         path.StartsWith('/') || (path.Length > 1 && path[1] == ':' && char.IsAsciiLetter(path[0]));
 }

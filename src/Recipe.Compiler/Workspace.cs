@@ -4,6 +4,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.IO.Hashing;
 using System.Text;
 using Recipe.Checks;
+using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Semantics;
 using Recipe.Syntax;
@@ -18,10 +19,14 @@ namespace Recipe.Compiler;
 /// </summary>
 public sealed class Workspace
 {
+    /// <summary>Name of the file in which a shop says how bad it holds findings to be.</summary>
+    public const string SettingsFile = "settings.recipe";
+
     private readonly IFileStore _files;
     private readonly Book _book;
     private readonly DateOnly? _today;
     private readonly UseScope _uses;
+    private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SeveritySetting>>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
 
     /// <summary>Makes a workspace over the shipped book.</summary>
@@ -71,7 +76,7 @@ public sealed class Workspace
         var bound = Binder.Bind(tree, _book, _uses);
         ImmutableArray<Plan> plans = [.. bound.Model.Parts.Select(part => Planner.Plan(part, bound.Model))];
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
-        var report = CheckRunner.Run(plans, bound.Model, _today, earlier: findings);
+        var report = CheckRunner.Run(plans, bound.Model, _today, earlier: findings, settings: SettingsFor(tree));
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
@@ -83,6 +88,31 @@ public sealed class Workspace
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             Revision = RevisionOf(tree),
         };
+    }
+
+    /// <summary>What the nearest settings file says: that of the file's folder, or of the first folder above it that has one.</summary>
+    private ImmutableArray<SeveritySetting> SettingsFor(SyntaxTree tree)
+    {
+        var name = tree.Source.Name;
+        if (PathNames.FileName(name) == SettingsFile)
+        {
+            return [];
+        }
+
+        return _settings.GetOrAdd(PathNames.FolderOf(name), folder => new Lazy<ImmutableArray<SeveritySetting>>(() => Nearest(folder))).Value;
+    }
+
+    private ImmutableArray<SeveritySetting> Nearest(string folder)
+    {
+        for (string? at = folder; at is not null; at = _files.FolderAbove(at))
+        {
+            if (TreeOf(at.Length == 0 || at.EndsWith('/') ? at + SettingsFile : $"{at}/{SettingsFile}") is { } settings)
+            {
+                return Binder.Bind(settings, _book, _uses).Model.Settings;
+            }
+        }
+
+        return [];
     }
 
     private SyntaxTree? TreeOf(string name) => _trees.GetOrAdd(

@@ -111,12 +111,15 @@ public sealed class GelCoatFilm : Check
     private static readonly Length Thin = Length.FromMillimeters(0.4);
     private static readonly Length Thick = Length.FromMillimeters(0.8);
 
+    // A roller does not lay it more evenly than that.
+    private const double Slack = 0.05;
+
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         foreach (var coat in context.Part.Coats.Where(c => c.Material.IsStyrenated()))
         {
-            var density = coat.Material.CuredDensity ?? coat.Material.Density ?? coat.Material.ResinDensity;
+            var density = coat.Material.ResinDensity ?? coat.Material.Density ?? coat.Material.CuredDensity;
             if (coat.ArealWeight is not { } weight || density is not { Value.KilogramsPerCubicMeter: > 0 })
             {
                 context.NotChecked($"no {(coat.ArealWeight is null ? "weight" : "density")} is known for {coat.Material.Name}", coat.Where);
@@ -124,7 +127,7 @@ public sealed class GelCoatFilm : Check
             }
 
             var film = Length.FromMeters(weight.Value.KilogramsPerSquareMeter / density.Value.KilogramsPerCubicMeter);
-            if (film >= Thin * 0.99 && film <= Thick * 1.01)
+            if (film >= Thin * (1 - Slack) && film <= Thick * (1 + Slack))
             {
                 continue;
             }

@@ -204,7 +204,7 @@ public sealed class PeelPlySteals : Check
         var part = context.Part;
         if (part.Process.Value != Process.Prepreg || part.Bag is not { Layers: [{ Class: LayerClass.PeelPly } peel, ..] }
             || part.Stack.OfType<PlyItem>().LastOrDefault() is not { } ply
-            || (ply.Content ?? ply.Material.PrepregContent) is not { Value: { Basis: ContentBasis.ResinByMass, Fraction: < Lean } } content)
+            || (ply.Content ?? ply.Material.PrepregContent) is not { Value: { Basis: ContentBasis.ResinByWeight, Fraction: < Lean } } content)
         {
             return;
         }

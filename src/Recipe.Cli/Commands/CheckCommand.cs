@@ -15,20 +15,23 @@ internal static class CheckCommand
         var recurse = new Option<bool>("--recurse") { Description = "Look into subfolders too." };
         var format = new Option<string>("--format") { Description = "For people (text) or for programs (json).", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("text", "json");
+        var fix = new Option<bool>("--fix") { Description = "Make the fixes that are safe to make unseen, then check what is left." };
         var colour = CommonOptions.Colour();
-        var command = new Command("check", "Check recipes and say what is wrong.") { paths, recurse, format, colour };
+        var command = new Command("check", "Check recipes and say what is wrong.") { paths, recurse, format, fix, colour };
         command.SetAction(result => Run(
             terminal,
             result.GetValue(paths) ?? [],
             result.GetValue(recurse),
             result.GetValue(format) == "json",
+            result.GetValue(fix),
             Style.For(terminal, result.GetValue(colour) ?? "auto")));
         return command;
     }
 
-    private static int Run(Terminal terminal, string[] paths, bool recurse, bool json, Style style)
+    private static int Run(Terminal terminal, string[] paths, bool recurse, bool json, bool fix, Style style)
     {
         var names = RecipeFinder.Find(paths, recurse);
+        var made = fix ? FixedFiles.Fix(names, terminal.Today) : [];
         var files = CompileAll(names, terminal.Today);
         if (json)
         {
@@ -36,6 +39,11 @@ internal static class CheckCommand
         }
         else
         {
+            foreach (var line in made)
+            {
+                terminal.Out.WriteLine(line);
+            }
+
             PrintText(terminal.Out, style, files);
         }
 

@@ -16,6 +16,18 @@ internal sealed class DiskFiles : IFileStore
         return text is not null;
     }
 
+    /// <summary>Goes on above the current folder, up to the root, so that a check says the same wherever it is started.</summary>
+    public string? FolderAbove(string folder)
+    {
+        if (PathNames.Above(folder) is { } above)
+        {
+            return above;
+        }
+
+        var here = Path.GetFullPath(folder.Length == 0 ? "." : folder);
+        return Directory.GetParent(here) is null ? null : folder.Length == 0 ? ".." : $"{folder}/..";
+    }
+
     /// <summary>Reads a whole text. UTF-8 unless a byte order mark says UTF-16; a byte that is not UTF-8 becomes the replacement character.</summary>
     /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
     public static string Read(string path)

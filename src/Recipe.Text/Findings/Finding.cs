@@ -26,14 +26,16 @@ public sealed record Finding(FindingDescriptor Descriptor, Severity Severity, So
     }
 
     /// <summary>
-    /// The order in which findings are shown: by file, then by place, then by code, so that the same input gives the same list.
+    /// The order in which findings are shown: by file, then by the step of the job at which they bite, then by place, then by code, so
+    /// that the same input gives the same list.
     /// </summary>
     public static int Compare(Finding left, Finding right)
     {
         ArgumentNullException.ThrowIfNull(left);
         ArgumentNullException.ThrowIfNull(right);
         var byFile = string.CompareOrdinal(left.Where.Source.Name, right.Where.Source.Name);
-        var byPlace = byFile != 0 ? byFile : left.Where.Span.Start.CompareTo(right.Where.Span.Start);
+        var byStage = byFile != 0 ? byFile : FindingFamilies.StageOf(left.Descriptor.Code).CompareTo(FindingFamilies.StageOf(right.Descriptor.Code));
+        var byPlace = byStage != 0 ? byStage : left.Where.Span.Start.CompareTo(right.Where.Span.Start);
         var byCode = byPlace != 0 ? byPlace : string.CompareOrdinal(left.Descriptor.Code, right.Descriptor.Code);
         return byCode != 0 ? byCode : string.CompareOrdinal(left.Message, right.Message);
     }

@@ -1,0 +1,81 @@
+using System.Diagnostics.CodeAnalysis;
+using Recipe.Compiler;
+using Recipe.Text.Findings;
+
+namespace Recipe.Cli.Files;
+
+/// <summary>
+/// Makes the safe fixes of files, again and again until none is left: one fix may open the way for another. A file is written whole,
+/// and only when the new text has no error that the old one had not.
+/// </summary>
+internal static class FixedFiles
+{
+    // Each round settles something; a fix that brings its finding back must not go on for ever.
+    private const int Rounds = 20;
+
+    /// <summary>Fixes the files; each line that comes back says what was done where.</summary>
+    /// <exception cref="CannotRunException">A file could not be read or written.</exception>
+    public static IReadOnlyList<string> Fix(IReadOnlyList<string> names, DateOnly today)
+    {
+        var said = new List<string>();
+        var given = new HashSet<string>(names, StringComparer.Ordinal);
+        for (var round = 0; round < Rounds && given.Count > 0; round++)
+        {
+            foreach (var name in given.Order(StringComparer.Ordinal).ToList())
+            {
+                if (!FixOnce(name, today, said))
+                {
+                    given.Remove(name);
+                }
+            }
+        }
+
+        return said;
+    }
+
+    private static bool FixOnce(string name, DateOnly today, List<string> said)
+    {
+        var store = new DiskFiles();
+        if (!new Workspace(store, today).TryCompile(name, out var file))
+        {
+            throw new CannotRunException($"{name}: there is no such file or folder.");
+        }
+
+        var (text, applied) = SafeFixes.Apply(file);
+        if (applied.IsEmpty || text == file.Source.Text)
+        {
+            return false;
+        }
+
+        if (!new Workspace(new Overlay(store, PathNames.Normalize(name), text), today).TryCompile(name, out var after) || Errors(after) > Errors(file))
+        {
+            said.Add($"not fixed {name}: the fixes do not go together; make them one by one");
+            return false;
+        }
+
+        var output = new OutputSet(Path.GetDirectoryName(name) is { Length: > 0 } folder ? folder : ".");
+        output.Add(Path.GetFileName(name), text);
+        output.Write();
+        said.AddRange(applied.Select(a => $"fixed {a.Finding.Where.Source.Name}:{a.Finding.Where.Start} {a.Finding.Descriptor.Code} {a.Finding.Descriptor.Name}: {a.Fix.Title}"));
+        return true;
+    }
+
+    private static int Errors(CompiledFile file) => file.Findings.Count(f => f.Severity == Severity.Error);
+
+    /// <summary>The files on disk, with another text for one of them.</summary>
+    private sealed class Overlay(DiskFiles below, string name, string text) : IFileStore
+    {
+        public bool TryRead(string wanted, [NotNullWhen(true)] out string? found)
+        {
+            if (wanted != name)
+            {
+                return below.TryRead(wanted, out found);
+            }
+
+            found = text;
+            return true;
+        }
+
+        public string? FolderAbove(string folder) => below.FolderAbove(folder);
+    }
+}
