@@ -39,8 +39,8 @@ public sealed class PulledHot : Check
               }
               cure {
                 hold 20 degC for 24 h
-                ramp 10 degC/h to 50 degC
-                hold 50 degC for 16 h
+                ramp 10 degC/h to 55 degC
+                hold 55 degC for 16 h
                 demould
               }
             }
