@@ -1,5 +1,4 @@
 using Recipe.Model;
-using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -119,8 +118,9 @@ public sealed class BagFilmTooNarrow : Check
         var heat = film.Material.HeatLimit?.Value ?? Temperature.Zero;
         var wide = context.Model.Materials.Values.OfType<Consumable>()
             .Where(m => m.Class == LayerClass.BagFilm && m.Width?.Value >= wanted && m.HeatLimit?.Value >= heat)
-            .OrderBy(m => m.FromBook)
-            .ThenBy(m => m.Width!.Value)
+            .OrderBy(m => m.Stuff != film.Material.Stuff)
+            .ThenBy(m => m.FromBook)
+            .ThenBy(m => m.HeatLimit!.Value)
             .ThenBy(m => m.Name, StringComparer.Ordinal)
             .FirstOrDefault();
         return wide is null ? null : Edits.Fix($"Take {wide.Name}", FixSafety.NeedsALook, Edits.Replace(film.Where, wide.Name));

@@ -124,8 +124,9 @@ public sealed class HoseCollapses : Check
     {
         var other = context.Model.Materials.Values.OfType<Fitting>()
             .Where(f => f.Kind == FittingKind.Hose && f.Reinforced != false && f.HeatLimit?.Value >= hot)
-            .OrderBy(f => f.FromBook)
-            .ThenBy(f => f.HeatLimit!.Value)
+            .OrderBy(f => f.Reinforced != true)
+            .ThenBy(f => f.FromBook)
+            .ThenByDescending(f => f.HeatLimit!.Value)
             .ThenBy(f => f.Name, StringComparer.Ordinal)
             .FirstOrDefault();
         return other is null ? null : Edits.Fix($"Take {other.Name}", FixSafety.NeedsALook, Edits.Replace(hose.Where, other.Name));

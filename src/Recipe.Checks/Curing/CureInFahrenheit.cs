@@ -112,9 +112,14 @@ public sealed class CureInFahrenheit : Check
 
     private static string Other(bool toFahrenheit) => toFahrenheit ? "degF" : "degC";
 
-    // The hottest that the record names for it: post-cure, limit of its glass transition.
+    // The hottest that the record names for it; the glass transition after a room cure alone says nothing of that.
     private static Temperature? Hottest(ResinSystem resin)
     {
+        if (resin is { PostCure: null, GlassTransitionLimit: null, HeatLimit: null })
+        {
+            return null;
+        }
+
         Temperature?[] named = [resin.PostCure?.Value.At, resin.GlassTransitionLimit?.Value, resin.GlassTransition?.Value.Tg, resin.GlassTransition?.Value.After?.At, resin.HeatLimit?.Value];
         return named.Max();
     }

@@ -101,9 +101,8 @@ public sealed class DarkPaintBeforeHeat : Check
         context.Report(
             paint.Where,
             $"{Say.Quoted(paint.Words())} on a part whose cure goes no higher than {Say.Of(cure.Peak.Value)}; the sun takes a dark skin to 70 degC",
-            Grounds.Sure.And<Temperature>(cure.Peak),
-            [new FindingLabel(part.Cure!.Where, "cure here")],
-            [White(paint)]);
+            labels: [new FindingLabel(part.Cure!.Where, "cure here")],
+            fixes: [White(paint)]);
     }
 
     private static Fix? White(FinishStep paint)

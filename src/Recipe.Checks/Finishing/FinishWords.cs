@@ -26,7 +26,7 @@ internal static class FinishWords
 
     /// <summary>Whether it speaks of work done before the resin is hard, when nothing has to be keyed.</summary>
     public static bool IsWhileGreen(this FinishStep step) =>
-        TradeWords.Says(step.Words(), "tack", "green", "wet on wet", "wet-on-wet", "chemical", "same day", "uncured", "fresh");
+        TradeWords.Says(step.Words(), "tack", "green", "wet on wet", "wet-on-wet", "still wet", "wet laminate", "wet resin", "chemical", "same day", "uncured", "fresh");
 
     /// <summary>Whether it says what keeps dust out of the lungs: wet work, extraction, a mask.</summary>
     public static bool IsSafeFromDust(this FinishStep step) => TradeWords.Says(

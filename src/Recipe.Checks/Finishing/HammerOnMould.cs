@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -82,7 +81,7 @@ public sealed class HammerOnMould : Check
     {
         var blow = context.Part.Finish.FirstOrDefault(f => f.Verb is "demould" or "debag" or "step"
             && TradeWords.Says(f.Text, "hammer", "hit", "strik", "bang", "bash", "beat", "sledge")
-            && TradeWords.Says(f.Text, "hammer", "mould", "mold", "tool", "back")
+            && TradeWords.Says(f.Verb == "step" ? f.Text : f.Words(), "demould", "mould", "mold", "tool", "back")
             && !TradeWords.Says(f.Text, "flange", "rim", "edge", "rubber", "nylon", "wood", "wooden", "plastic", "soft", "hide", "wedg", "tap", "tapp")
             && !TradeWords.Forbids(f.Text));
         if (blow is null)

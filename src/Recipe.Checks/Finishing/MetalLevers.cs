@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -77,7 +76,10 @@ public sealed class MetalLevers : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var levers = context.Part.Finish.FirstOrDefault(f => f.Verb is "demould" or "debag" or "step" && !TradeWords.Forbids(f.Text) && IsMetal(f.Text));
+        var levers = context.Part.Finish.FirstOrDefault(f =>
+            (f.Verb is "demould" or "debag" || (f.Verb == "step" && TradeWords.Says(f.Text, "lever", "pry", "prise", "pris", "prize", "demould", "demold", "off the mould", "off the mold")))
+            && !TradeWords.Forbids(f.Text)
+            && IsMetal(f.Text));
         if (levers is null)
         {
             return;

@@ -17,8 +17,8 @@ public sealed class ReleaseLeftOnFace : Check
         Remedy = "Wash with warm water first, wipe with solvent where wax was used, then sand, then wipe again.",
         Source = "US Army TM 1-1500-204-23-11 (page file 0306): wash, then abrade",
         Exceptions = """
-            Silent with a peel ply in the bag, since that face may be meant; for a mandrel, whose face is the inner one; and where any line
-            before washes or wipes.
+            Speaks of wax and of films; a semi-permanent release leaves hardly a trace. Silent with a peel ply in the bag, since that face may
+            be meant; for a mandrel, whose face is the inner one; and where any line before washes or wipes.
             """,
         BadExample = """
             mould tray-mould {

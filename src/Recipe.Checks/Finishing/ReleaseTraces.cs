@@ -13,7 +13,7 @@ internal static class ReleaseTraces
     {
         if (part.Mould is not { IsMandrel: false, StaysInPart: false } mould
             || !part.IsWetted()
-            || !mould.Release.Any(r => r.Agent.Kind is ReleaseKind.Wax or ReleaseKind.LiquidFilm or ReleaseKind.SemiPermanent))
+            || !mould.Release.Any(r => r.Agent.Kind is ReleaseKind.Wax or ReleaseKind.LiquidFilm))
         {
             return null;
         }
@@ -25,5 +25,5 @@ internal static class ReleaseTraces
     }
 
     /// <summary>What was on the mould, in words.</summary>
-    public static string Of(Part part) => part.Mould!.Release.Last(r => r.Agent.Kind is ReleaseKind.Wax or ReleaseKind.LiquidFilm or ReleaseKind.SemiPermanent).Agent.Name;
+    public static string Of(Part part) => part.Mould!.Release.Last(r => r.Agent.Kind is ReleaseKind.Wax or ReleaseKind.LiquidFilm).Agent.Name;
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Recipe.Model;
-using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;

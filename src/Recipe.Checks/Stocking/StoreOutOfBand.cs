@@ -90,17 +90,19 @@ public sealed class StoreOutOfBand : Check
         var high = shop.StoreTemperatureHigh ?? low;
         if (mixes && low is not null && low.Value < Coldest - Rounding)
         {
-            Report(context, low, $"resin is kept at {Say.Of(low.Value, low.Written)}; below {Say.Of(Coldest, low.Written)} it thickens and crystallises");
+            Report(context, low, $"resin is kept at {Say.Of(low.Value, low.Written)}; below {(IsFahrenheit(low) ? "40 degF" : "4 degC")} it thickens and crystallises");
         }
         else if (mixes && high is not null && high.Value > Warmest + Rounding)
         {
-            Report(context, high, $"resin is kept at up to {Say.Of(high.Value, high.Written)}; above {Say.Of(Warmest, high.Written)} it ages faster than its label says");
+            Report(context, high, $"resin is kept at up to {Say.Of(high.Value, high.Written)}; above {(IsFahrenheit(high) ? "80 degF" : "27 degC")} it ages faster than its label says");
         }
         else if (shop.StoreHumidity is { } humidity && humidity.Value > Dampest + 1e-6 && context.Part.Stack.OfType<CoreItem>().FirstOrDefault() is { } core)
         {
             Report(context, humidity, $"{core.Material.Name} is kept in air of {Say.Of(humidity)} humidity; core wants less than {Say.Percent(Dampest)}");
         }
     }
+
+    private static bool IsFahrenheit(Figure<Temperature> figure) => figure.Written.Contains("degF", StringComparison.Ordinal);
 
     private static void Report<T>(CheckContext context, Figure<T> figure, string message) =>
         context.Report(figure.Where ?? context.Part.Where, message, Grounds.Sure.And("the store", figure));

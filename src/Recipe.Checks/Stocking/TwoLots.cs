@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
 
@@ -18,7 +17,7 @@ public sealed class TwoLots : Check
         Remedy = "Write into the build record which lot went where, or keep one whole lot for the part.",
         Source = "common practice",
         Exceptions = """
-            Speaks of cloth and resin, where the shelf holds enough in all and every line has an amount of the same kind.
+            Speaks of cloth and resin, where the shelf holds enough in all and every line has a lot and an amount of the same kind.
             """,
         BadExample = """
             stock {
@@ -86,7 +85,7 @@ public sealed class TwoLots : Check
         {
             var lots = Shelf.Of(context.Model, line.Material.Name);
             var dimension = line.Gross.Value.Unit?.Dimension;
-            if (lots.Select(l => l.Lot).Distinct().Count() < 2 || lots.Exists(l => l.Amount?.Dimension != dimension))
+            if (lots.Select(l => l.Lot).Distinct().Count() < 2 || lots.Exists(l => l.Lot is null || l.Amount?.Dimension != dimension))
             {
                 continue;
             }

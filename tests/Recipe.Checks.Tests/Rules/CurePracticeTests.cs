@@ -20,6 +20,14 @@ public class CurePracticeTests
         Says("cure-in-fahrenheit", Metal with { Cure = $"hold 20 degC for 24 h; hold {step} for 6 h; cool to 30 degC; demould" }, fires);
 
     [Fact]
+    public void A_resin_of_which_no_post_cure_is_known_is_not_judged() => Bench.Silent("cure-in-fahrenheit", Metal with
+    {
+        Above = "resin ours { chemistry epoxy; mix 100:30 by weight; glass-transition 50 degC after 20 degC for 24 h; source \"data sheet\" }",
+        Resin = "ours",
+        Cure = "hold 20 degC for 24 h; hold 90 degC for 6 h; cool to 30 degC; demould",
+    });
+
+    [Fact]
     public void A_bag_that_does_not_stand_it_is_the_finding_then() => Bench.Silent("cure-in-fahrenheit", new Tray
     {
         MadeOf = "aluminium",

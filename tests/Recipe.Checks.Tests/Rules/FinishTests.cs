@@ -34,6 +34,7 @@ public class FinishTests
     {
         Bench.Silent("release-left-on-face", Clean with { Finish = "abrade 240 grit; paint" });
         Bench.Silent("release-left-on-face", new Tray { Finish = "abrade 240 grit; paint" });
+        Bench.Silent("release-left-on-face", Tray.Hand with { Release = "semi-permanent-release", Finish = "abrade 240 grit; paint" });
         Bench.Fires("release-left-on-face", new Tray { Finish = "abrade \"outer face, 240 grit\"; paint" }, Severity.Warning);
     }
 
@@ -59,6 +60,8 @@ public class FinishTests
     [InlineData("demould \"lever with a screwdriver\"", true)]
     [InlineData("demould \"steel wedge\"", true)]
     [InlineData("demould \"plastic wedges, never a screwdriver\"", false)]
+    [InlineData("step \"lever it off with a chisel\"", true)]
+    [InlineData("step \"weigh it down with steel bars\"", false)]
     public void Metal_stays_away_from_the_mould(string finish, bool fires) => Says("metal-levers", Clean with { Finish = finish }, fires, Severity.Advice);
 
     [Theory]
@@ -66,6 +69,7 @@ public class FinishTests
     [InlineData("demould \"hammer\"", true)]
     [InlineData("demould \"tap the flange with a hammer\"", false)]
     [InlineData("demould \"rubber mallet on the rim\"", false)]
+    [InlineData("step \"hammer in the dowels\"", false)]
     public void A_mould_is_not_struck(string finish, bool fires) => Says("hammer-on-mould", Clean with { Finish = finish }, fires);
 
     [Theory]
