@@ -41,6 +41,17 @@ public sealed class FindingTests
         Assert.Equal(Severity.Warning, later.Severity);
     }
 
+    [Fact]
+    public void Within_a_file_the_step_of_the_job_comes_before_the_place()
+    {
+        var cure = Finding.Of(Example with { Code = "RC7001" }, At(0, 3), "cure");
+        var mould = Finding.Of(Example with { Code = "RC2101" }, At(4, 3), "mould");
+        var text = Finding.Of(Example with { Code = "RC1001" }, At(5, 1), "text");
+        List<Finding> all = [cure, mould, text];
+        all.Sort(Finding.Compare);
+        Assert.Equal([text, mould, cure], all);
+    }
+
     [Theory]
     [InlineData("take it out")]
     [InlineData("Take it out.")]

@@ -101,6 +101,42 @@ internal static class Cautions
             .Select(group => Phrase.Strong(string.Join("; ", group.Select(hazard => WrittenText.InTitle(hazard.Material)))) + $": {WrittenText.InTitle(group.Key)}"),
     ];
 
+    /// <summary>What the shop itself says it does, in its own words.</summary>
+    public static ImmutableArray<Phrase> OfTheShop(Plan plan)
+    {
+        if (plan.Shop?.Safety is not { } safety)
+        {
+            return [];
+        }
+
+        var lines = ImmutableArray.CreateBuilder<Phrase>();
+        Add("Gloves", safety.Gloves);
+        Add("Mask", safety.Respirator);
+        Add("Air", safety.Ventilation);
+        Add("Dust", safety.Dust?.Value switch
+        {
+            DustControl.Wet => "cut and sand wet",
+            DustControl.Extracted => "cut and sand with extraction at the tool",
+            _ => null,
+        });
+        Add("Left-over resin", safety.Leftover?.Value switch
+        {
+            LeftoverPlace.Tray => "spread thin in the tray",
+            LeftoverPlace.Outdoors => "outdoors, on stone or in sand",
+            LeftoverPlace.Water => "into the steel bucket of water",
+            _ => null,
+        });
+        return lines.ToImmutable();
+
+        void Add(string what, string? how)
+        {
+            if (how is not null)
+            {
+                lines.Add(Phrase.Strong(what) + $": {WrittenText.InTitle(how.Trim('"'))}");
+            }
+        }
+    }
+
     private static string Load(PartUse? use) => use switch
     {
         PartUse.Cosmetic => "Planned for looks only. If it carries load or flies, licensed practice decides.",

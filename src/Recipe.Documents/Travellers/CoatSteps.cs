@@ -24,7 +24,9 @@ internal static class CoatSteps
             rows.Add(TravellerContext.Tick("Mix, scrape the cup. Lay an even coat: no runs, no thin corners.", Film(context, coat)));
         }
 
-        rows.Add(TravellerContext.Tick("Wait until it is tacky: no colour on the glove.", "then the first ply"));
+        rows.Add(TravellerContext.Tick(
+            "Wait until it is tacky: no colour on the glove.",
+            context.Part.Coats[^1].Wait is { } wait ? $"{QuantityText.Span(wait.Value)} are planned, then the first ply" : "then the first ply"));
         return [.. context.Caution(Danger.Peroxide), TravellerContext.Steps("Coat the mould, after H1", rows)];
     }
 

@@ -107,7 +107,8 @@ internal static class CureStation
             CureAction.Cool => TravellerContext.Step($"Cool{Rate(step)}.{State(step)}", new BigCell(to.Main, $"in {length}, {span}"), Reading(context)),
             CureAction.Vent => TravellerContext.Tick("Let the vacuum go.", span),
             CureAction.Debag => TravellerContext.Tick("Take the bag off.", span),
-            _ => TravellerContext.Tick("Take the part off the mould. Wedges of plastic or wood.", span),
+            _ => TravellerContext.Tick(
+                "Take the part off the mould. Wedges of plastic or wood." + (context.Part.Mould?.PullAid is { } aid ? $" Use the {aid}." : ""), span),
         };
     }
 

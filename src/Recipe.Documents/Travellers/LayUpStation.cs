@@ -25,6 +25,11 @@ internal static class LayUpStation
         }
         else
         {
+            if (context.Part.Prepreg is { } handling)
+            {
+                blocks.Add(TravellerContext.Steps("Before the first ply", PrepregSteps.Of(handling)));
+            }
+
             blocks.Add(new Table("", Columns(context), [.. Rows(context)], TableUse.Steps));
         }
 

@@ -79,9 +79,16 @@ internal static class MixStation
                 yield return row;
             }
 
+            foreach (var row in MixOrder.Extras(context, resin.Value))
+            {
+                yield return row;
+            }
+
             var mixing = context.Part.WetOut?.Mixing is { } time ? new BigCell(QuantityText.Span(time.Value)) : (Cell)"until no streak is left";
             var tray = context.Part.WetOut?.Tray?.Value == true ? " Pour it into the tray at once." : "";
-            yield return TravellerContext.Tick($"Mix, scrape the cup. Second cup, mix again.{tray}", mixing);
+            yield return MixOrder.InWords(context.Part) is { } order
+                ? TravellerContext.Tick(order + tray, "then write the time")
+                : TravellerContext.Tick($"Mix, scrape the cup. Second cup, mix again.{tray}", mixing);
         }
 
         yield return End(context, pot);
@@ -118,6 +125,11 @@ internal static class MixStation
     {
         var infusion = context.Part.Infusion;
         var text = context.Text;
+        if (infusion?.Degas is { } degas)
+        {
+            yield return TravellerContext.Step("Stand the mixed resin under vacuum. Watch it froth.", new BigCell(QuantityText.Span(degas.Value)), new Blank("time degassed"));
+        }
+
         yield return TravellerContext.Tick("H5 signed? Put the feed under the resin, no air in it.", infusion?.FeedLine is { } line ? $"feed line {text.Written(line, value => text.Size(value))}" : null);
         if (infusion?.MouldTemperature is { } mould)
         {

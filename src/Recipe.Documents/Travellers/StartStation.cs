@@ -51,6 +51,7 @@ internal static class StartStation
         [
             .. Cautions.Of(context.Plan, Danger.Skin, Danger.Vapour, Danger.Peroxide, Danger.Exotherm, Danger.Load, Danger.DataSheet).Select(caution => (Phrase)caution.Text),
             .. Cautions.HazardLines(context.Plan),
+            .. Cautions.OfTheShop(context.Plan),
         ]);
     }
 

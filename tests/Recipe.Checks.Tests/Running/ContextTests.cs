@@ -94,14 +94,15 @@ public class ContextTests
     }
 
     [Fact]
-    public void Findings_come_in_the_order_of_the_text_whatever_the_order_of_the_checks()
+    public void Findings_come_in_the_order_of_the_day_then_of_the_text_whatever_the_order_of_the_checks()
     {
-        var late = new SomeCheck("RC2001", c => c.Report(Place.Of(Bare.Source, "two"), "late"));
-        var early = new SomeCheck("RC8001", c => c.Report(Place.Of(Bare.Source, "one"), "early"));
+        var late = new SomeCheck("RC2002", c => c.Report(Place.Of(Bare.Source, "two"), "release, below"));
+        var early = new SomeCheck("RC2001", c => c.Report(Place.Of(Bare.Source, "one"), "release, above"));
+        var join = new SomeCheck("RC8001", c => c.Report(Place.Of(Bare.Source, "one"), "join"));
         var part = Bare.Part("lid");
-        var one = CheckRunner.Run([Bare.Plan(part)], Bare.Model(part), null, [late, early]);
-        var other = CheckRunner.Run([Bare.Plan(part)], Bare.Model(part), null, [early, late]);
-        Assert.Equal(["early", "late"], one.Findings.Select(f => f.Message));
+        var one = CheckRunner.Run([Bare.Plan(part)], Bare.Model(part), null, [join, late, early]);
+        var other = CheckRunner.Run([Bare.Plan(part)], Bare.Model(part), null, [early, late, join]);
+        Assert.Equal(["release, above", "release, below", "join"], one.Findings.Select(f => f.Message));
         Assert.Equal(one.Findings.Select(f => f.Message), other.Findings.Select(f => f.Message));
     }
 

@@ -1,0 +1,162 @@
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks.Tests;
+
+/// <summary>When the checks of the mould itself speak, at their limits, and when they do not.</summary>
+public class FaceTests
+{
+    private const string Board = "mould-material board { heat-limit 60 degC; porous yes }";
+
+    [Theory]
+    [InlineData("carnauba-wax coats 5 wait 30 min dry 59 min", true)]
+    [InlineData("carnauba-wax coats 5 wait 30 min dry 60 min", false)]
+    [InlineData("carnauba-wax coats 5 wait 30 min dry 10 min; pva-film coats 1 dry 60 min", false)]
+    public void Wax_hardens_an_hour_unless_a_film_lies_over_it(string release, bool fires) =>
+        Says("wax-still-soft", Tray.Hand with { Release = release }, fires);
+
+    [Theory]
+    [InlineData("pva-film coats 1 dry 60 min", "", true)]
+    [InlineData("pva-film coats 1 dry 60 min", "seal-coats 2", false)]
+    [InlineData("carnauba-wax coats 3 wait 30 min; pva-film coats 1 dry 60 min", "", false)]
+    public void A_film_on_a_porous_face_wants_wax_or_a_seal_under_it(string release, string lines, bool fires) =>
+        Says("film-without-wax", Tray.Hand with { Above = Board, MadeOf = "board", Release = release, MouldLines = lines }, fires);
+
+    [Theory]
+    [InlineData("semi-permanent-release coats 4; pva-film coats 1 dry 60 min", true)]
+    [InlineData("pva-film coats 1 dry 60 min", false)]
+    [InlineData("carnauba-wax coats 4 wait 30 min; pva-film coats 1 dry 60 min", false)]
+    public void A_film_does_not_wet_a_semi_permanent_release(string release, bool fires) => Says("film-on-silicone", Tray.Hand with { Release = release }, fires);
+
+    [Theory]
+    [InlineData("", true)]
+    [InlineData("state new", false)]
+    [InlineData("state seasoned", true)]
+    public void A_film_lifts_under_an_infusion_but_shields_a_new_face(string state, bool fires) =>
+        Says("film-under-infusion", Tray.Infused with { MouldLines = state, Release = "carnauba-wax coats 5 wait 30 min; pva-film coats 1 dry 60 min" }, fires);
+
+    // trim 10 + gap 20 + tape 12 = 42 mm
+    [Theory]
+    [InlineData("flange 42 mm", "trim 10 mm", true, false)]
+    [InlineData("flange 41 mm", "trim 10 mm", true, true)]
+    [InlineData("flange 41 mm", "trim 10 mm", false, false)]
+    [InlineData("", "trim 10 mm", true, false)]
+    public void Trim_gap_and_tape_fit_on_the_flange(string flange, string trim, bool bagged, bool fires)
+    {
+        var tray = bagged ? new Tray() : Tray.Hand;
+        Says("flange-too-narrow", tray with { MouldLines = flange, PartLines = trim }, fires);
+    }
+
+    [Fact]
+    public void An_envelope_bag_needs_no_flange_and_no_seal()
+    {
+        var bag = new Tray().Bag + "; envelope yes";
+        Bench.Silent("flange-too-narrow", new Tray { MouldLines = "flange 20 mm", PartLines = "trim 15 mm", Bag = bag });
+        Bench.Silent("leaky-mould", new Tray { Above = Board, MadeOf = "board", Bag = bag });
+        Bench.Silent("released-tape-land", new Tray { MouldLines = "tape-land released", Bag = bag });
+    }
+
+    [Theory]
+    [InlineData("", true)]
+    [InlineData("seal-coats 0", true)]
+    [InlineData("seal-coats 1", false)]
+    [InlineData("tested 2026-02-01", false)]
+    public void A_porous_mould_under_a_bag_is_sealed_or_was_tested_bare(string lines, bool fires) =>
+        Says("leaky-mould", new Tray { Above = Board, MadeOf = "board", MouldLines = lines }, fires);
+
+    // Common practice: 1 degree at the least on walls of more than 25 mm.
+    [Theory]
+    [InlineData("box 400 mm x 300 mm x 60 mm", "draft 0.9 deg", true)]
+    [InlineData("box 400 mm x 300 mm x 60 mm", "draft 1 deg", false)]
+    [InlineData("box 400 mm x 300 mm x 25 mm", "draft 0 deg", false)]
+    [InlineData("box 400 mm x 300 mm x 60 mm", "draft 0 deg; flexible yes", false)]
+    [InlineData("box 400 mm x 300 mm x 60 mm", "draft 0 deg; halves left right", false)]
+    public void Walls_of_a_rigid_mould_have_draft(string surface, string lines, bool fires) =>
+        Says("no-draft", Tray.Hand with { Surface = surface, MouldLines = lines }, fires);
+
+    [Theory]
+    [InlineData("undercut yes", true)]
+    [InlineData("undercut no", false)]
+    [InlineData("undercut yes; flexible yes", false)]
+    [InlineData("undercut yes; stays-in-part yes", false)]
+    public void An_undercut_locks_the_part_into_one_rigid_piece(string lines, bool fires) => Says("locked-in", Tray.Hand with { MouldLines = lines }, fires);
+
+    [Theory]
+    [InlineData("box 300 mm x 200 mm x 101 mm", "", true)]
+    [InlineData("box 300 mm x 200 mm x 100 mm", "", false)]
+    [InlineData("box 300 mm x 200 mm x 150 mm", "draft 3 deg", false)]
+    [InlineData("box 300 mm x 200 mm x 150 mm", "pull-aid \"water port\"", false)]
+    [InlineData("spherical-cap diameter 200 mm rise 100 mm", "", false)]
+    public void A_cavity_deeper_than_half_its_width_has_something_to_pull_it_with(string surface, string lines, bool fires) =>
+        Says("no-way-to-pull", Tray.Hand with { Surface = surface, MouldLines = lines }, fires);
+
+    [Theory]
+    [InlineData("pulls-since-release 7", "", false)]
+    [InlineData("pulls-since-release 8", "", true)]
+    [InlineData("state new; pulls-since-release 3", "", true)]
+    [InlineData("state new; pulls-since-release 2", "", false)]
+    [InlineData("pulls-since-release 4", "lasts 4", true)]
+    [InlineData("pulls-since-release 8", "lasts 20", false)]
+    public void Pulls_count_against_what_the_release_stands(string lines, string lasts, bool fires) => Says(
+        "too-many-pulls",
+        Tray.Hand with { Above = $"release-agent own-wax like carnauba-wax {{ {lasts} }}", Release = "own-wax coats 5 wait 30 min", MouldLines = lines },
+        fires);
+
+    // 22 degC at 70 % is wet below 16.3 degC (table of DIN 4108-3: 16.3): 19.3 degC is the least.
+    [Theory]
+    [InlineData("room 22 degC; humidity 70 %; mould-temperature 19 degC", true)]
+    [InlineData("room 22 degC; humidity 70 %; mould-temperature 19.5 degC", false)]
+    [InlineData("room 22 degC; mould-temperature 5 degC", false)]
+    [InlineData("room 22 degC; humidity 70 %", false)]
+    public void A_mould_stays_three_degrees_above_the_dew_point(string wetOut, bool fires) => Says("sweating-mould", Tray.Hand with { WetOut = wetOut }, fires);
+
+    [Theory]
+    [InlineData("2026-05-08", true)]
+    [InlineData("2026-05-07", false)]
+    public void A_polyester_mould_is_left_for_a_week(string made, bool fires)
+    {
+        var tray = Tray.Hand with
+        {
+            Above = "mould-material tooling { chemistry polyester; heat-limit 70 degC; porous no }",
+            MadeOf = "tooling",
+            MouldLines = "made-on " + made,
+        };
+        Says("green-mould", tray, fires);
+        Bench.Silent("green-mould", tray with { MouldLines = tray.MouldLines + "; post-cured yes" });
+    }
+
+    [Fact]
+    public void A_half_without_release_is_named()
+    {
+        var tray = new Tray
+        {
+            MouldLines = "halves left right",
+            Release = "carnauba-wax coats 5 wait 30 min on left",
+            Join = "manner wet-in-wet; overlap 20 mm; within 60 min; align dowels",
+        };
+        var found = Bench.Fires("half-not-released", tray, Severity.Error);
+        Assert.Contains("right stays bare", found.Message, StringComparison.Ordinal);
+        Bench.Silent("half-not-released", tray with { Release = "carnauba-wax coats 5 wait 30 min on left; carnauba-wax coats 5 wait 30 min on right" });
+    }
+
+    [Theory]
+    [InlineData("polystyrene-foam", true)]
+    [InlineData("xps-foam", true)]
+    [InlineData("pvc-foam", false)]
+    [InlineData("steps", false)]
+    public void Styrene_eats_polystyrene_and_leaves_other_foams_alone(string family, bool fires) => Says(
+        "styrene-eats-foam",
+        Tray.Hand with { Above = $"mould-material block {{ family {family}; porous no }}", MadeOf = "block", Resin = "laminating-polyester" },
+        fires);
+
+    private static void Says(string code, Tray tray, bool fires)
+    {
+        if (fires)
+        {
+            Bench.Fires(code, tray.ToString());
+        }
+        else
+        {
+            Bench.Silent(code, tray.ToString());
+        }
+    }
+}

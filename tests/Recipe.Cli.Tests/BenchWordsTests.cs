@@ -1,0 +1,86 @@
+namespace Recipe.Cli.Tests;
+
+/// <summary>What a recipe writes down of mixing, prepreg, safety and pulling stands on the traveller.</summary>
+public sealed class BenchWordsTests
+{
+    [Fact]
+    public void The_order_of_mixing_and_what_is_weighed_besides_stand_at_the_scale()
+    {
+        using var bench = new Bench();
+        var path = bench.Write("tray.recipe", """
+            shop ours {
+              safety {
+                gloves    "nitrile, changed on every splash"
+                leftover  tray
+              }
+            }
+
+            mould tray-mould {
+              surface   flat 400 mm x 300 mm
+              made-of   epoxy-glass-tooling
+              pull-aid  "air port in the floor"
+              release {
+                carnauba-wax  coats 5   wait 30 min
+              }
+            }
+
+            part tray {
+              mould    tray-mould
+              process  hand
+              resin    slow-laminating-epoxy
+              plies {
+                outer  glass-twill-163  0/90
+                inner  glass-twill-163  0/90
+              }
+              wet-out {
+                pot  130 g
+              }
+              mix {
+                add         resin
+                add         pigment parts 4
+                add         hardener
+                stir        3 min
+                scrape
+                second-cup
+              }
+              cure {
+                hold  20 degC for 48 h
+                demould
+              }
+            }
+            """);
+        var run = Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
+        Assert.Equal("", run.Error);
+        var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
+        Assert.Contains("Mix in this order: resin, pigment, hardener, stir 3 min, scrape sides and stick, second cup and stir.", traveller, StringComparison.Ordinal);
+
+        // 130 g of 100:30 by weight are 100 g of resin, so 4 parts are 4 g.
+        Assert.Contains("Weigh the pigment, 4 parts to 100 of resin.", traveller, StringComparison.Ordinal);
+        Assert.Matches(@"4 parts to 100 of resin\.[^\n]*\b4(\.0)? g", traveller);
+        Assert.Contains("nitrile, changed on every splash", traveller, StringComparison.Ordinal);
+        Assert.Contains("spread thin in the tray", traveller, StringComparison.Ordinal);
+        Assert.Contains("Use the air port in the floor.", traveller, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void How_a_prepreg_is_handled_stands_before_its_first_ply()
+    {
+        using var bench = new Bench();
+        var sound = File.ReadAllText(Bench.Sample("tests/corpus/sound/prepreg-plate.recipe"));
+        var path = bench.Write("plate.recipe", sound.Replace("  bag {", """
+              prepreg {
+                thaw      12 h sealed
+                out-time  5 d
+                debulk    every 3 for 15 min
+                edges     breathing
+              }
+
+              bag {
+            """, StringComparison.Ordinal));
+        Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
+        var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
+        Assert.Contains("Let it warm up in its sealed wrap", traveller, StringComparison.Ordinal);
+        Assert.Contains("then after every 3", traveller, StringComparison.Ordinal);
+       Assert.InRange(traveller.IndexOf("Before the first ply", StringComparison.Ordinal), traveller.IndexOf("Ply 1 goes in first", StringComparison.Ordinal), traveller.Length);
+    }
+}
