@@ -13,7 +13,10 @@ internal sealed class Settings
 
     private readonly Dictionary<string, bool> _hints = new(StringComparer.Ordinal);
 
-    /// <summary>Where findings are explained on the web, when there is such a place: <c>recipe.documentation</c>.</summary>
+    /// <summary>
+    /// Where findings are explained, when there is such a place: <c>recipe.documentation</c>, an address in which <c>{code}</c> and
+    /// <c>{name}</c> stand for those of the finding.
+    /// </summary>
     public string? Documentation { get; private set; }
 
     public bool Shows(string hint) => _hints.GetValueOrDefault(hint, true);

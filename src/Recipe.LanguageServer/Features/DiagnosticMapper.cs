@@ -25,7 +25,9 @@ internal static class DiagnosticMapper
         },
         Code = finding.Descriptor.Code,
         CodeDescription = session.Settings.Documentation is { } address
-            ? new CodeDescription($"{address}#{Anchor(finding.Descriptor)}")
+            ? new CodeDescription(address
+                .Replace("{code}", finding.Descriptor.Code, StringComparison.Ordinal)
+                .Replace("{name}", finding.Descriptor.Name, StringComparison.Ordinal))
             : null,
         Source = "recipe",
         Tags = finding.Descriptor.Name == UnusedWaiver ? [Diagnostic.UnnecessaryTag] : null,
@@ -38,8 +40,6 @@ internal static class DiagnosticMapper
         .Append('\n').Append(finding.Descriptor.Reason)
         .Append('\n').Append(finding.Descriptor.Remedy)
         .ToString();
-
-    private static string Anchor(FindingDescriptor descriptor) => $"{descriptor.Code.ToLowerInvariant()}-{descriptor.Name}";
 
     /// <summary>Places in the shipped book are no documents, so an editor could not go there.</summary>
     private static DiagnosticRelatedInformation[]? Related(Session session, ImmutableArray<FindingLabel> labels)

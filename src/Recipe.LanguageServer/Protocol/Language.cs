@@ -119,10 +119,14 @@ internal sealed record SemanticTokens(int[] Data)
     public string? ResultId { get; init; }
 }
 
-/// <summary>Colours that changed.</summary>
-internal sealed record SemanticTokensDelta(SemanticTokensEdit[] Edits)
+/// <summary>Colours that changed, or all of them: the protocol lets the server choose.</summary>
+internal sealed record SemanticTokensDeltaResult
 {
     public string? ResultId { get; init; }
+
+    public SemanticTokensEdit[]? Edits { get; init; }
+
+    public int[]? Data { get; init; }
 }
 
 /// <summary>Numbers that are replaced.</summary>

@@ -52,7 +52,7 @@ namespace Recipe.LanguageServer.Protocol;
 [JsonSerializable(typeof(SelectionRangeParams))]
 [JsonSerializable(typeof(SelectionRange[]))]
 [JsonSerializable(typeof(SemanticTokens))]
-[JsonSerializable(typeof(SemanticTokensDelta))]
+[JsonSerializable(typeof(SemanticTokensDeltaResult))]
 [JsonSerializable(typeof(SemanticTokensDeltaParams))]
 [JsonSerializable(typeof(DocumentFormattingParams))]
 [JsonSerializable(typeof(DocumentRangeFormattingParams))]
