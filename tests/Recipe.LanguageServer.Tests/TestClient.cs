@@ -114,6 +114,9 @@ internal sealed class TestClient : IDisposable
         bool Fits(JsonObject message) => (string?)message["method"] == method && (wanted is null || wanted(message["params"]!.AsObject()));
     }
 
+    /// <summary>Whether a notification of this kind came before the last answer and was not looked at.</summary>
+    public bool HasNotification(string method) => _notifications.Exists(message => (string?)message["method"] == method);
+
     /// <summary>The diagnostics that the server sends for a version of a document.</summary>
     public JsonArray Diagnostics(string uri, int version) => Notification(
         "textDocument/publishDiagnostics",
