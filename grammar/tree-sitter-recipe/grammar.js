@@ -2,19 +2,38 @@
 // need: "to" is a sign of its own and never joins two ends into one node, and neither "+/-" nor the parts of "1 h 30 min" are joined
 // to the amount before them. Which is meant depends on what units are worth, and only the compiler knows that.
 
-/* Every spelling of a simple unit. words: units (written by tests/Recipe.Semantics.Tests) */
+/* Every spelling of a simple unit. */
 const UNITS = [
-  'millimeter', 'millimetre', 'degC-diff', 'degF-diff', 'microns', 'minutes', 'newtons', 'percent', 'seconds', 'denier', 'inches', 'liters', 'litres', 'meters', 'metres', 'micron', 'minute', 'months', 'newton', 'second', 'grams', 'hours', 'liter', 'litre', 'meter', 'metre', 'month', 'weeks', 'yards', 'years', 'Torr', 'days', 'degC', 'degF', 'dtex', 'feet', 'floz', 'foot', 'gram', 'hour', 'inHg', 'inch', 'mbar', 'mmHg', 'sqft', 'sqin', 'sqyd', 'thou', 'torr', 'week', 'yard', 'year', 'AUD', 'BRL', 'CAD', 'CHF', 'CNY', 'CZK', 'DKK', 'EUR', 'GBP', 'GPa', 'HKD', 'HUF', 'IDR', 'ILS', 'INR', 'ISK', 'JPY', 'KRW', 'MPa', 'MXN', 'MYR', 'Msi', 'NOK', 'NZD', 'PHP', 'PLN', 'RON', 'RSD', 'SEK', 'SGD', 'THB', 'TRY', 'TWD', 'UAH', 'USD', 'VND', 'ZAR', 'atm', 'bar', 'cfm', 'cm2', 'cm3', 'cm²', 'cm³', 'day', 'deg', 'dm2', 'dm²', 'ft2', 'ft3', 'ft²', 'ft³', 'gal', 'gsm', 'hPa', 'in2', 'in3', 'in²', 'in³', 'kPa', 'ksi', 'lbf', 'lbs', 'mPa', 'mil', 'min', 'mm2', 'mm3', 'mm²', 'mm³', 'ppm', 'psi', 'sec', 'sqm', 'tex', 'yd2', 'yd²', 'Pa', 'cP', 'cc', 'cm', 'ft', 'hr', 'in', 'kJ', 'kN', 'kW', 'kg', 'km', 'lb', 'm2', 'm3', 'mL', 'mg', 'ml', 'mm', 'm²', 'm³', 'oz', 'qt', 'um', 'yd', '°C', '°F', 'µm', 'ºC', 'ºF', '˚C', '˚F', 'μm', '%', 'J', 'K', 'L', 'N', 'W', 'd', 'g', 'h', 'l', 'm', 's', '°', 'º', '˚', '℃', '℉',
+  /* words: units */
+  'millimeter', 'millimetre', 'degC-diff', 'degF-diff', 'microns', 'minutes', 'newtons', 'percent', 'seconds',
+  'denier', 'inches', 'liters', 'litres', 'meters', 'metres', 'micron', 'minute', 'months', 'newton', 'second',
+  'grams', 'hours', 'liter', 'litre', 'meter', 'metre', 'month', 'weeks', 'yards', 'years', 'Torr', 'days',
+  'degC', 'degF', 'dtex', 'feet', 'floz', 'foot', 'gram', 'hour', 'inHg', 'inch', 'mbar', 'mmHg', 'sqft',
+  'sqin', 'sqyd', 'thou', 'torr', 'week', 'yard', 'year', 'AUD', 'BRL', 'CAD', 'CHF', 'CNY', 'CZK', 'DKK',
+  'EUR', 'GBP', 'GPa', 'HKD', 'HUF', 'IDR', 'ILS', 'INR', 'ISK', 'JPY', 'KRW', 'MPa', 'MXN', 'MYR', 'Msi',
+  'NOK', 'NZD', 'PHP', 'PLN', 'RON', 'RSD', 'SEK', 'SGD', 'THB', 'TRY', 'TWD', 'UAH', 'USD', 'VND', 'ZAR',
+  'atm', 'bar', 'cfm', 'cm2', 'cm3', 'cm²', 'cm³', 'day', 'deg', 'dm2', 'dm²', 'ft2', 'ft3', 'ft²', 'ft³',
+  'gal', 'gsm', 'hPa', 'in2', 'in3', 'in²', 'in³', 'kPa', 'ksi', 'lbf', 'lbs', 'mPa', 'mil', 'min', 'mm2',
+  'mm3', 'mm²', 'mm³', 'ppm', 'psi', 'sec', 'sqm', 'tex', 'yd2', 'yd²', 'Pa', 'cP', 'cc', 'cm', 'ft', 'hr',
+  'in', 'kJ', 'kN', 'kW', 'kg', 'km', 'lb', 'm2', 'm3', 'mL', 'mg', 'ml', 'mm', 'm²', 'm³', 'oz', 'qt', 'um',
+  'yd', '°C', '°F', 'µm', 'ºC', 'ºF', '˚C', '˚F', 'μm', '%', 'J', 'K', 'L', 'N', 'W', 'd', 'g', 'h', 'l', 'm',
+  's', '°', 'º', '˚', '℃', '℉',
   /* end of words */
 ];
 
 const BLANK = /[\t\p{Zs}\uFEFF]/u;
-const WORD = /[\p{L}_][\p{L}\p{N}\p{M}_]*(-[\p{L}\p{N}_][\p{L}\p{N}\p{M}_]*)*/u;
+
+// Some versions of the generator know only the ends of the large East Asian ranges as letters.
+const LETTER = '\\p{L}\\u3400-\\u4dbf\\u4e00-\\u9fff\\uac00-\\ud7a3';
+const WORD = new RegExp(`[${LETTER}_][${LETTER}\\p{N}\\p{M}_]*(-[${LETTER}\\p{N}_][${LETTER}\\p{N}\\p{M}_]*)*`, 'u');
 
 const unit = () => {
   const simple = choice(...UNITS);
   return token(seq(simple, repeat(seq(choice('/', '.', '\u00b7'), simple))));
 };
+
+const statements = ($) =>
+  seq(repeat($._separator), repeat(seq($._statement, repeat1($._separator))), optional($._statement));
 
 module.exports = grammar({
   name: 'recipe',
@@ -24,9 +43,7 @@ module.exports = grammar({
   word: ($) => $.word,
 
   rules: {
-    source_file: ($) => $._statements,
-
-    _statements: ($) => seq(repeat($._separator), repeat(seq($._statement, repeat1($._separator))), optional($._statement)),
+    source_file: ($) => statements($),
 
     _statement: ($) => choice($.let, $.entry),
 
@@ -37,9 +54,9 @@ module.exports = grammar({
 
     entry: ($) => seq(field('head', $.word), repeat($._value), optional(field('block', $.block))),
 
-    block: ($) => seq('{', $._statements, '}'),
+    block: ($) => seq('{', statements($), '}'),
 
-    _value: ($) => choice($.word, $.to, $.times, $.text, $.date, $._amount, $.plus_minus),
+    _value: ($) => choice(alias($.word, $.name), $.to, $.times, $.text, $.date, $._amount, $.plus_minus),
 
     _amount: ($) => choice($.quantity, $.signed, $.pair, $.ratio, $.parenthesis),
 
@@ -68,7 +85,7 @@ module.exports = grammar({
 
     negation: ($) => prec(3, seq('-', $._operand)),
 
-    _operand: ($) => choice(prec.right(repeat1($.quantity)), $.word, $.parenthesis),
+    _operand: ($) => choice(prec.right(repeat1($.quantity)), alias($.word, $.name), $.parenthesis),
 
     text: ($) => seq('"', repeat(choice($._text_content, $.escape)), token.immediate('"')),
 
