@@ -11,7 +11,8 @@ namespace Recipe.Semantics.Tests.Editors;
 /// <param name="RelativePath">Its path from the root.</param>
 /// <param name="Item">How one word is written there, <c>*</c> for the word.</param>
 /// <param name="LineStart">What each line of a list begins with.</param>
-internal sealed partial record EditorFile(string RelativePath, string Item = "\"*\"", string LineStart = "  ")
+/// <param name="LineEnd">What each line of a list ends with.</param>
+internal sealed partial record EditorFile(string RelativePath, string Item = "\"*\"", string LineStart = "  ", string LineEnd = "")
 {
     private const int Width = 110;
 
@@ -19,6 +20,11 @@ internal sealed partial record EditorFile(string RelativePath, string Item = "\"
     public static IReadOnlyList<EditorFile> All { get; } =
     [
         new("grammar/textmate/recipe.tmLanguage.json"),
+        new("grammar/tree-sitter-recipe/grammar.js", "'*',"),
+        new("grammar/tree-sitter-recipe/queries/highlights.scm"),
+        new("editors/vim/syntax/recipe.vim", "*", "let s:words += split('", "')"),
+        new("editors/emacs/recipe-mode.el", LineStart: "    "),
+        new("editors/kate/recipe.xml", "<item>*</item>", "      "),
     ];
 
     /// <summary>The text as it stands.</summary>
@@ -43,7 +49,7 @@ internal sealed partial record EditorFile(string RelativePath, string Item = "\"
         {
             if (length + item.Length > Width)
             {
-                lines.Append('\n').Append(LineStart);
+                lines.Append(LineEnd).Append('\n').Append(LineStart);
                 length = LineStart.Length;
             }
             else if (length > LineStart.Length)
@@ -56,7 +62,7 @@ internal sealed partial record EditorFile(string RelativePath, string Item = "\"
             length += item.Length;
         }
 
-        return lines.Append('\n').ToString();
+        return lines.Append(LineEnd).Append('\n').ToString();
     }
 
     [GeneratedRegex(@"\(\?#(?<name>[a-z]+)\)[^)]*")]
