@@ -20,7 +20,7 @@ syntax match recipeEnd /;/
 syntax match recipeNumber /\d\+\%(\.\d\+\)\?\%([eE][+-]\?\d\+\)\?/ nextgroup=recipeUnit skipwhite
 syntax match recipeBracket /)/ nextgroup=recipeUnit skipwhite
 syntax match recipeDate /\d\{4}-\d\{2}-\d\{2}\k\@!/
-syntax match recipeWrong /\d*,\d[0-9.,]*/
+syntax match recipeWrong /\d*,\d[0-9.,]*/ nextgroup=recipeUnit skipwhite
 
 " The word that begins a line, at the top and in a block, and the name that a declaration gives.
 syntax match recipeHead /\%(^\|[{};]\)\@1<=\s*\zs[[:alpha:]_]\k*/ contains=recipeBlock,recipeLine
