@@ -10,8 +10,9 @@ failed=()
 
 has() { command -v "$1" >/dev/null; }
 result=$(mktemp)
-trap 'rm -f "$result"' EXIT
-export RECIPE_TEST_RESULT=$result
+parser=$(mktemp -d)
+trap 'rm -rf "$result" "$parser"' EXIT
+export RECIPE_TEST_RESULT=$result RECIPE_TEST_PARSER=$parser
 
 server=("$@")
 if [ ${#server[@]} -eq 0 ] && has recipe && recipe --help 2>/dev/null | grep -qE '^ +lsp\b'; then server=(recipe lsp); fi
@@ -33,6 +34,14 @@ by_result() {
   [ ! -s "$result" ]
 }
 
+tree_sitter() {
+  local grammar=grammar/tree-sitter-recipe
+  mkdir -p "$parser/parser" "$parser/queries/recipe"
+  cp "$grammar"/queries/*.scm "$parser/queries/recipe/"
+  cc -O1 -shared -fPIC -I "$grammar/src" -o "$parser/parser/recipe.so" "$grammar/src/parser.c"
+  by_result nvim --headless -u NONE -S editors/test/neovim-tree-sitter.lua
+}
+
 install_client() { (cd editors/test/node-client && { [ node_modules -nt package-lock.json ] || { npm ci --ignore-scripts >/dev/null && touch node_modules; }; }); }
 vscode() {
   (cd editors/vscode && npm ci --ignore-scripts >/dev/null && npm run --silent package && node --test test/*.test.js)
@@ -41,6 +50,7 @@ vscode() {
 if has node && has npm; then run "VS Code extension" vscode; else skipped+=("VS Code extension: no node or npm"); fi
 if has vim; then run Vim by_result vim -es -u NONE -N -S editors/test/vim.vim; else skipped+=("Vim: not installed"); fi
 if has nvim; then run "Neovim, colours" by_result nvim --headless -u NONE -S editors/test/vim.vim; else skipped+=("Neovim: not installed"); fi
+if has nvim && has cc; then run "Neovim, tree-sitter" tree_sitter; else skipped+=("tree-sitter in Neovim: not installed, or no C compiler"); fi
 if has kate-syntax-highlighter && has node; then run Kate editors/test/kate.sh; else skipped+=("Kate: no kate-syntax-highlighter"); fi
 if has emacs; then
   run Emacs timeout 300 emacs -Q --batch -L editors/emacs -l editors/test/emacs.el
