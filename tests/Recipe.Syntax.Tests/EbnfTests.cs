@@ -19,6 +19,11 @@ public sealed class EbnfTests
     [Fact]
     public void Every_text_of_the_grammar_is_read_without_findings() => Sentences.All.Sample(text => Assert.NotNull(Read.Clean(text)), iter: Iterations);
 
+    /// <summary>The same ten thousand every time, so that no change of the parser can be lucky.</summary>
+    [Fact]
+    public void Ten_thousand_fixed_texts_of_the_grammar_are_read_without_findings() =>
+        Assert.True(Parallel.For(0, 10_000, seed => Read.Clean(Sentences.Of(seed))).IsCompleted);
+
     [Fact]
     public void The_texts_of_the_grammar_show_every_kind_of_node()
     {

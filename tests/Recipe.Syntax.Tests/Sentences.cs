@@ -61,7 +61,7 @@ internal sealed class Sentences
                 break;
             case EbnfName name when IsToken(name.Name):
                 Add(Token(name.Name), isOnSameLine: name.Name == "UNIT");
-                _endsAmount = name.Name is not ("WORD" or "TEXT" or "DATE");
+                _endsAmount = name.Name is not ("WORD" or "TEXT" or "DATE" or "PLUS-MINUS");
                 break;
             case EbnfName name:
                 Write(Ebnf.Productions[name.Name], depth + 1);
@@ -153,6 +153,7 @@ internal sealed class Sentences
                 text.Append(prose.Text switch
                 {
                     "a letter of any script" => "abcghmstxZ\u00e9\u03a9\u0416\u5c42"[_random.Next(14)].ToString(),
+                    "a digit of any script" => "0123456789\u0663"[_random.Next(11)].ToString(),
                     "an accent that is a character of its own" => "\u0301",
                     "a spelling of the unit table" => UnitSpellings[_random.Next(UnitSpellings.Length)],
                     "any character but a quote, a backslash and a line end" => "a #{};=\t\u2603\ufeff"[_random.Next(10)].ToString(),

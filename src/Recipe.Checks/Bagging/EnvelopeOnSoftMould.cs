@@ -10,7 +10,7 @@ public sealed class EnvelopeOnSoftMould : Check
     {
         Code = "RC5115",
         Name = "envelope-on-soft-mould",
-        Severity = Severity.Warning,
+        Severity = Severity.Advice,
         Title = "Envelope bag round a soft mould",
         Reason = "An envelope presses on the mould from all sides, and a mould that gives is cured into the part with its bend.",
         Remedy = "Back the mould with something stiff inside the envelope, or tape the bag to its face.",

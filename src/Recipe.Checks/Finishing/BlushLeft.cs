@@ -37,6 +37,7 @@ public sealed class BlushLeft : Check
               }
               wet-out {
                 room 16 degC
+                resin-temperature 20 degC
               }
               cure {
                 hold 16 degC for 72 h
@@ -65,6 +66,7 @@ public sealed class BlushLeft : Check
               }
               wet-out {
                 room 16 degC
+                resin-temperature 20 degC
               }
               cure {
                 hold 16 degC for 72 h

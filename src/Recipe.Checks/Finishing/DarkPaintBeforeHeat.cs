@@ -12,7 +12,7 @@ public sealed class DarkPaintBeforeHeat : Check
     {
         Code = "RC8204",
         Name = "dark-paint-before-heat",
-        Severity = Severity.Warning,
+        Severity = Severity.Advice,
         Title = "Dark paint on a room-cured part",
         Reason = "The sun finishes the cure under a dark skin at 70 degC and more: the weave prints through the paint and the part sags.",
         Remedy = "Post-cure it before it is painted dark, or paint it white.",
@@ -102,7 +102,8 @@ public sealed class DarkPaintBeforeHeat : Check
             paint.Where,
             $"{Say.Quoted(paint.Words())} on a part whose cure goes no higher than {Say.Of(cure.Peak.Value)}; the sun takes a dark skin to 70 degC",
             labels: [new FindingLabel(part.Cure!.Where, "cure here")],
-            fixes: [White(paint)]);
+            fixes: [White(paint)],
+            severity: part.Outdoors is { Value: true } ? Severity.Warning : Severity.Advice);
     }
 
     private static Fix? White(FinishStep paint)

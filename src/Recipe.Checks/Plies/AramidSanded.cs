@@ -58,6 +58,7 @@ public sealed class AramidSanded : Check
                 demould
               }
               finish {
+                wash "warm water"
                 abrade 240 grit
               }
             }
@@ -101,6 +102,7 @@ public sealed class AramidSanded : Check
                 demould
               }
               finish {
+                wash "warm water"
                 abrade 240 grit
               }
             }

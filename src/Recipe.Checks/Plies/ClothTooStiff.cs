@@ -99,6 +99,10 @@ public sealed class ClothTooStiff : Check
     private static readonly Length Tape = Length.FromMillimeters(100);
     private const double Heavy = 300;
 
+    // A twill or satin goes down where a plain weave of the same weight stands up.
+    private const double HeavySupple = 400;
+    private static readonly string[] Supple = ["twill", "satin"];
+
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -130,7 +134,7 @@ public sealed class ClothTooStiff : Check
     }
 
     private static bool IsStiff(PlyItem ply) =>
-        (ply.Material.IsWoven() && ply.Material.Grams() > Heavy)
+        (ply.Material.IsWoven() && ply.Material.Grams() > (Supple.Contains(ply.Material.Weave) ? HeavySupple : Heavy))
         || (ply.Material.Form == ReinforcementForm.Unidirectional && (ply.Material.Width is not { } width || width.Value > Tape));
 
     private static Fix? Lighter(CheckContext context, List<PlyItem> stiff)

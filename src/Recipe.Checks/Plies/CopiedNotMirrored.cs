@@ -81,6 +81,8 @@ public sealed class CopiedNotMirrored : Check
                 parts cheek-left cheek-right
                 seam 1 m
                 tape glass-tape-200 width 50 mm
+                abrade 80 grit
+                align dowels
               }
             }
             """,
@@ -146,6 +148,8 @@ public sealed class CopiedNotMirrored : Check
                 parts cheek-left cheek-right
                 seam 1 m
                 tape glass-tape-200 width 50 mm
+                abrade 80 grit
+                align dowels
               }
             }
             """,

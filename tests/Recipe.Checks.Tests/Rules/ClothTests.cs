@@ -42,9 +42,11 @@ public class ClothTests
         fires);
 
     [Theory]
-    [InlineData("301 g/m2", "radius 29 mm", true)]
-    [InlineData("301 g/m2", "radius 30 mm", false)]
-    [InlineData("300 g/m2", "radius 8 mm", false)]
+    [InlineData("401 g/m2", "radius 29 mm", true)]
+    [InlineData("401 g/m2", "radius 30 mm", false)]
+    [InlineData("400 g/m2", "radius 8 mm", false)]
+    [InlineData("301 g/m2; weave plain", "radius 29 mm", true)]
+    [InlineData("300 g/m2; weave plain", "radius 8 mm", false)]
     public void Heavy_cloth_wants_a_radius(string weight, string radius, bool fires) => Limits.Says(
         "cloth-too-stiff",
         Tray.Hand with

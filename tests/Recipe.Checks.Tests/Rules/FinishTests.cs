@@ -54,7 +54,7 @@ public class FinishTests
     [InlineData("paint \"white, black lettering\"", "hold 20 degC for 48 h", false)]
     [InlineData("paint colour black", "hold 20 degC for 24 h; hold 50 degC for 16 h; cool to 30 degC", false)]
     public void A_part_is_warmed_before_it_is_painted_dark(string paint, string cure, bool fires) =>
-        Says("dark-paint-before-heat", Clean with { Cure = cure + "; demould", Finish = "wash; abrade 240 grit; " + paint }, fires);
+        Says("dark-paint-before-heat", Clean with { Cure = cure + "; demould", Finish = "wash; abrade 240 grit; " + paint }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("demould \"lever with a screwdriver\"", true)]

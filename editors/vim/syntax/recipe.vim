@@ -1,0 +1,157 @@
+" The lists of words are written by tests/Recipe.Semantics.Tests (RECIPE_UPDATE_GOLDENS=1); the rest is written by hand.
+if exists('b:current_syntax')
+  finish
+endif
+let s:keep = &cpoptions
+set cpoptions&vim
+
+syntax case match
+syntax iskeyword @,48-57,_,-,192-255
+
+" A word that is none of the language is a name.
+syntax match recipeName /[[:alpha:]_]\k*/ contains=recipeClause,recipeValue,recipeTimes,recipeTo
+syntax match recipeCount /\<x\d\+\>/
+syntax keyword recipeTimes contained x
+syntax match recipeTimes /×/
+syntax keyword recipeTo contained to
+syntax match recipeSign /[-+*/:=]\|+\/-\|±/
+syntax match recipeBracket /[{}()]/
+syntax match recipeEnd /;/
+syntax match recipeNumber /\d\+\%(\.\d\+\)\?\%([eE][+-]\?\d\+\)\?/ nextgroup=recipeUnit skipwhite
+syntax match recipeBracket /)/ nextgroup=recipeUnit skipwhite
+syntax match recipeDate /\d\{4}-\d\{2}-\d\{2}\k\@!/
+syntax match recipeWrong /\d*,\d[0-9.,]*/ nextgroup=recipeUnit skipwhite
+
+" The word that begins a line, at the top and in a block, and the name that a declaration gives.
+syntax match recipeHead /\%(^\|[{};]\)\@1<=\s*\zs[[:alpha:]_]\k*/ contains=recipeBlock,recipeLine
+syntax match recipeTop /^\s\@!\%uFEFF\?\zs[[:alpha:]_]\k*/ contains=recipeDeclaration,recipeDirective,recipeLet nextgroup=recipeNew skipwhite
+syntax match recipeNew contained /[[:alpha:]_]\k*/
+syntax keyword recipeLet contained let
+
+syntax region recipeText start=/"/ skip=/\\["\\]/ end=/"/ end=/$/ oneline contains=recipeEscape
+syntax match recipeEscape contained /\\["\\]/
+syntax match recipeComment /#.*$/ contains=@Spell
+
+let s:words = []
+" words: declarations
+let s:words += split('mould-material release-agent release-film sealant-tape surface-coat flow-medium')
+let s:words += split('flash-tape catch-pot adhesive bag-film breather gel-coat peel-ply bleeder pattern variant')
+let s:words += split('fabric insert build fibre mould resin caul core hose part port shop veil mat ud')
+" end of words
+execute 'syntax keyword recipeDeclaration contained' join(s:words)
+
+let s:words = []
+" words: directives
+let s:words += split('findings language accept prices stock use')
+" end of words
+execute 'syntax keyword recipeDirective contained' join(s:words)
+
+let s:words = []
+" words: blocks
+let s:words += split('hardener kinetics prepreg release wet-out finish infuse safety vacuum plies cure join bag')
+let s:words += split('mix')
+" end of words
+execute 'syntax keyword recipeBlock contained' join(s:words)
+
+let s:words = []
+" words: lines
+let s:words += split('glass-transition-limit compressive-strength transverse-expansion minimum-temperature')
+let s:words += split('pulls-since-release transverse-modulus mould-temperature resin-temperature')
+let s:words += split('glass-transition heat-of-reaction heat-stabilised pre-accelerated inner-diameter')
+let s:words += split('self-releasing store-humidity fibre-content gauge-checked resin-content shear-modulus')
+let s:words += split('stays-in-part thermocouples areal-weight fibre-angles permeability release-film')
+let s:words += split('resin-pickup resin-uptake sealant-tape strain-limit check-valve flow-medium largest-pot')
+let s:words += split('perforation roll-length ventilation clamp-feed cures-with feed-lines heat-limit')
+let s:words += split('laminators leak-check post-cured reinforced respirator seal-coats second-cup shelf-life')
+let s:words += split('stick-test warp-share bond-line catch-pot chemistry drop-test expansion feed-line')
+let s:words += split('film-life full-cure post-cure shrinkage tape-land thickness viscosity adhesive altitude')
+let s:words += split('bag-film breather capacity coverage currency envelope flexible gel-time humidity leftover')
+let s:words += split('moisture out-life out-time outdoors peel-ply peroxide pot-life pull-aid quantity silicone')
+let s:words += split('solvents undercut bleeder coating default demould density freezer inspect made-by made-of')
+let s:words += split('made-on mandrel modulus overlap poisson prepare process replace reserve service stagger')
+let s:words += split('support surface abrade accept binder closes coated colour debulk defect family fillet')
+let s:words += split('flange gloves halves hazard insert manner mixing pleats porous radius remove sample')
+let s:words += split('scrape settle sizing source spills target tested volume within align bleed coats debag')
+let s:words += split('degas draft drill edges fibre gauge lasts mixed mould night paint paper parts price prime')
+let s:words += split('pulls resin scale scarf sheet spare start state store stuff title tools units waxed weave')
+let s:words += split('weigh width axis bond caul cell coat cool draw dust fill film hold hose kind load loss')
+let s:words += split('mass note oven pace path peel port pots pump ramp rise room seal seam ship step stir tape')
+let s:words += split('thaw time tray trim vent wait wash add cup cut dry off pot use')
+" end of words
+execute 'syntax keyword recipeLine contained' join(s:words)
+
+let s:words = []
+" words: values
+let s:words += split('cured-then-bonded cured-then-taped with-accelerator half-ellipsoid semi-permanent')
+let s:words += split('stretch-across spherical-cap press-across accelerator liquid-film paraboloid structural')
+let s:words += split('vinylester wet-in-wet anhydride breathing extracted pin-prick polyester breather cosmetic')
+let s:words += split('cylinder emulsion enclosed hardener outdoors peroxide phenolic released repaired seasoned')
+let s:words += split('stitched by-heat demould grooved indoors infused mineral pigment prepreg sawdust solvent')
+let s:words += split('stretch warning across advice bagged filler flange flying insert letter medium metric')
+let s:words += split('powder random along amine apart clean cured debag epoxy error light patch plain press')
+let s:words += split('resin shear sheet water waxed white area bare both cone core dark disc down feed flat')
+let s:words += split('foam hand heat none open part rags room slit tray vent warm any bin box new wax wet a4 up')
+let s:words += split('us')
+" end of words
+execute 'syntax keyword recipeValue contained yes no' join(s:words)
+
+let s:words = []
+" words: clauses
+let s:words += split('resin-content join-lines perforated thickness unwrapped absolute diameter isolated')
+let s:words += split('received ultimate ambient assumed at-most because carries chamfer cut-out exhaust expires')
+let s:words += split('overlap smaller support beyond covers length opened reused sealed source vacuum volume')
+let s:words += split('weight within after below coats depth every limit parts solid strip under until width')
+let s:words += split('band face like mass pull rise sits size span step then trim wait with dry for gap lot at')
+let s:words += split('by in no of on to')
+" end of words
+execute 'syntax keyword recipeClause contained' join(s:words)
+
+let s:words = []
+" words: units
+let s:words += split('millimeter millimetre degC-diff degF-diff microns minutes newtons percent seconds denier')
+let s:words += split('inches liters litres meters metres micron minute months newton second grams hours liter')
+let s:words += split('litre meter metre month weeks yards years Torr days degC degF dtex feet floz foot gram')
+let s:words += split('hour inHg inch mbar mmHg sqft sqin sqyd thou torr week yard year AUD BRL CAD CHF CNY CZK')
+let s:words += split('DKK EUR GBP GPa HKD HUF IDR ILS INR ISK JPY KRW MPa MXN MYR Msi NOK NZD PHP PLN RON RSD')
+let s:words += split('SEK SGD THB TRY TWD UAH USD VND ZAR atm bar cfm cm2 cm3 cm² cm³ day deg dm2 dm² ft2 ft3')
+let s:words += split('ft² ft³ gal gsm hPa in2 in3 in² in³ kPa ksi lbf lbs mPa mil min mm2 mm3 mm² mm³ ppm psi')
+let s:words += split('sec sqm tex yd2 yd² Pa cP cc cm ft hr in kJ kN kW kg km lb m2 m3 mL mg ml mm m² m³ oz qt')
+let s:words += split('um yd °C °F µm ºC ºF ˚C ˚F μm % J K L N W d g h l m s ° º ˚ ℃ ℉')
+" end of words
+let s:unit = '\%(' .. join(s:words, '\|') .. '\)'
+execute 'syntax match recipeUnit contained /' .. s:unit .. '\%([/.·]' .. s:unit .. '\)*\%(%\@1<=\|\%([[:alnum:]_]\|-[[:alpha:]_]\)\@!\)/'
+unlet s:words s:unit
+
+" Blocks may be folded: set foldmethod=syntax.
+syntax region recipeFold matchgroup=recipeBracket start=/{/ end=/}/ transparent fold
+
+syntax sync minlines=200
+
+highlight default link recipeName Identifier
+highlight default link recipeNew Type
+highlight default link recipeTop Normal
+highlight default link recipeHead Identifier
+highlight default link recipeDeclaration Keyword
+highlight default link recipeDirective PreProc
+highlight default link recipeLet Keyword
+highlight default link recipeBlock Statement
+highlight default link recipeLine Label
+highlight default link recipeClause Special
+highlight default link recipeValue Constant
+highlight default link recipeNumber Number
+highlight default link recipeCount Number
+highlight default link recipeDate Constant
+highlight default link recipeUnit StorageClass
+highlight default link recipeSign Operator
+highlight default link recipeTimes Operator
+highlight default link recipeTo Operator
+highlight default link recipeBracket Delimiter
+highlight default link recipeEnd Delimiter
+highlight default link recipeText String
+highlight default link recipeEscape SpecialChar
+highlight default link recipeComment Comment
+highlight default link recipeWrong Error
+
+let b:current_syntax = 'recipe'
+let &cpoptions = s:keep
+unlet s:keep
