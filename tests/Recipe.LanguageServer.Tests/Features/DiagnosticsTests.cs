@@ -26,20 +26,27 @@ public sealed class DiagnosticsTests
     [Fact]
     public void A_change_of_the_shop_reaches_the_recipe_that_uses_it()
     {
-        using var bench = new Bench();
-        var before = bench.Client.Diagnostics(bench.Uri, 1).ToJsonString();
+        // The mould stands in the shop file, so the recipe is sound as long as that says so.
+        using var sample = new SampleFolder("hatch-lid.recipe");
+        var text = sample.Read("hatch-lid.recipe");
+        var start = text.IndexOf("mould hatch-lid-mould", StringComparison.Ordinal);
+        var end = text.IndexOf("part hatch-lid", StringComparison.Ordinal);
+        using var bench = new Bench(text.Remove(start, end - start));
         var shop = bench.Files.UriOf("shop.recipe");
-        bench.Client.Open(shop, bench.Files.Read("shop.recipe"));
-
-        // Opening the same text changes nothing, but the findings of what rests on it are sent again.
-        Assert.Equal(before, bench.Client.Diagnostics(bench.Uri, 1).ToJsonString());
-        bench.Client.Change(shop, 2, new JsonObject { ["text"] = "language 1\n" });
-        Assert.NotEqual(before, bench.Client.Diagnostics(bench.Uri, 1).ToJsonString());
+        Assert.True(MouldIsMissing(1));
+        bench.Client.Open(shop, bench.Files.Read("shop.recipe") + text[start..end]);
+        Assert.False(MouldIsMissing(1));
+        bench.Client.Change(shop, 2, new JsonObject { ["text"] = bench.Files.Read("shop.recipe") });
+        Assert.True(MouldIsMissing(1));
+        bench.Client.Change(shop, 3, new JsonObject { ["text"] = bench.Files.Read("shop.recipe") + text[start..end] });
+        Assert.False(MouldIsMissing(1));
         bench.Client.Notify("textDocument/didClose", new JsonObject { ["textDocument"] = new JsonObject { ["uri"] = shop } });
 
         // Closed unsaved: what is on disk counts again.
         Assert.Empty(bench.Client.Notification("textDocument/publishDiagnostics", p => (string?)p["uri"] == shop && p["version"] is null)["diagnostics"]!.AsArray());
-        Assert.Equal(before, bench.Client.Diagnostics(bench.Uri, 1).ToJsonString());
+        Assert.True(MouldIsMissing(1));
+
+        bool MouldIsMissing(int version) => bench.Client.Diagnostics(bench.Uri, version).Any(d => (string?)d!["data"]!["name"] == "unknown-name");
     }
 
     [Fact]
@@ -61,9 +68,9 @@ public sealed class DiagnosticsTests
         const string Twice = "language 1\nlet a = 1 mm\nlet a = 2 mm\n";
         using var bench = new Bench(Twice);
         var found = Assert.Single(bench.Client.Diagnostics(bench.Uri, 1), d => (string?)d!["data"]!["name"] == "duplicate-name")!;
-        var related = Assert.Single(found["relatedInformation"]!.AsArray())!;
-        Assert.Equal(bench.Uri, (string?)related["location"]!["uri"]);
-        Assert.Equal(1, (int)related["location"]!["range"]!["start"]!["line"]!);
+        var related = found["relatedInformation"]!.AsArray();
+        Assert.All(related, place => Assert.Equal(bench.Uri, (string?)place!["location"]!["uri"]));
+        Assert.Contains(related, place => (int)place!["location"]!["range"]!["start"]!["line"]! == 1);
         using var simple = new Bench(Twice, "{}");
         Assert.Null(simple.Client.Diagnostics(simple.Uri, 1)[0]!["relatedInformation"]);
     }
