@@ -15,6 +15,7 @@ internal static class CommandLine
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),
+            LspCommand.Create(terminal),
         };
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

@@ -9,5 +9,7 @@ var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
     ErrorIsTerminal = !Console.IsErrorRedirected,
     NoColour = Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 } || Environment.GetEnvironmentVariable("TERM") == "dumb",
     Today = DateOnly.FromDateTime(DateTime.Now),
+    Now = () => DateOnly.FromDateTime(DateTime.Now),
+    OpenOutput = Console.OpenStandardOutput,
 };
 return CommandLine.Run(args, terminal);

@@ -21,6 +21,15 @@ internal sealed class Terminal(TextWriter output, TextWriter error, Func<Stream>
 
     public required DateOnly Today { get; init; }
 
+    /// <summary>The day as it is now, for a verb that runs for days.</summary>
+    public Func<DateOnly> Now { get => field ?? (() => Today); init; }
+
+    /// <summary>The bytes behind <see cref="Out"/>, for a verb that speaks a protocol and no text.</summary>
+    public Func<Stream> OpenOutput { get; init; } = () => Stream.Null;
+
+    /// <summary>The bytes of standard input.</summary>
+    public Stream OpenInput() => openInput();
+
     public string ReadInput()
     {
         using var reader = new StreamReader(openInput(), Encoding);

@@ -26,6 +26,7 @@ public sealed class Workspace
     private readonly Book _book;
     private readonly DateOnly? _today;
     private readonly UseScope _uses;
+    private readonly ParsedTexts _parsed;
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SeveritySetting>>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
 
@@ -42,9 +43,21 @@ public sealed class Workspace
     /// <param name="today">Today, as above.</param>
     /// <param name="book">The materials always in scope.</param>
     public Workspace(IFileStore files, DateOnly? today, Book book)
+        : this(files, today, book, new ParsedTexts())
+    {
+    }
+
+    /// <summary>Makes a workspace that takes over the trees of texts that have not changed.</summary>
+    /// <param name="files">Where texts come from.</param>
+    /// <param name="today">Today, as above.</param>
+    /// <param name="book">The materials always in scope.</param>
+    /// <param name="parsed">The trees of earlier workspaces; those of this one are put there too.</param>
+    public Workspace(IFileStore files, DateOnly? today, Book book, ParsedTexts parsed)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(parsed);
+        _parsed = parsed;
         _files = files;
         _today = today;
         _book = book;
@@ -87,6 +100,7 @@ public sealed class Workspace
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             Revision = RevisionOf(tree),
+            RestsOn = RestsOn(tree),
         };
     }
 
@@ -102,22 +116,23 @@ public sealed class Workspace
         return _settings.GetOrAdd(PathNames.FolderOf(name), folder => new Lazy<ImmutableArray<SeveritySetting>>(() => Nearest(folder))).Value;
     }
 
-    private ImmutableArray<SeveritySetting> Nearest(string folder)
+    private ImmutableArray<SeveritySetting> Nearest(string folder) =>
+        SettingsNames(folder).Select(TreeOf).FirstOrDefault(tree => tree is not null) is { } settings
+            ? Binder.Bind(settings, _book, _uses).Model.Settings
+            : [];
+
+    /// <summary>Where settings are looked for, nearest first.</summary>
+    private IEnumerable<string> SettingsNames(string folder)
     {
         for (string? at = folder; at is not null; at = _files.FolderAbove(at))
         {
-            if (TreeOf(at.Length == 0 || at.EndsWith('/') ? at + SettingsFile : $"{at}/{SettingsFile}") is { } settings)
-            {
-                return Binder.Bind(settings, _book, _uses).Model.Settings;
-            }
+            yield return at.Length == 0 || at.EndsWith('/') ? at + SettingsFile : $"{at}/{SettingsFile}";
         }
-
-        return [];
     }
 
     private SyntaxTree? TreeOf(string name) => _trees.GetOrAdd(
         name,
-        key => new Lazy<SyntaxTree?>(() => _files.TryRead(key, out var text) ? SyntaxTree.Parse(new SourceText(key, text)) : null)).Value;
+        key => new Lazy<SyntaxTree?>(() => _files.TryRead(key, out var text) ? _parsed.TreeOf(key, text) : null)).Value;
 
     /// <summary>
     /// The hash of the text and of every text it uses, in order of name, so that a change of the shop file changes the revision of
@@ -125,28 +140,64 @@ public sealed class Workspace
     /// </summary>
     private string RevisionOf(SyntaxTree root)
     {
-        var seen = new SortedDictionary<string, SyntaxTree>(StringComparer.Ordinal) { [root.Source.Name] = root };
+        var hash = new XxHash128();
+        hash.Append(Encoding.UTF8.GetBytes(root.Source.Text));
+        foreach (var (_, used) in UsedBy(root))
+        {
+            if (used is not null && !ReferenceEquals(used, root))
+            {
+                hash.Append(Encoding.UTF8.GetBytes("\0" + used.Source.Text));
+            }
+        }
+
+        return Convert.ToHexStringLower(hash.GetCurrentHash().AsSpan(0, 5));
+    }
+
+    /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
+    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root)
+    {
+        var names = UsedBy(root);
+        if (PathNames.FileName(root.Source.Name) != SettingsFile)
+        {
+            foreach (var name in SettingsNames(PathNames.FolderOf(root.Source.Name)))
+            {
+                var settings = TreeOf(name);
+                names.TryAdd(name, settings);
+                if (settings is not null)
+                {
+                    foreach (var (used, tree) in UsedBy(settings))
+                    {
+                        names.TryAdd(used, tree);
+                    }
+
+                    break;
+                }
+            }
+        }
+
+        return [.. names.Select(pair => new TextUsed(pair.Key, pair.Value?.Source.Text))];
+    }
+
+    /// <summary>A text and all that it uses, directly or through others, in order of name; null stands for one that is not there.</summary>
+    private SortedDictionary<string, SyntaxTree?> UsedBy(SyntaxTree root)
+    {
+        var seen = new SortedDictionary<string, SyntaxTree?>(StringComparer.Ordinal) { [root.Source.Name] = root };
         var open = new Stack<SyntaxTree>([root]);
         while (open.Count > 0)
         {
             var tree = open.Pop();
             foreach (var path in UsesOf(tree))
             {
-                if (TreeOf(PathNames.Resolve(tree.Source.Name, path)) is { } used && seen.TryAdd(used.Source.Name, used))
+                var name = PathNames.Resolve(tree.Source.Name, path);
+                var used = TreeOf(name);
+                if (seen.TryAdd(name, used) && used is not null)
                 {
                     open.Push(used);
                 }
             }
         }
 
-        var hash = new XxHash128();
-        hash.Append(Encoding.UTF8.GetBytes(root.Source.Text));
-        foreach (var used in seen.Values.Where(tree => !ReferenceEquals(tree, root)))
-        {
-            hash.Append(Encoding.UTF8.GetBytes("\0" + used.Source.Text));
-        }
-
-        return Convert.ToHexStringLower(hash.GetCurrentHash().AsSpan(0, 5));
+        return seen;
     }
 
     private static IEnumerable<string> UsesOf(SyntaxTree tree) => tree.Root.Statements

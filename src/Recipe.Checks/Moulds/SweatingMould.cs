@@ -1,5 +1,4 @@
 using Recipe.Engineering;
-using Recipe.Model;
 using Recipe.Text.Findings;
 using UnitsNet;
 

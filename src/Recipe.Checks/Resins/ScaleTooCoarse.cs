@@ -10,6 +10,9 @@ public sealed class ScaleTooCoarse : Check
 {
     private const double Share = 0.01;
 
+    // The dose of a peroxide has a window, 1 to 3 % of the resin: a quarter of it more or less still lies inside.
+    private const double ShareOfPeroxide = 0.25;
+
     /// <inheritdoc/>
     public override FindingDescriptor Descriptor { get; } = new()
     {
@@ -100,7 +103,7 @@ public sealed class ScaleTooCoarse : Check
         }
 
         var component = Mass.FromKilograms(Smaller(pot));
-        var finest = component * Share;
+        var finest = component * (resin.IsStyrenated() || resin.CuresWith == "peroxide" ? ShareOfPeroxide : Share);
         if (scale.Value <= finest)
         {
             return;

@@ -106,5 +106,7 @@ public sealed class DustInTheAir : Check
             [Edits.Fix("Extract it at the tool", FixSafety.NeedsALook, Edits.Rewrite(said, "extracted"))]);
     }
 
-    private static bool IsKept(string text) => new[] { "wet", "extract", "mask", "vacuum" }.Any(word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
+    private static readonly string[] Kept = ["wet", "extract", "mask", "vacuum"];
+
+    private static bool IsKept(string text) => Kept.Any(word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

@@ -111,6 +111,14 @@ internal static class Say
         _ => "flying",
     };
 
+    /// <summary>Words of the author in quotes, cut where they are long.</summary>
+    public static string Quoted(string words)
+    {
+        const int longest = 60;
+        var plain = string.Join(' ', words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).Replace('"', '\'').TrimEnd('.');
+        return plain.Length <= longest ? $"\"{plain}\"" : $"\"{plain[..longest].TrimEnd()} ...\"";
+    }
+
     /// <summary>A date as ISO 8601.</summary>
     public static string Of(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

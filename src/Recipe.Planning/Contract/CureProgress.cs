@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Recipe.Planning;
@@ -44,6 +45,9 @@ public sealed record CureProgress
 
     /// <summary>The fastest even ramp that keeps a little lead off the mould; null where it is not asked for, or no ramp does.</summary>
     public Computed<TemperatureChangeRate>? FastestRamp { get; init; }
+
+    /// <summary>Degree of cure at the end of each step of the cure, 0 to 1, in the order of the steps.</summary>
+    public required ImmutableArray<Computed<double>> StepDegrees { get; init; }
 
     /// <summary>Whether the kinetics are the resin's own; else a usual shape, scaled to its gel time.</summary>
     public required bool OwnKinetics { get; init; }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Engineering;
 using Recipe.Model;
 using Recipe.Planning.Ledger;
@@ -7,7 +8,8 @@ namespace Recipe.Planning.Planners;
 
 /// <summary>The progress of the cure while the plan is made.</summary>
 internal sealed record ProgressWork(
-    CureCurve Curve, CureMilestones Moments, double Demould, (double Low, double High)? Transition, PostCureLead? Lead, double LeadFrom, TemperatureChangeRate? Ramp, bool IsOwn, Rests On);
+    CureCurve Curve, CureMilestones Moments, double Demould, (double Low, double High)? Transition, PostCureLead? Lead, double LeadFrom, TemperatureChangeRate? Ramp, bool IsOwn, Rests On,
+    ImmutableArray<double> Degrees);
 
 /// <summary>What the resin makes of the schedule: Recipe.Engineering CureSimulation along the steps of <see cref="CurePlanner"/>.</summary>
 internal static class CureProgressPlanner
@@ -63,6 +65,7 @@ internal static class CureProgressPlanner
             LeadOffMould = work.Lead is { } lead ? ledger.Publish(lead.Least, on) : null,
             LeadOffMouldAt = work.Lead is { } least ? ledger.Publish(Duration.FromSeconds(work.LeadFrom) + least.At, on) : null,
             FastestRamp = work.Ramp is { } ramp ? ledger.Publish(ramp, on) : null,
+            StepDegrees = [.. work.Degrees.Select(degree => ledger.Publish(degree, on))],
             OwnKinetics = work.IsOwn,
         };
 
@@ -99,7 +102,9 @@ internal static class CureProgressPlanner
             on |= context.Figures.Basis(figure, Owner.Of(context.Part.Resin), "demould");
         }
 
-        return new ProgressWork(curve, moments, demould.Si, band, lead, demould.Si, ramp, model.IsOwn, on);
+        return new ProgressWork(
+            curve, moments, demould.Si, band, lead, demould.Si, ramp, model.IsOwn, on,
+            [.. cure.Steps.Select(step => curve.DegreeAt(Duration.FromSeconds(step.End.Si)).DecimalFractions)]);
     }
 
     // A part that is colder or warmer than its schedule all along, and two laboratories that find different transitions of one part.

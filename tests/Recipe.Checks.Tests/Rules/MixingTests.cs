@@ -1,5 +1,3 @@
-using Recipe.Text.Findings;
-
 namespace Recipe.Checks.Tests;
 
 /// <summary>When the checks of mixing, coats, prepreg, pump and the shop's safety speak, at their limits.</summary>

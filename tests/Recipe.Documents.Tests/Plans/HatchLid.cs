@@ -243,6 +243,7 @@ internal static class HatchLid
                 TransitionAtDemould = On(C(72.6), "default.film-life"),
                 Degree = On(0.951, "default.film-life"),
                 Transition = On(new Banded<Temperature>(C(72.6), C(66.4), C(78.8)), "default.film-life"),
+                StepDegrees = [],
                 OwnKinetics = true,
             },
         },

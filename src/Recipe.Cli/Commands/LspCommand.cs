@@ -1,0 +1,17 @@
+using System.CommandLine;
+using Recipe.LanguageServer;
+
+namespace Recipe.Cli.Commands;
+
+/// <summary><c>recipe lsp</c>: serves one editor over standard input and output.</summary>
+internal static class LspCommand
+{
+    public static Command Create(Terminal terminal)
+    {
+        // Editors' plug-ins add --stdio by habit; there is no other way here.
+        var stdio = new Option<bool>("--stdio") { Description = "Standard input and output, the only way there is.", Hidden = true };
+        var command = new Command("lsp", "Serve an editor with the Language Server Protocol over standard input and output.") { stdio };
+        command.SetAction(_ => StdioServer.Run(terminal.OpenInput(), terminal.OpenOutput(), terminal.Now));
+        return command;
+    }
+}

@@ -1,0 +1,20 @@
+using Recipe.Editing;
+using Recipe.LanguageServer.Protocol;
+
+namespace Recipe.LanguageServer.Features;
+
+/// <summary><c>textDocument/definition</c>. What the shipped book declares has no place in an editor.</summary>
+internal sealed class DefinitionFeature : IFeature
+{
+    public void Enter(Router router, ServerCapabilities capabilities, Session session)
+    {
+        capabilities.DefinitionProvider = true;
+        router.Request("textDocument/definition", ProtocolJson.Default.TextDocumentPositionParams, ProtocolJson.Default.Location, p =>
+        {
+            var file = session.Compile(p.TextDocument);
+            return Navigation.Definition(file, session.Offset(file, p.Position)) is { } where && !BookTexts.IsOne(where.Source.Name)
+                ? session.LocationOf(where)
+                : null;
+        });
+    }
+}

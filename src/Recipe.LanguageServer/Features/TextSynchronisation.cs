@@ -1,0 +1,54 @@
+using Recipe.LanguageServer.Documents;
+using Recipe.LanguageServer.Protocol;
+using Recipe.LanguageServer.Transport;
+
+namespace Recipe.LanguageServer.Features;
+
+/// <summary>Documents are opened, changed and closed; findings follow.</summary>
+internal sealed class TextSynchronisation : IFeature
+{
+    private const string Change = "textDocument/didChange";
+
+    public void Enter(Router router, ServerCapabilities capabilities, Session session)
+    {
+        capabilities.TextDocumentSync = new TextDocumentSyncOptions { OpenClose = true, Change = TextDocumentSyncOptions.Incremental, Save = true };
+        router.Notification("textDocument/didOpen", ProtocolJson.Default.DidOpenTextDocumentParams, p =>
+            PushDiagnostics.After(session, session.Documents.Add(p.TextDocument).Name));
+        router.Notification(Change, ProtocolJson.Default.DidChangeTextDocumentParams, p =>
+        {
+            var document = session.Documents.Change(p);
+            if (!IsChangedAgain(session.Connection, document.Uri))
+            {
+                PushDiagnostics.After(session, document.Name);
+            }
+        });
+        router.Notification("textDocument/didSave", ProtocolJson.Default.DidSaveTextDocumentParams, p =>
+            PushDiagnostics.After(session, DocumentNames.FromUri(p.TextDocument.Uri)));
+        router.Notification("textDocument/didClose", ProtocolJson.Default.DidCloseTextDocumentParams, p =>
+        {
+            if (session.Documents.Close(p.TextDocument.Uri) is { } name)
+            {
+                session.Forget(name);
+                PushDiagnostics.Clear(session, p.TextDocument.Uri);
+                PushDiagnostics.After(session, name);
+            }
+        });
+    }
+
+    /// <summary>Findings of a text that will be another one in a moment help nobody.</summary>
+    private static bool IsChangedAgain(Connection connection, string uri) => connection.IsWaiting(message =>
+        message is { Kind: MessageKind.Notification, Method: Change }
+        && DocumentOf(message) == uri);
+
+    private static string? DocumentOf(Message message)
+    {
+        try
+        {
+            return Router.Read(message, ProtocolJson.Default.DidChangeTextDocumentParams).TextDocument.Uri;
+        }
+        catch (RpcException)
+        {
+            return null;
+        }
+    }
+}

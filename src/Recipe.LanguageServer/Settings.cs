@@ -1,0 +1,48 @@
+using System.Text.Json;
+
+namespace Recipe.LanguageServer;
+
+/// <summary>What the user chose in the editor: which hints are shown. All are, until somebody says otherwise.</summary>
+internal sealed class Settings
+{
+    /// <summary>The section of the editor's settings that is ours.</summary>
+    public const string Section = "recipe";
+
+    /// <summary>The switches of <c>recipe.inlayHints</c>.</summary>
+    public static readonly IReadOnlyList<string> HintSwitches = ["thickness", "resin", "clock", "pressure", "cure"];
+
+    private readonly Dictionary<string, bool> _hints = new(StringComparer.Ordinal);
+
+    /// <summary>
+    /// Where findings are explained, when there is such a place: <c>recipe.documentation</c>, an address in which <c>{code}</c> and
+    /// <c>{name}</c> stand for those of the finding.
+    /// </summary>
+    public string? Documentation { get; private set; }
+
+    public bool Shows(string hint) => _hints.GetValueOrDefault(hint, true);
+
+    /// <summary>Takes over what an editor says of the section. Whatever is no switch there is left alone.</summary>
+    public void Read(JsonElement section)
+    {
+        if (section.ValueKind != JsonValueKind.Object)
+        {
+            return;
+        }
+
+        if (section.TryGetProperty("inlayHints", out var hints) && hints.ValueKind == JsonValueKind.Object)
+        {
+            foreach (var name in HintSwitches)
+            {
+                if (hints.TryGetProperty(name, out var value) && value.ValueKind is JsonValueKind.True or JsonValueKind.False)
+                {
+                    _hints[name] = value.GetBoolean();
+                }
+            }
+        }
+
+        if (section.TryGetProperty("documentation", out var documentation))
+        {
+            Documentation = documentation.ValueKind == JsonValueKind.String && documentation.GetString() is { Length: > 0 } address ? address : null;
+        }
+    }
+}

@@ -1,0 +1,18 @@
+namespace Recipe.LanguageServer;
+
+/// <summary>The language server: one client, two streams.</summary>
+public static class StdioServer
+{
+    /// <summary>Serves until the client says goodbye or goes away. Nothing but messages is ever written to the output.</summary>
+    /// <param name="input">Where the client's messages come from.</param>
+    /// <param name="output">Where ours go.</param>
+    /// <param name="today">The day, asked for at each question, for waivers and shelf lives that lapse.</param>
+    /// <returns>The exit code that the protocol asks for: 0 after <c>shutdown</c>, otherwise 1.</returns>
+    public static int Run(Stream input, Stream output, Func<DateOnly> today)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(today);
+        return Server.Run(input, output, today);
+    }
+}

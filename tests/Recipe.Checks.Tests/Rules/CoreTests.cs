@@ -1,0 +1,101 @@
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks.Tests;
+
+/// <summary>When the checks of cores speak, and when they do not.</summary>
+public class CoreTests
+{
+    private static Tray Sandwich(string core, string line = "", string kind = "") => new()
+    {
+        Above = $"core shop-core like pvc-foam-75 {{ {core}source \"data sheet\" }}\n"
+            + "core shop-honeycomb { family honeycomb; density 48 kg/m3; thickness 5 mm; compressive-strength 2 MPa; heat-limit 150 degC; "
+            + $"{(kind.Length > 0 ? kind + "; " : "")}source \"data sheet\" }}",
+        Plies = $"outer glass-twill-163 0/90; heart core {(kind.Length > 0 ? "shop-honeycomb" : "shop-core")} thickness 5 mm {line}; inner glass-twill-163 0/90",
+    };
+
+    [Theory]
+    [InlineData("cut plain; ", "", true)]
+    [InlineData("cut slit; ", "", false)]
+    [InlineData("", "", false)]
+    [InlineData("cut plain; ", "size 350 mm x 199 mm at \"centred, edges cut to 30 degrees\"", false)]
+    [InlineData("cut plain; ", "size 350 mm x 201 mm at \"centred, edges cut to 30 degrees\"", true)]
+    public void Air_stays_under_a_wide_plain_sheet(string cut, string size, bool fires) => Limits.Says("air-under-core", Sandwich(cut, size), fires);
+
+    [Fact]
+    public void Flowing_resin_fills_honeycomb()
+    {
+        Bench.Fires("wet-honeycomb", Sandwich("", kind: "cell 3 mm"), Severity.Warning);
+        Bench.Silent("wet-honeycomb", Sandwich("", kind: "resin-uptake 150 g/m2"));
+        var sandwich = Sandwich("", kind: "resin-uptake 150 g/m2");
+        Bench.Fires("wet-honeycomb", Tray.Infused with { Above = sandwich.Above, Plies = sandwich.Plies }, Severity.Error);
+    }
+
+    // Two plies of 163 g/m2 make a skin of a good 0.3 mm under a bag, one makes half of that.
+    [Theory]
+    [InlineData("cell 6 mm", "", true)]
+    [InlineData("cell 5 mm", "", false)]
+    [InlineData("cell 6 mm", " x2", false)]
+    public void Wide_cells_print_through_a_thin_skin(string cell, string repeats, bool fires)
+    {
+        var sandwich = Sandwich("", kind: cell + "; resin-uptake 150 g/m2");
+        Limits.Says("cell-print", sandwich with { Plies = sandwich.Plies.Replace("0/90", "0/90" + repeats, StringComparison.Ordinal) }, fires, Severity.Advice);
+    }
+
+    [Theory]
+    [InlineData("chamfer 61 deg", true)]
+    [InlineData("chamfer 60 deg", false)]
+    [InlineData("", false)]
+    public void The_edge_of_a_core_is_cut_aslant(string chamfer, bool fires) =>
+        Limits.Says("square-core-edge", Sandwich("", "size 300 mm x 200 mm at \"centred\" " + chamfer), fires);
+
+    [Theory]
+    [InlineData("heat-stabilised no; ", 61, true)]
+    [InlineData("heat-stabilised no; ", 60, false)]
+    [InlineData("heat-stabilised yes; ", 65, false)]
+    [InlineData("", 65, false)]
+    public void Foam_is_warmed_before_it_is_shut_in(string stabilised, int hottest, bool fires) => Limits.Says(
+        "core-outgases",
+        Sandwich(stabilised) with { Cure = FormattableString.Invariant($"hold 20 degC for 24 h; ramp 10 degC/h to {hottest} degC; hold {hottest} degC for 6 h; cool to 30 degC; demould") },
+        fires,
+        Severity.Advice);
+
+    [Theory]
+    [InlineData("family balsa; moisture 13 %; ", "", true)]
+    [InlineData("family balsa; moisture 12 %; ", "", false)]
+    [InlineData("family balsa; ", "store-humidity 66 %", true)]
+    [InlineData("family balsa; ", "store-humidity 65 %", false)]
+    [InlineData("moisture 20 %; ", "store-humidity 80 %", false)]
+    public void Wood_is_dried_before_it_is_shut_in(string core, string shop, bool fires) => Limits.Says("damp-core", Sandwich(core) with { Shop = shop }, fires);
+
+    [Theory]
+    [InlineData("gap 1.1 mm", true)]
+    [InlineData("gap 1 mm", false)]
+    [InlineData("", false)]
+    public void Pieces_of_a_core_fit_in_an_infusion(string gap, bool fires)
+    {
+        var sandwich = Sandwich("", $"size 190 mm x 290 mm x2 at \"side by side, edges cut to 30 degrees\" {gap}");
+        Limits.Says("open-core-joints", Tray.Infused with { Above = sandwich.Above, Plies = sandwich.Plies }, fires);
+        Bench.Silent("open-core-joints", sandwich);
+    }
+
+    [Theory]
+    [InlineData("drill \"6 mm for the cleat bolts\"", "", Severity.Error)]
+    [InlineData("drill \"6 mm for the cleat bolts\"", "size 300 mm x 200 mm at \"centred, edges cut to 30 degrees\"", Severity.Warning)]
+    [InlineData("drill \"6 mm for the cleat bolts, in the solid rim\"", "", null)]
+    [InlineData("drill \"3 mm drain\"", "", null)]
+    public void A_bolt_through_a_core_wants_a_hard_point(string finish, string size, Severity? severity) =>
+        Limits.Says("drilled-core", Sandwich("", size) with { Finish = finish }, severity is not null, severity ?? Severity.Error);
+
+    [Fact]
+    public void A_hard_point_carries_the_bolt() =>
+        Bench.Silent("drilled-core", new Tray { Plies = "a glass-twill-163 0/90; b core pvc-foam-75; c insert m5-nut at \"under the cleat\"; d glass-twill-163 0/90", Finish = "drill \"6 mm for the bolt\"" });
+
+    // AC 43.13-1B chapter 3: exposed core is sealed.
+    [Theory]
+    [InlineData("trim", "", true)]
+    [InlineData("trim; seal edges", "", false)]
+    [InlineData("wash", "", false)]
+    [InlineData("trim", "size 300 mm x 200 mm at \"centred, edges cut to 30 degrees\"", false)]
+    public void A_cut_edge_of_a_core_is_sealed(string finish, string size, bool fires) =>
+        Limits.Says("open-core-edge", Sandwich("", size) with { Finish = finish }, fires);
+}

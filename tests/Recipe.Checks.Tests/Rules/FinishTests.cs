@@ -1,0 +1,202 @@
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks.Tests;
+
+/// <summary>When the checks of finishing speak, and when they do not.</summary>
+public class FinishTests
+{
+    // Nothing of release on it.
+    private static readonly Tray Clean = Tray.Hand with { MadeOf = "polypropylene-sheet", Release = "" };
+
+    [Theory]
+    [InlineData("bond hinge", true)]
+    [InlineData("abrade 80 grit; bond hinge", false)]
+    [InlineData("step \"scuff with a pad\"; paint", false)]
+    [InlineData("step \"knock it back with P180 wet sandpaper\"; paint", false)]
+    [InlineData("step \"sandwich panel goes in\"; bond hinge", true)]
+    [InlineData("bond \"hinge, while the part is still green\"", false)]
+    [InlineData("trim; weigh", false)]
+    public void A_face_is_keyed_before_something_sticks(string finish, bool fires) => Says("no-key-for-bond", Clean with { Finish = finish }, fires);
+
+    [Fact]
+    public void A_peel_ply_keys_a_face() => Bench.Silent("no-key-for-bond", new Tray { Finish = "bond hinge" });
+
+    [Theory]
+    [InlineData("abrade 240 grit; paint", true)]
+    [InlineData("wash; abrade 240 grit; paint", false)]
+    [InlineData("step \"wipe with acetone\"; abrade 240 grit; paint", false)]
+    [InlineData("abrade 240 grit; wash; paint", true)]
+    [InlineData("trim; weigh", false)]
+    public void Release_is_washed_off_before_the_face_is_worked_on(string finish, bool fires) => Says("release-left-on-face", Tray.Hand with { Finish = finish }, fires);
+
+    [Fact]
+    public void A_face_without_release_is_not_washed()
+    {
+        Bench.Silent("release-left-on-face", Clean with { Finish = "abrade 240 grit; paint" });
+        Bench.Silent("release-left-on-face", new Tray { Finish = "abrade 240 grit; paint" });
+        Bench.Silent("release-left-on-face", Tray.Hand with { Release = "semi-permanent-release", Finish = "abrade 240 grit; paint" });
+        Bench.Fires("release-left-on-face", new Tray { Finish = "abrade \"outer face, 240 grit\"; paint" }, Severity.Warning);
+    }
+
+    [Theory]
+    [InlineData("room 17 degC", "abrade 120 grit; paint", true)]
+    [InlineData("room 18 degC", "abrade 120 grit; paint", false)]
+    [InlineData("room 20 degC; humidity 71 %", "abrade 120 grit; paint", true)]
+    [InlineData("room 20 degC; humidity 70 %", "abrade 120 grit; paint", false)]
+    [InlineData("room 17 degC", "wash \"warm water\"; abrade 120 grit; paint", false)]
+    public void Cold_epoxy_is_washed_before_it_is_sanded(string air, string finish, bool fires) =>
+        Says("blush-left", Clean with { WetOut = air, Finish = finish, Cure = "hold 17 degC for 96 h; demould" }, fires);
+
+    [Theory]
+    [InlineData("paint colour black", "hold 20 degC for 48 h", true)]
+    [InlineData("paint \"dark blue\"", "hold 20 degC for 48 h", true)]
+    [InlineData("paint colour white", "hold 20 degC for 48 h", false)]
+    [InlineData("paint \"white, black lettering\"", "hold 20 degC for 48 h", false)]
+    [InlineData("paint colour black", "hold 20 degC for 24 h; hold 50 degC for 16 h; cool to 30 degC", false)]
+    public void A_part_is_warmed_before_it_is_painted_dark(string paint, string cure, bool fires) =>
+        Says("dark-paint-before-heat", Clean with { Cure = cure + "; demould", Finish = "wash; abrade 240 grit; " + paint }, fires, Severity.Advice);
+
+    [Theory]
+    [InlineData("demould \"lever with a screwdriver\"", true)]
+    [InlineData("demould \"steel wedge\"", true)]
+    [InlineData("demould \"plastic wedges, never a screwdriver\"", false)]
+    [InlineData("step \"lever it off with a chisel\"", true)]
+    [InlineData("step \"weigh it down with steel bars\"", false)]
+    public void Metal_stays_away_from_the_mould(string finish, bool fires) => Says("metal-levers", Clean with { Finish = finish }, fires, Severity.Advice);
+
+    [Theory]
+    [InlineData("demould \"hit the back of the mould\"", true)]
+    [InlineData("demould \"hammer\"", true)]
+    [InlineData("demould \"tap the flange with a hammer\"", false)]
+    [InlineData("demould \"rubber mallet on the rim\"", false)]
+    [InlineData("step \"hammer in the dowels\"", false)]
+    public void A_mould_is_not_struck(string finish, bool fires) => Says("hammer-on-mould", Clean with { Finish = finish }, fires);
+
+    [Theory]
+    [InlineData("inspect", "", Severity.Advice)]
+    [InlineData("inspect \"by eye\"", "use structural", Severity.Warning)]
+    [InlineData("inspect \"no dry spot\"", "", null)]
+    [InlineData("inspect \"at most 1 pinhole\"", "", null)]
+    [InlineData("inspect; inspect \"mass in its band\"", "", null)]
+    public void An_inspection_has_limits(string finish, string use, Severity? severity) =>
+        Says("inspect-without-limits", Clean with { PartLines = use, Finish = finish }, severity is not null, severity ?? Severity.Advice);
+
+    [Theory]
+    [InlineData("wash; trim", true)]
+    [InlineData("wash; trim; weigh", false)]
+    [InlineData("wash; trim; step \"put it on the scale\"", false)]
+    [InlineData("", false)]
+    public void A_target_is_weighed_against(string finish, bool fires) =>
+        Says("never-weighed", Clean with { PartLines = "target mass 82 g +/- 20 g", Finish = finish }, fires, Severity.Advice);
+
+    [Fact]
+    public void A_build_record_with_a_mass_has_been_weighed() => Bench.Silent("never-weighed", Clean with
+    {
+        PartLines = "target mass 82 g +/- 20 g",
+        Finish = "wash; trim",
+        Below = "build tray no 1 on 2026-05-01 { mass 84 g }",
+    });
+
+    [Theory]
+    [InlineData("weigh; trim", true)]
+    [InlineData("trim; weigh", false)]
+    [InlineData("weigh \"untrimmed\"; trim; weigh", false)]
+    [InlineData("trim; weigh; trim \"a last hair\"", false)]
+    public void A_part_is_weighed_after_its_trim(string finish, bool fires) =>
+        Says("weighed-before-trim", Clean with { PartLines = "target mass 82 g +/- 20 g", Finish = finish }, fires);
+
+    [Theory]
+    [InlineData("abrade \"while still green\"", true)]
+    [InlineData("abrade \"while still green, wet\"", false)]
+    [InlineData("trim \"green, with a knife\"", false)]
+    [InlineData("abrade 80 grit", false)]
+    public void Green_resin_makes_no_dust(string finish, bool fires) => Says("green-dust", Clean with { Finish = finish }, fires);
+
+    private const string Aramid =
+        "fibre ours-aramid { density 1.44 g/cm3; source \"data sheet\" }\nfabric our-cloth { fibre ours-aramid; areal-weight 170 g/m2; width 100 cm; source \"data sheet\" }";
+
+    [Theory]
+    [InlineData("only our-cloth 0/90", "trim", true)]
+    [InlineData("only our-cloth 0/90", "trim; seal edges", false)]
+    [InlineData("only our-cloth 0/90", "weigh", false)]
+    [InlineData("only glass-twill-163 0/90", "trim", false)]
+    public void A_cut_edge_of_aramid_is_sealed(string plies, string finish, bool fires) =>
+        Says("open-aramid-edge", Clean with { Above = Aramid, Plies = plies, Finish = finish }, fires);
+
+    [Theory]
+    [InlineData("paint \"two-pack clear, sprayed\"", true)]
+    [InlineData("paint \"2K, spray gun\"", true)]
+    [InlineData("paint \"2K, by brush\"", false)]
+    [InlineData("prime \"two-pack epoxy primer, sprayed\"", false)]
+    [InlineData("paint \"water-based, sprayed\"", false)]
+    [InlineData("paint \"isocyanate clear, sprayed, air-fed mask\"", false)]
+    public void Isocyanate_is_sprayed_with_air_from_outside(string paint, bool fires) =>
+        Says("spray-without-air", Clean with { Finish = "wash; abrade 240 grit; " + paint }, fires, Severity.Error);
+
+    [Fact]
+    public void No_reason_makes_isocyanate_safe() => Assert.False(CheckCatalogue.Find("spray-without-air")!.CanBeAccepted);
+
+    [Theory]
+    [InlineData("trim \"dry, jigsaw\"", true)]
+    [InlineData("abrade \"dry, 80 grit\"", true)]
+    [InlineData("abrade \"wet and dry paper\"", false)]
+    [InlineData("trim \"dry, with extraction\"", false)]
+    [InlineData("abrade \"240 grit, once it is dry\"", false)]
+    [InlineData("trim \"with a jigsaw\"", false)]
+    [InlineData("inspect \"no dry spot over 3 mm\"", false)]
+    public void Dry_dust_is_caught(string finish, bool fires) => Says("dry-dust", Clean with { Finish = "wash; " + finish }, fires, Severity.Error);
+
+    [Theory]
+    [InlineData("outdoors yes", "wash; trim", true)]
+    [InlineData("outdoors yes", "wash; trim; abrade 240 grit; paint", false)]
+    [InlineData("outdoors yes", "wash; step \"varnish, two coats\"", false)]
+    [InlineData("outdoors no", "wash; trim", false)]
+    [InlineData("", "wash; trim", false)]
+    public void Epoxy_outdoors_is_covered(string where, string finish, bool fires) => Says("epoxy-in-sun", Clean with { PartLines = where, Finish = finish }, fires);
+
+    [Theory]
+    [InlineData("bond hinge; peel", Severity.Error)]
+    [InlineData("peel; bond hinge", null)]
+    [InlineData("paint; peel", null)]
+    [InlineData("bond \"badge on the outer face\"; peel", null)]
+    [InlineData("bond foot; peel; bond hinge", null)]
+    [InlineData("trim; ship", Severity.Advice)]
+    [InlineData("trim; ship \"peel ply stays on\"", null)]
+    public void A_peel_ply_comes_off_before_the_bond(string finish, Severity? severity) =>
+        Says("peel-ply-left-on", new Tray { Finish = finish }, severity is not null, severity ?? Severity.Error);
+
+    // Common practice: 12 to 1 light, 20 to 1 loaded.
+    [Theory]
+    [InlineData("scarf 12 to 1", "", false)]
+    [InlineData("scarf 11 to 1", "", true)]
+    [InlineData("scarf \"1:15\"", "", false)]
+    [InlineData("scarf 19 to 1", "use structural", true)]
+    [InlineData("scarf 20 to 1", "use structural", false)]
+    [InlineData("scarf \"5 to 1, filler only\"", "", false)]
+    public void A_scarf_is_long(string scarf, string use, bool fires) => Says("steep-scarf", Clean with { PartLines = use, Finish = "wash; " + scarf }, fires);
+
+    [Fact]
+    public void A_scarf_without_a_number_is_not_judged() => Assert.Contains(
+        Bench.Of((Clean with { Finish = "wash; scarf" }).ToString()).Report.NotChecked, n => n.Descriptor.Name == "steep-scarf");
+
+    [Theory]
+    [InlineData("hold 20 degC for 48 h", "ship", true)]
+    [InlineData("hold 20 degC for 7 d", "ship", false)]
+    [InlineData("hold 20 degC for 48 h", "ship \"a week later\"", false)]
+    [InlineData("hold 20 degC for 24 h; hold 50 degC for 16 h; cool to 30 degC", "ship", false)]
+    [InlineData("hold 20 degC for 48 h", "weigh", false)]
+    public void A_part_is_shipped_cured(string cure, string last, bool fires) =>
+        Says("shipped-green", Clean with { WetOut = "room 20 degC", Cure = cure + "; demould", Finish = "wash; trim; " + last }, fires, Severity.Advice);
+
+    private static void Says(string check, Tray tray, bool fires, Severity severity = Severity.Warning)
+    {
+        if (fires)
+        {
+            Bench.Fires(check, tray, severity);
+        }
+        else
+        {
+            Bench.Silent(check, tray);
+        }
+    }
+}

@@ -1,0 +1,110 @@
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks.Tests;
+
+/// <summary>When the checks of infusion speak, and when they do not.</summary>
+public class InfusingTests
+{
+    private const string Infuse = "feed-line length 300 mm diameter 8 mm; drop-test 5 min rise at-most 30 mbar isolated; resin-temperature 22 degC; ";
+
+    private const string Vinylester = """
+        resin shop-vinylester {
+          chemistry vinylester; mix 100:2 by weight; density cured 1.14 g/cm3; viscosity 250 mPa.s at 22 degC; pot-life 60 min at 20 degC in 100 g
+          film-life 90 min at 20 degC; gel-time 150 min at 20 degC; minimum-temperature 15 degC; demould 12 h at 20 degC; largest-pot 1 kg; source "data sheet"
+        }
+        """;
+
+    private static Tray With(string lines) => Tray.Infused with { Infuse = Infuse + (lines.Contains("path", StringComparison.Ordinal) ? "" : "path 300 mm; ") + lines };
+
+    [Theory]
+    [InlineData("510 mPa.s", "path 200 mm", true)]
+    [InlineData("490 mPa.s", "path 200 mm", false)]
+    [InlineData("900 mPa.s", "path 149 mm", false)]
+    public void Resin_for_an_infusion_is_thin(string viscosity, string path, bool fires) => Limits.Says(
+        "too-thick-to-infuse",
+        With(path) with { Above = $"resin shop-epoxy like infusion-epoxy {{ viscosity {viscosity} at 22 degC; source \"data sheet\" }}", Resin = "shop-epoxy" },
+        fires);
+
+    [Theory]
+    [InlineData("mould-temperature 15 degC", true)]
+    [InlineData("mould-temperature 16 degC", false)]
+    [InlineData("mould-temperature 60 degF", false)]
+    public void An_infusion_is_warm(string mould, bool fires) => Limits.Says("infused-cold", With(mould), fires);
+
+    [Fact]
+    public void The_cold_is_one_finding() => Bench.Silent("too-thick-to-infuse", With("mould-temperature 8 degC"));
+
+    [Theory]
+    [InlineData("path 610 mm", "peel-ply; flow-medium; bag-film", true)]
+    [InlineData("path 600 mm", "peel-ply; flow-medium; bag-film", false)]
+    [InlineData("path 800 mm; feed-lines 2", "peel-ply; flow-medium; bag-film", false)]
+    [InlineData("path 800 mm", "peel-ply; flow-medium x2; bag-film", false)]
+    public void One_line_feeds_six_tenths_of_a_metre(string path, string bag, bool fires) =>
+        Limits.Says("long-flow-path", With(path) with { Bag = bag }, fires, Severity.Advice);
+
+    [Theory]
+    [InlineData("vent \"along the far edge\"", true)]
+    [InlineData("reserve 20 %", true)]
+    [InlineData("vent \"along the far edge\"; clamp-feed \"at full wet\"", false)]
+    [InlineData("", false)]
+    public void Who_says_where_the_vent_is_says_when_to_clamp(string lines, bool fires) => Limits.Says("no-clamp-order", With(lines), fires);
+
+    [Theory]
+    [InlineData("", "port at \"on the flange\"", true)]
+    [InlineData("", "port at \"vent side\"", false)]
+    [InlineData("vent \"along the far edge\"", "port at \"on the flange\"", false)]
+    public void Who_lists_a_port_says_where_the_vent_is(string lines, string port, bool fires) =>
+        Limits.Says("no-way-out", With(lines) with { Bag = $"peel-ply; flow-medium; bag-film; catch-pot; {port}" }, fires, Severity.Advice);
+
+    [Theory]
+    [InlineData("reserve 14 %", true)]
+    [InlineData("reserve 15 %", false)]
+    [InlineData("reserve 20 %", false)]
+    public void A_feed_pot_keeps_a_reserve(string reserve, bool fires) => Limits.Says("small-reserve", With(reserve), fires);
+
+    [Theory]
+    [InlineData("use flying", "", true)]
+    [InlineData("use flying", "degas 8 min", false)]
+    [InlineData("use structural", "", false)]
+    public void Resin_of_a_flying_part_is_degassed(string use, string lines, bool fires) =>
+        Limits.Says("not-degassed", With(lines) with { PartLines = use }, fires, Severity.Advice);
+
+    // TM 1-1500-204-23-11: 10 minutes at most.
+    [Theory]
+    [InlineData("degas 11 min", true)]
+    [InlineData("degas 10 min", false)]
+    public void Resin_stands_under_vacuum_for_ten_minutes(string degas, bool fires) => Limits.Says("degassed-too-long", With(degas), fires);
+
+    [Fact]
+    public void Styrene_is_not_pulled_out_of_the_resin()
+    {
+        var tray = With("degas 30 min") with { Above = Vinylester, Resin = "shop-vinylester" };
+        Bench.Fires("styrene-degassed", tray, Severity.Warning);
+        Bench.Silent("degassed-too-long", tray);
+        Bench.Silent("styrene-degassed", With("degas 8 min"));
+    }
+
+    [Theory]
+    [InlineData("glass-plain-25", "path 310 mm", "peel-ply; release-film perforated; bag-film", true)]
+    [InlineData("glass-plain-25", "path 300 mm", "peel-ply; release-film perforated; bag-film", false)]
+    [InlineData("glass-plain-25", "path 310 mm", "peel-ply; flow-medium; bag-film", false)]
+    [InlineData("glass-twill-163", "path 310 mm", "peel-ply; release-film perforated; bag-film", false)]
+    public void Light_plain_weave_wants_a_flow_medium(string cloth, string path, string bag, bool fires) =>
+        Limits.Says("tight-weave-infused", With(path) with { Plies = $"a {cloth} 0/90 x4", Bag = bag }, fires, Severity.Advice);
+
+    [Theory]
+    [InlineData("smaller 24 mm", true)]
+    [InlineData("smaller 25 mm", false)]
+    [InlineData("smaller 1 in", false)]
+    [InlineData("beyond 20 mm", true)]
+    [InlineData("", false)]
+    public void The_mesh_stops_short_of_the_vacuum(string edge, bool fires) =>
+        Limits.Says("mesh-reaches-vacuum", With("") with { Bag = $"peel-ply; flow-medium {edge}; bag-film" }, fires);
+
+    [Theory]
+    [InlineData("hose", true)]
+    [InlineData("hose; catch-pot", false)]
+    [InlineData("sealant-tape", false)]
+    public void Resin_of_an_infusion_is_caught(string fittings, bool fires) =>
+        Limits.Says("no-catch-pot", With("") with { Bag = "peel-ply; flow-medium; bag-film; " + fittings }, fires);
+}

@@ -1,0 +1,69 @@
+using System.Text.Json.Nodes;
+
+namespace Recipe.LanguageServer.Tests.Features;
+
+public sealed class WorkspaceTests
+{
+    [Fact]
+    public void The_client_is_asked_to_tell_of_files_and_for_settings()
+    {
+        using var folder = new SampleFolder("hatch-lid.recipe", "shop.recipe");
+        using var client = new TestClient();
+        client.Answers["workspace/configuration"] = _ => new JsonArray(JsonNode.Parse("""{ "inlayHints": { "thickness": false, "resin": false, "clock": false, "pressure": false, "cure": false } }"""));
+        client.Initialize("""{ "workspace": { "configuration": true, "didChangeWatchedFiles": { "dynamicRegistration": true } } }""", folder.Folders);
+        var uri = folder.UriOf("hatch-lid.recipe");
+        client.Open(uri, folder.Read("hatch-lid.recipe"));
+
+        // The findings are sent a second time when the settings have come.
+        client.Diagnostics(uri, 1);
+        client.Diagnostics(uri, 1);
+        Assert.Equal(["client/registerCapability", "workspace/configuration"], client.Asked.Select(a => (string)a["method"]!));
+        Assert.Equal("**/*.recipe", (string?)client.Asked[0]["params"]!["registrations"]![0]!["registerOptions"]!["watchers"]![0]!["globPattern"]);
+        Assert.Empty(Hints(client, uri));
+
+        client.Answers["workspace/configuration"] = _ => new JsonArray(JsonNode.Parse("""{ "inlayHints": { "thickness": true } }"""));
+        client.Notify("workspace/didChangeConfiguration", """{ "settings": null }""");
+        client.Diagnostics(uri, 1);
+        Assert.NotEmpty(Hints(client, uri));
+    }
+
+    [Fact]
+    public void An_old_client_sends_its_settings_along()
+    {
+        using var bench = new Bench();
+        Assert.NotEmpty(Hints(bench.Client, bench.Uri));
+        bench.Client.Notify("workspace/didChangeConfiguration", """{ "settings": { "recipe": { "inlayHints": { "thickness": false, "resin": false, "clock": false, "pressure": false, "cure": false } } } }""");
+        Assert.Empty(Hints(bench.Client, bench.Uri));
+    }
+
+    [Fact]
+    public void Folders_come_and_go()
+    {
+        using var first = new SampleFolder("telescope-tube.recipe");
+        using var second = new SampleFolder("rudder-cheek.recipe");
+        using var client = TestClient.Begin("{}", first.Folders);
+        Assert.Contains("telescope-tube", Symbols(client));
+        Assert.DoesNotContain("rudder-cheek", Symbols(client));
+        client.Notify("workspace/didChangeWorkspaceFolders", $$"""{ "event": { "added": {{second.Folders}}, "removed": {{first.Folders}} } }""");
+        Assert.DoesNotContain("telescope-tube", Symbols(client));
+        Assert.Contains("rudder-cheek", Symbols(client));
+    }
+
+    [Fact]
+    public void What_is_shown_is_asked_for_anew_where_the_client_can()
+    {
+        using var bench = new Bench(capabilities: """{ "workspace": { "inlayHint": { "refreshSupport": true }, "codeLens": { "refreshSupport": true } } }""");
+        bench.Client.Diagnostics(bench.Uri, 1);
+        bench.Client.Notify("workspace/didChangeWatchedFiles", """{ "changes": [] }""");
+        bench.Client.Diagnostics(bench.Uri, 1);
+        bench.Client.Request("workspace/symbol", """{ "query": "" }""");
+        Assert.Equal(["workspace/inlayHint/refresh", "workspace/codeLens/refresh"], bench.Client.Asked.Select(a => (string)a["method"]!));
+    }
+
+    private static JsonArray Hints(TestClient client, string uri) => client.Request(
+        "textDocument/inlayHint",
+        $$"""{ "textDocument": { "uri": "{{uri}}" }, "range": { "start": { "line": 0, "character": 0 }, "end": { "line": 999, "character": 0 } } }""")!.AsArray();
+
+    private static List<string> Symbols(TestClient client) =>
+        [.. client.Request("workspace/symbol", """{ "query": "" }""")!.AsArray().Select(symbol => (string)symbol!["name"]!)];
+}
