@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.IO.Pipes;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -14,8 +13,8 @@ internal sealed class TestClient : IDisposable
 
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
-    private readonly AnonymousPipeServerStream _toServer = new(PipeDirection.Out);
-    private readonly AnonymousPipeServerStream _fromServer = new(PipeDirection.In);
+    private readonly MemoryPipe _toServer = new();
+    private readonly MemoryPipe _fromServer = new();
     private readonly BlockingCollection<JsonObject> _received = [];
     private readonly List<JsonObject> _notifications = [];
     private readonly Task<int> _server;
@@ -23,14 +22,12 @@ internal sealed class TestClient : IDisposable
 
     public TestClient()
     {
-        var input = new AnonymousPipeClientStream(PipeDirection.In, _toServer.ClientSafePipeHandle);
-        var output = new AnonymousPipeClientStream(PipeDirection.Out, _fromServer.ClientSafePipeHandle);
         _server = Task.Factory.StartNew(
             () =>
             {
-                using (output)
+                using (_fromServer)
                 {
-                    return StdioServer.Run(input, output, () => Today);
+                    return StdioServer.Run(_toServer, _fromServer, () => Today);
                 }
             },
             CancellationToken.None,
@@ -140,7 +137,7 @@ internal sealed class TestClient : IDisposable
     /// <summary>Closes the way to the server and waits until it has left.</summary>
     public int Leave()
     {
-        _toServer.Dispose();
+        _toServer.End();
         Assert.True(_server.Wait(Patience), "the server stays");
         return _server.Result;
     }
@@ -154,10 +151,9 @@ internal sealed class TestClient : IDisposable
 
     public void Dispose()
     {
-        _toServer.Dispose();
+        _toServer.End();
         _server.Wait(Patience);
-        _fromServer.Dispose();
-        _received.Dispose();
+        _toServer.Dispose();
     }
 
     private JsonObject Await(Func<JsonObject, bool> wanted)
@@ -185,16 +181,11 @@ internal sealed class TestClient : IDisposable
 
     private void Receive()
     {
-        try
+        foreach (var body in Frames.Read(_fromServer))
         {
-            foreach (var body in Frames.Read(_fromServer))
-            {
-                _received.Add(JsonNode.Parse(body)!.AsObject());
-            }
+            _received.Add(JsonNode.Parse(body)!.AsObject());
         }
-        catch (ObjectDisposedException)
-        {
-            // The test is over.
-        }
+
+        _received.CompleteAdding();
     }
 }

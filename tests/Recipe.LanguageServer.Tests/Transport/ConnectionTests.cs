@@ -154,16 +154,14 @@ public sealed class ConnectionTests
     /// <summary>A connection served by another thread.</summary>
     private sealed class Pair : IDisposable
     {
-        private readonly System.IO.Pipes.AnonymousPipeServerStream _to = new(System.IO.Pipes.PipeDirection.Out);
-        private readonly System.IO.Pipes.AnonymousPipeServerStream _from = new(System.IO.Pipes.PipeDirection.In);
+        private readonly MemoryPipe _to = new();
+        private readonly MemoryPipe _from = new();
         private readonly IEnumerator<byte[]> _frames;
         private readonly Task _serving;
 
         public Pair(Handler handler)
         {
-            var connection = new Connection(
-                new System.IO.Pipes.AnonymousPipeClientStream(System.IO.Pipes.PipeDirection.In, _to.ClientSafePipeHandle),
-                new System.IO.Pipes.AnonymousPipeClientStream(System.IO.Pipes.PipeDirection.Out, _from.ClientSafePipeHandle));
+            var connection = new Connection(_to, _from);
             _serving = Task.Run(() => connection.Run(handler));
             _frames = Frames.Read(_from).GetEnumerator();
         }
@@ -178,8 +176,9 @@ public sealed class ConnectionTests
 
         public void Dispose()
         {
-            _to.Dispose();
+            _to.End();
             _serving.Wait(TimeSpan.FromMinutes(1));
+            _to.Dispose();
             _frames.Dispose();
             _from.Dispose();
         }
