@@ -68,8 +68,8 @@ else
     skipped+=("Node client: no node or npm")
   fi
 fi
-has hx || skipped+=("Helix: not installed")
-skipped+=("Sublime: no program to test with")
+
+skipped+=("Helix, Sublime: tried by hand or not at all")
 
 for one in "${skipped[@]}"; do echo "skipped: $one"; done
 for one in "${failed[@]}"; do echo "FAILED: $one"; done

@@ -121,7 +121,7 @@ public static class Completion
             return;
         }
 
-        if (NextArgument(line, pattern) is { } argument)
+        foreach (var argument in NextArguments(line, pattern))
         {
             AddValues(file, line, argument.Kind, list);
             if (!argument.IsOptional)
@@ -173,48 +173,71 @@ public static class Completion
         }
     }
 
-    private static ArgumentPattern? NextArgument(LineContext line, LinePattern pattern)
+    /// <summary>The values by position that may come next: optional ones, and the first that has to.</summary>
+    private static IEnumerable<ArgumentPattern> NextArguments(LineContext line, LinePattern pattern)
+    {
+        var at = Filled(line, pattern);
+        for (; at < pattern.Arguments.Length; at++)
+        {
+            yield return pattern.Arguments[at];
+            if (!pattern.Arguments[at].IsOptional)
+            {
+                yield break;
+            }
+        }
+    }
+
+    /// <summary>Index of the first value by position that is not written yet.</summary>
+    private static int Filled(LineContext line, LinePattern pattern)
     {
         // The form word of a line with forms is no argument of it; nor is the name at the head of a name line.
         var first = line.Word is { Forms.IsEmpty: false } ? 2 : 1;
-        var values = ValuesBefore(line, pattern, first);
-        var at = 0;
-        foreach (var argument in pattern.Arguments)
+        if (ValuesBefore(line, pattern, first) is not { } values)
         {
-            if (at >= values)
+            return pattern.Arguments.Length;
+        }
+
+        var at = 0;
+        foreach (var value in values)
+        {
+            while (at < pattern.Arguments.Length && pattern.Arguments[at] is { IsOptional: true, Kind: ChoiceKind choices } && choices.Find(value) is null)
             {
-                return argument;
+                at++;
+            }
+
+            if (at < pattern.Arguments.Length && pattern.Arguments[at].IsRepeated)
+            {
+                return at;
             }
 
             at++;
-            if (argument.IsRepeated)
-            {
-                return argument;
-            }
         }
 
-        return null;
+        return Math.Min(at, pattern.Arguments.Length);
     }
 
-    // Quantities are several tokens; what counts is where a value begins.
-    private static int ValuesBefore(LineContext line, LinePattern pattern, int first)
+    // Quantities are several tokens; what counts is where a value begins. Null once a clause or flag has begun: values by position are over then.
+    private static List<string>? ValuesBefore(LineContext line, LinePattern pattern, int first)
     {
-        var count = 0;
+        var values = new List<string>();
         for (var i = first; i < line.Before.Length; i++)
         {
             var token = line.Before[i];
             if (pattern.Clauses.Any(c => c.Words[0] == line.TextOf(token)) || pattern.Flags.Any(f => f.Words[0] == line.TextOf(token)))
             {
-                return int.MaxValue;
+                return null;
             }
 
             var begins = token.Kind is TokenKind.Word or TokenKind.String or TokenKind.Date
                 || (token.Kind is TokenKind.Number or TokenKind.PlusMinus
                     && (i == first || line.Before[i - 1].Kind is not (TokenKind.Slash or TokenKind.Colon or TokenKind.Plus or TokenKind.Minus or TokenKind.PlusMinus)));
-            count += begins ? 1 : 0;
+            if (begins)
+            {
+                values.Add(line.TextOf(token));
+            }
         }
 
-        return count;
+        return values;
     }
 
     /// <summary>What kind of value the tokens just before the cursor are part of, or null.</summary>
@@ -235,9 +258,8 @@ public static class Completion
             }
         }
 
-        var first = line.Word is { Forms.IsEmpty: false } ? 2 : 1;
-        var values = ValuesBefore(line, pattern, first);
-        return values >= 1 && values <= pattern.Arguments.Length ? pattern.Arguments[values - 1].Kind : pattern.Arguments.LastOrDefault()?.Kind;
+        var filled = Filled(line, pattern);
+        return filled >= 1 && filled <= pattern.Arguments.Length ? pattern.Arguments[filled - 1].Kind : pattern.Arguments.LastOrDefault()?.Kind;
     }
 
     private static IEnumerable<string> UnitsAt(LineContext line) => KindBehind(line) switch

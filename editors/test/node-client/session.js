@@ -43,7 +43,8 @@ class Session {
   }
 
   ask(method, params) {
-    return within(Promise.race([this.connection.sendRequest(method, params), this.failed]), method);
+    const died = this.ended.then((status) => Promise.reject(new Error(`the program ended with ${status} before it answered: ${method}`)));
+    return within(Promise.race([this.connection.sendRequest(method, params), this.failed, died]), method);
   }
 
   tell(method, params) {

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { LanguageClient, LanguageClientOptions, ServerOptions } from 'vscode-languageclient/node';
+import { answers, numbersScheme } from './answers';
 import { programPath } from './programPath';
 
 let client: LanguageClient | undefined;
@@ -7,6 +8,7 @@ let client: LanguageClient | undefined;
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   context.subscriptions.push(
     vscode.commands.registerCommand('recipe.restart', restart),
+    vscode.workspace.registerTextDocumentContentProvider(numbersScheme, answers),
     vscode.workspace.onDidChangeConfiguration(async (change) => {
       if (change.affectsConfiguration('recipe.path')) {
         await restart();
@@ -42,7 +44,14 @@ async function start(): Promise<void> {
       configurationSection: 'recipe',
       fileEvents: vscode.workspace.createFileSystemWatcher('**/*.recipe'),
     },
-    initializationOptions: { inlayHints: settings.get('inlayHints') },
+    initializationOptions: { inlayHints: settings.get('inlayHints'), documentation: settings.get('documentation') },
+    middleware: {
+      executeCommand: async (name, args, next) => {
+        const answer: unknown = await next(name, args);
+        await answers.show(name, args, answer);
+        return answer;
+      },
+    },
   };
   client = new LanguageClient('recipe', 'Recipe', server, options);
   try {

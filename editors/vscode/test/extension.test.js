@@ -54,6 +54,34 @@ test('the program that a setting names', () => {
   assert.equal(programPath('${workspaceFolder}/out/recipe', '/w'), '/w/out/recipe');
 });
 
+test('what the commands answer is shown', async () => {
+  const done = [];
+  class EventEmitter { event = () => {}; fire(uri) { done.push(['changed', uri.path]); } }
+  const vscode = {
+    EventEmitter,
+    Uri: { from: (parts) => parts, file: (path_) => ({ path: path_ }) },
+    commands: { executeCommand: async (name, uri) => { done.push([name, uri.path]); } },
+    window: { showInformationMessage: async (message, ...names) => { done.push([message, ...names]); return names[0]; } },
+    env: { openExternal: async (uri) => { done.push(['open', uri.path]); } },
+  };
+  const out = path.join(os.tmpdir(), `answers-${process.pid}.cjs`);
+  buildSync({ entryPoints: [path.join(folder, 'src/answers.ts')], outfile: out, bundle: true, platform: 'node', format: 'cjs', external: ['vscode'] });
+  const load = Module._load;
+  Module._load = (name, ...rest) => (name === 'vscode' ? vscode : load(name, ...rest));
+  try {
+    const { answers } = require(out);
+    await answers.show('recipe.showNumbers', ['file:///a.recipe', 'lid'], ['# Lid']);
+    assert.equal(answers.provideTextDocumentContent({ path: 'lid.md' }), '# Lid');
+    await answers.show('recipe.makePapers', ['file:///a.recipe', 'lid'], ['/p/lid.takeoff.md', '/p/lid.traveller.html']);
+    await answers.show('recipe.makePapers', [], null);
+    assert.deepEqual(done, [['changed', 'lid.md'], ['markdown.showPreviewToSide', 'lid.md'],
+      ['2 papers were written.', 'lid.traveller.html'], ['open', '/p/lid.traveller.html']]);
+  } finally {
+    Module._load = load;
+    fs.rmSync(out);
+  }
+});
+
 test('the bundle starts the program, says so when there is none, and restarts on command', async () => {
   const said = [];
   const commands = new Map();

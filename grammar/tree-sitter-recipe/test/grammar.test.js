@@ -80,6 +80,22 @@ for (const name of fs.readdirSync(path.join(grammar, 'queries'))) {
   });
 }
 
+test('no two patterns of the highlights fit the same word, and every word has one', () => {
+  const files = recipesIn('samples');
+  for (const file of files) {
+    const found = new Map();
+    for (const [, name, place] of treeSitter('query', '--captures', 'queries/highlights.scm', file).stdout.matchAll(/capture: \d+ - ([a-z.]+), (start: \(\d+, \d+\), end: \(\d+, \d+\))/g)) {
+      assert.equal(found.get(place) ?? name, name, `${file} ${place}`);
+      found.set(place, name);
+    }
+    assert.ok(found.size > 100, `${file}: ${found.size}`);
+    const leaves = treeSitter('parse', file).stdout.matchAll(/\((?:word|name|number|unit|date) \[(\d+), (\d+)\] - \[(\d+), (\d+)\]\)/g);
+    for (const [leaf, line, column, endLine, endColumn] of leaves) {
+      assert.ok(found.has(`start: (${line}, ${column}), end: (${endLine}, ${endColumn})`), `${file}: nothing for ${leaf}`);
+    }
+  }
+});
+
 test('folds are the blocks, and definitions the names', () => {
   const file = path.join(scratch, 'names.recipe');
   fs.writeFileSync(file, 'let lap = 5 mm\npart lid {\n  plies { body cloth }\n}\n');
