@@ -53,7 +53,7 @@ public sealed partial class ReadmeTests
         return Readme[from..Readme.IndexOf("```", from, StringComparison.Ordinal)];
     }
 
-    [GeneratedRegex(@"^  ([a-z]+) <", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^  ([a-z]+)  ?[ <]", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
     private static partial Regex VerbOfHelp();
 
     [GeneratedRegex(@"`recipe ([a-z]+)", RegexOptions.CultureInvariant)]

@@ -15,7 +15,8 @@ public class CorpusTests
             var parts = new TheoryData<string, string>();
             foreach (var path in Corpus.Sound)
             {
-                foreach (var part in Corpus.Model(path).Parts)
+                // What only joins other parts has no laminate of its own.
+                foreach (var part in Corpus.Model(path).Parts.Where(p => !p.Stack.IsEmpty))
                 {
                     parts.Add(path, part.Name);
                 }
@@ -58,15 +59,25 @@ public class CorpusTests
         }
     }
 
-    /// <summary>Nothing is missing but what the shipped book does not know: how a prepreg and a polyester cure.</summary>
+    /// <summary>
+    /// Nothing is missing but what the shipped book does not know: how a prepreg and a styrenated resin cure, how stiff a honeycomb is, what
+    /// strain a layer bears (tests of one's own say that).
+    /// </summary>
     [Theory]
     [MemberData(nameof(Parts))]
     public void NothingIsMissing(string path, string part)
     {
         var plan = Corpus.Plan(path, part);
+        var gaps = plan.Gaps.Select(g => g.Subject).ToList();
         Assert.Equal(
-            plan.Part is { Process.Value: Process.Prepreg } or { Resin.Chemistry: Chemistry.Polyester } ? ["progress of the cure"] : [],
-            plan.Gaps.Select(g => g.Subject));
+            plan.Part is { Process.Value: Process.Prepreg } or { Resin.Chemistry: Chemistry.Polyester or Chemistry.Vinylester },
+            gaps.Remove("progress of the cure"));
+        if (plan.Part.Stack.OfType<CoreItem>().Any())
+        {
+            gaps.Remove("stiffness");
+        }
+
+        Assert.True(gaps.TrueForAll(gap => gap == "strain margin" && !plan.Part.Loads.IsEmpty), string.Join("; ", gaps));
     }
 
     /// <summary>In a sound recipe every pot is used up alive, and the bag is on while the resin still flows.</summary>

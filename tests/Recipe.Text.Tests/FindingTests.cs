@@ -31,7 +31,7 @@ public sealed class FindingTests
     {
         var later = Finding.Of(Example, At(4, 3), "later");
         var first = Finding.Of(Example, At(0, 3), "first");
-        var sameplace = Finding.Of(Example with { Code = "RC9000" }, At(4, 3), "same place");
+        var sameplace = Finding.Of(Example with { Code = "RC9998" }, At(4, 3), "same place");
         var otherFile = Finding.Of(Example, new SourceSpan(new SourceText("a.recipe", "abcdef"), new TextSpan(5, 1)), "other file");
 
         List<Finding> all = [later, first, sameplace, otherFile];
