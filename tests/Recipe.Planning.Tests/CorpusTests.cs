@@ -15,7 +15,8 @@ public class CorpusTests
             var parts = new TheoryData<string, string>();
             foreach (var path in Corpus.Sound)
             {
-                foreach (var part in Corpus.Model(path).Parts)
+                // A part that only joins others has no plies of its own to plan.
+                foreach (var part in Corpus.Model(path).Parts.Where(p => !p.Stack.IsEmpty))
                 {
                     parts.Add(path, part.Name);
                 }
@@ -58,14 +59,14 @@ public class CorpusTests
         }
     }
 
-    /// <summary>Nothing is missing but what the shipped book does not know: how a prepreg and a polyester cure.</summary>
+    /// <summary>Nothing is missing but what the shipped book does not know: how a prepreg, a polyester and a vinylester cure.</summary>
     [Theory]
     [MemberData(nameof(Parts))]
     public void NothingIsMissing(string path, string part)
     {
         var plan = Corpus.Plan(path, part);
         Assert.Equal(
-            plan.Part is { Process.Value: Process.Prepreg } or { Resin.Chemistry: Chemistry.Polyester } ? ["progress of the cure"] : [],
+            plan.Part is { Process.Value: Process.Prepreg } or { Resin.Chemistry: Chemistry.Polyester or Chemistry.Vinylester } ? ["progress of the cure"] : [],
             plan.Gaps.Select(g => g.Subject));
     }
 
