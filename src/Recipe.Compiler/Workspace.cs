@@ -8,7 +8,6 @@ using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Semantics;
 using Recipe.Syntax;
-using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Compiler;

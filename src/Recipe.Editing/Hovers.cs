@@ -4,7 +4,6 @@ using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Semantics;
 using Recipe.Syntax;
-using Recipe.Text;
 using Recipe.Text.Findings;
 using Recipe.Text.Units;
 

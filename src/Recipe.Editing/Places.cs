@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
-using Recipe.Text;
 
 namespace Recipe.Editing;
 

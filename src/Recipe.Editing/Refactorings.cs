@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.Compiler;
 using Recipe.Semantics;
 using Recipe.Syntax;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Recipe.Compiler;
 using Recipe.Semantics;

@@ -81,6 +81,6 @@ public sealed class BenchWordsTests
         var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
         Assert.Contains("Let it warm up in its sealed wrap", traveller, StringComparison.Ordinal);
         Assert.Contains("then after every 3", traveller, StringComparison.Ordinal);
-       Assert.InRange(traveller.IndexOf("Before the first ply", StringComparison.Ordinal), traveller.IndexOf("Ply 1 goes in first", StringComparison.Ordinal), traveller.Length);
+        Assert.InRange(traveller.IndexOf("Before the first ply", StringComparison.Ordinal), traveller.IndexOf("Ply 1 goes in first", StringComparison.Ordinal), traveller.Length);
     }
 }

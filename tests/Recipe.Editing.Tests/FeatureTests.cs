@@ -1,5 +1,4 @@
 using Recipe.Text;
-using Recipe.Text.Findings;
 
 namespace Recipe.Editing.Tests;
 

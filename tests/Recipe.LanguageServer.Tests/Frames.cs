@@ -22,9 +22,9 @@ internal static class Frames
                 header.Append((char)next);
             }
 
-            const string Name = "Content-Length: ";
-            Assert.StartsWith(Name, header.ToString());
-            var body = new byte[int.Parse(header.ToString()[Name.Length..].Trim())];
+            const string name = "Content-Length: ";
+            Assert.StartsWith(name, header.ToString());
+            var body = new byte[int.Parse(header.ToString()[name.Length..].Trim())];
             stream.ReadExactly(body);
             yield return body;
         }

@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
-using Recipe.Compiler;
 
 namespace Recipe.LanguageServer.Documents;
 

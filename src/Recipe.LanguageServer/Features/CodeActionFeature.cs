@@ -1,4 +1,3 @@
-using Recipe.Compiler;
 using Recipe.Editing;
 using Recipe.LanguageServer.Protocol;
 

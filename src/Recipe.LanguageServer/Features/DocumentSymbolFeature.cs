@@ -41,7 +41,8 @@ internal sealed class DocumentSymbolFeature : IFeature
         yield return new SymbolInformation(
             symbol.Name,
             SymbolKinds.Number(symbol.Kind),
-            new Location(session.Documents.UriOf(file.Source.Name), session.RangeOf(file, symbol.Span))) { ContainerName = within };
+            new Location(session.Documents.UriOf(file.Source.Name), session.RangeOf(file, symbol.Span)))
+        { ContainerName = within };
         foreach (var below in symbol.Children.SelectMany(child => Flat(session, file, child, symbol.Name)))
         {
             yield return below;

@@ -26,7 +26,8 @@ internal sealed class SignatureHelpFeature : IFeature
                             }),
                         ],
                     },
-                ]) { ActiveSignature = 0, ActiveParameter = help.Active }
+                ])
+                { ActiveSignature = 0, ActiveParameter = help.Active }
                 : null;
         });
     }

@@ -3,26 +3,28 @@ namespace Recipe.LanguageServer.Transport;
 /// <summary>What waits to be worked on, in the order in which it came.</summary>
 internal sealed class MessageQueue
 {
-    private readonly Lock _gate = new();
+    // Guards itself: the worker sleeps on it until something is added.
     private readonly LinkedList<Waiting> _waiting = new();
-    private readonly SemaphoreSlim _count = new(0);
 
     public void Add(Waiting item)
     {
-        lock (_gate)
+        lock (_waiting)
         {
             _waiting.AddLast(item);
+            Monitor.Pulse(_waiting);
         }
-
-        _count.Release();
     }
 
     /// <summary>The next one; waits until there is one.</summary>
     public Waiting Take()
     {
-        _count.Wait();
-        lock (_gate)
+        lock (_waiting)
         {
+            while (_waiting.Count == 0)
+            {
+                Monitor.Wait(_waiting);
+            }
+
             var first = _waiting.First!.Value;
             _waiting.RemoveFirst();
             return first;
@@ -32,7 +34,7 @@ internal sealed class MessageQueue
     /// <summary>Whether any message like this is already waiting.</summary>
     public bool Any(Func<Message, bool> wanted)
     {
-        lock (_gate)
+        lock (_waiting)
         {
             return _waiting.Any(item => wanted(item.Message));
         }

@@ -41,7 +41,7 @@ public sealed class TortureTests
         }
     }
 
-    private static JsonNode Edit(Random random, ref string text, PositionEncoding unit)
+    private static JsonObject Edit(Random random, ref string text, PositionEncoding unit)
     {
         // From time to time the whole text, as the protocol allows.
         if (random.Next(40) == 0)
@@ -72,13 +72,13 @@ public sealed class TortureTests
 
     private static string Knowledge(TestClient client, int version)
     {
-        const string Document = $$"""{ "textDocument": { "uri": "{{Uri}}" } }""";
+        const string document = $$"""{ "textDocument": { "uri": "{{Uri}}" } }""";
         return string.Join(
             "\n",
             client.Diagnostics(Uri, version).ToJsonString(),
-            client.Request("textDocument/semanticTokens/full", Document)!["data"]!.ToJsonString(),
-            client.Request("textDocument/documentSymbol", Document)!.ToJsonString(),
-            client.Request("textDocument/foldingRange", Document)!.ToJsonString(),
+            client.Request("textDocument/semanticTokens/full", document)!["data"]!.ToJsonString(),
+            client.Request("textDocument/documentSymbol", document)!.ToJsonString(),
+            client.Request("textDocument/foldingRange", document)!.ToJsonString(),
             client.Request("textDocument/formatting", """{ "textDocument": { "uri": "untitled:torture.recipe" }, "options": { "tabSize": 2, "insertSpaces": true } }""")!.ToJsonString());
     }
 }

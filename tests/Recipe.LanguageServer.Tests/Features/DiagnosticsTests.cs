@@ -65,13 +65,13 @@ public sealed class DiagnosticsTests
     [Fact]
     public void A_second_place_of_the_story_is_told_to_a_client_that_can_show_it()
     {
-        const string Twice = "language 1\nlet a = 1 mm\nlet a = 2 mm\n";
-        using var bench = new Bench(Twice);
+        const string twice = "language 1\nlet a = 1 mm\nlet a = 2 mm\n";
+        using var bench = new Bench(twice);
         var found = Assert.Single(bench.Client.Diagnostics(bench.Uri, 1), d => (string?)d!["data"]!["name"] == "duplicate-name")!;
         var related = found["relatedInformation"]!.AsArray();
         Assert.All(related, place => Assert.Equal(bench.Uri, (string?)place!["location"]!["uri"]));
         Assert.Contains(related, place => (int)place!["location"]!["range"]!["start"]!["line"]! == 1);
-        using var simple = new Bench(Twice, "{}");
+        using var simple = new Bench(twice, "{}");
         Assert.Null(simple.Client.Diagnostics(simple.Uri, 1)[0]!["relatedInformation"]);
     }
 

@@ -40,9 +40,9 @@ public sealed class ReadingTests
     [Fact]
     public void A_snippet_loses_its_places_for_a_client_that_knows_none()
     {
-        const string Empty = "language 1\n\n";
-        using var rich = new Bench(Empty);
-        using var plain = new Bench(Empty, "{}");
+        const string empty = "language 1\n\n";
+        using var rich = new Bench(empty);
+        using var plain = new Bench(empty, "{}");
         var position = new JsonObject { ["line"] = 1, ["character"] = 0 };
         var snippet = rich.Ask("textDocument/completion", ("position", position.DeepClone()))!["items"]!.AsArray().First(i => (int?)i!["insertTextFormat"] == 2)!;
         Assert.Contains("$", (string?)snippet["textEdit"]!["newText"]);

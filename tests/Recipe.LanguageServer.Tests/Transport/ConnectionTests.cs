@@ -20,7 +20,7 @@ public sealed class ConnectionTests
     public void A_refusal_keeps_its_code_and_the_next_request_is_served()
     {
         var answers = Serve("""{"jsonrpc":"2.0","id":"a","method":"refuse"}""", """{"jsonrpc":"2.0","id":"b","method":"echo"}""");
-        Assert.Equal((int)answers[0]["error"]!["code"]!, ErrorCode.InvalidParams);
+        Assert.Equal(ErrorCode.InvalidParams, (int)answers[0]["error"]!["code"]!);
         Assert.Equal("a", (string?)answers[0]["id"]);
         Assert.Equal("b", (string?)answers[1]["id"]);
         Assert.Null(answers[1]["error"]);
