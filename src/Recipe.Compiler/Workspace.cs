@@ -21,6 +21,8 @@ public sealed class Workspace
     /// <summary>Name of the file in which a shop says how bad it holds findings to be.</summary>
     public const string SettingsFile = "settings.recipe";
 
+    private const int FewParts = 3;
+
     private readonly IFileStore _files;
     private readonly Book _book;
     private readonly DateOnly? _today;
@@ -86,7 +88,10 @@ public sealed class Workspace
     private CompiledFile Compile(SyntaxTree tree)
     {
         var bound = Binder.Bind(tree, _book, _uses);
-        ImmutableArray<Plan> plans = [.. bound.Model.Parts.Select(part => Planner.Plan(part, bound.Model))];
+        // Parts are planned without knowing of each other: where there are several, side by side, in the order of the file all the same.
+        ImmutableArray<Plan> plans = bound.Model.Parts.Length > FewParts
+            ? [.. bound.Model.Parts.AsParallel().AsOrdered().Select(part => Planner.Plan(part, bound.Model))]
+            : [.. bound.Model.Parts.Select(part => Planner.Plan(part, bound.Model))];
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
         var report = CheckRunner.Run(plans, bound.Model, _today, earlier: findings, settings: SettingsFor(tree));
         findings.AddRange(report.Findings);
