@@ -21,6 +21,10 @@ internal static class PartFacts
     /// <summary>Whether a resin boils off styrene.</summary>
     public static bool IsStyrenated(this ResinSystem? resin) => resin?.Chemistry is Chemistry.Polyester or Chemistry.Vinylester;
 
+    /// <summary>The styrenated liquid that is laid: the resin of the plies, else a coat; null where there is none.</summary>
+    public static ResinSystem? LaidStyrene(this Part part) =>
+        part.HasPlies() && part.Resin.IsStyrenated() ? part.Resin : part.Coats.Select(c => c.Material).FirstOrDefault(m => m.IsStyrenated());
+
     /// <summary>What the plan says it misses for a subject, or a word of ours.</summary>
     public static string Missing(this Plan plan, string subject, string otherwise) =>
         plan.Gaps.FirstOrDefault(g => g.Subject.Contains(subject, StringComparison.OrdinalIgnoreCase))?.Missing ?? otherwise;

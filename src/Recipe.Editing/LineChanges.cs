@@ -42,9 +42,7 @@ internal static class LineChanges
             }
         }
 
-        // Nothing in common nearby: one line for one line, as far as there are any.
-        return (Math.Min(1, before.Count - i), Math.Min(1, after.Count - j)) is var (a, b) && (i + a >= before.Count || j + b >= after.Count)
-            ? (before.Count - i, after.Count - j)
-            : (1, 1);
+        // Nothing in common nearby: one line for one line, as far as there are any; then what is left on either side.
+        return i + 1 >= before.Count || j + 1 >= after.Count ? (before.Count - i, after.Count - j) : (1, 1);
     }
 }

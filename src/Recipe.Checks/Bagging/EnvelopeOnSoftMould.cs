@@ -95,11 +95,10 @@ public sealed class EnvelopeOnSoftMould : Check
             return;
         }
 
-        var line = EntryText.Find(bag.Where, "envelope");
         context.Report(
-            line ?? bag.Where,
+            bag.EnvelopeWhere ?? bag.Where,
             $"the bag goes round the whole of {mould.Name}, which is flexible",
-            labels: [new FindingLabel(EntryText.Find(mould.Where, "flexible") ?? mould.Where, "mould here")],
-            fixes: [line is { } written ? new Fix("Tape the bag to the mould", FixSafety.NeedsALook, Edits.Remove(written)) : null]);
+            labels: [new FindingLabel(mould.FlexibleWhere ?? mould.Where, "mould here")],
+            fixes: [bag.EnvelopeWhere is { } written ? new Fix("Tape the bag to the mould", FixSafety.NeedsALook, Edits.Remove(written)) : null]);
     }
 }

@@ -106,12 +106,11 @@ public sealed class GaugeAtPump : Check
             return;
         }
 
-        var line = EntryText.Find(bag.Where, "gauge", "gage");
         context.Report(
-            line ?? bag.Where,
+            bag.GaugeWhere ?? bag.Where,
             $"the gauge reads at \"{at}\"; what the far side of the bag holds stays unknown",
             labels: bag.Ports.Select(p => new FindingLabel(p.Where, "port here")),
-            fixes: [line is { } written
+            fixes: [bag.GaugeWhere is { } written
                 ? Edits.Fix("Read it on the far side", FixSafety.NeedsALook, Edits.Replace(written, "gauge at \"on the flange, opposite the port\""))
                 : null]);
     }

@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -103,6 +104,9 @@ public sealed class OpenCoreEdge : Check
             }
             """,
     };
+
+    /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.FinishLines();
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

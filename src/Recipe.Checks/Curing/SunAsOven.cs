@@ -82,11 +82,10 @@ public sealed class SunAsOven : Check
             return;
         }
 
-        var line = EntryText.Find(cure.Where, "oven");
         context.Report(
-            line ?? cure.Where,
+            cure.OvenWhere ?? cure.Where,
             $"what warms the part is \"{oven}\": one face, as long as it shines",
-            fixes: [line is { } written
+            fixes: [cure.OvenWhere is { } written
                 ? Edits.Fix("Warm it with air", FixSafety.NeedsALook, Edits.Replace(written, "oven \"warm-air box with its own over-temperature cut-out\""))
                 : null]);
     }

@@ -32,31 +32,8 @@ internal static class FinishWords
     public static bool IsSafeFromDust(this FinishStep step) => TradeWords.Says(
         step.Words(), "wet", "extract", "extraction", "extractor", "mask", "respirator", "dustmask", "vacuum", "hoover", "hood", "downdraft", "booth", "ffp2", "ffp3", "p2", "p3", "p100", "n95", "air-fed", "under water");
 
-    /// <summary>The word before the block that the finishing lines stand in; null when it cannot be told.</summary>
-    public static SourceSpan? FinishHead(this Part part)
-    {
-        const string word = "finish";
-        if (part.Finish is not [var first, ..])
-        {
-            return null;
-        }
-
-        var source = first.Where.Source;
-        var at = first.Where.Span.Start;
-        while (at > 0 && (at = source.Text.LastIndexOf(word, at - 1, StringComparison.Ordinal)) >= 0)
-        {
-            var span = new TextSpan(at, word.Length);
-            if (source.Text.AsSpan(span.End, first.Where.Span.Start - span.End).TrimStart() is ['{', ..])
-            {
-                return new SourceSpan(source, span);
-            }
-        }
-
-        return null;
-    }
-
     /// <summary>The lines of the finish, for a check that misses one.</summary>
-    public static LinesRead? FinishLines(this Part part) => part.FinishHead() is { } head ? new LinesRead(head) : null;
+    public static LinesRead? FinishLines(this Part part) => part.FinishWhere is { } head ? new LinesRead(head) : null;
 
     /// <summary>Puts words at the end of a line, inside its quotes where it ends with them.</summary>
     public static TextEdit AddWords(SourceSpan line, string words) => line.Text.EndsWith('"')

@@ -108,7 +108,7 @@ public sealed class NeatSeam : Check
         context.Report(
             join.Where,
             $"the bond line is filled with {resin.Name}, a laminating resin, and no filler is named",
-            labels: EntryText.Find(join.Where, "adhesive", "glue") is { } line ? [new FindingLabel(line, "adhesive here")] : [],
+            labels: join.AdhesiveWhere is { } line ? [new FindingLabel(line, "adhesive here")] : [],
             fixes: [Edits.Fix("Add filler", FixSafety.NeedsALook, Edits.Last(join.Where, "fillet 6 g/m"))]);
     }
 

@@ -101,7 +101,7 @@ public sealed class FirstPullsUnshielded : Check
     {
         var part = context.Part;
         if (part.Mould is not { State.Value: MouldState.New, StaysInPart: false } mould || mould.Pulls is { Value: >= FirstPulls }
-            || !(part.HasPlies() && part.Resin.IsStyrenated() || part.Coats.Any(c => c.Material.IsStyrenated()))
+            || part.LaidStyrene() is null
             || mould.Release.IsEmpty || mould.Release.Any(r => r.Agent.Kind is not ReleaseKind.Wax))
         {
             return;

@@ -93,7 +93,7 @@ public sealed class SiliconeBeforePaint : Check
     {
         if (context.Part.Mould is not { } mould
             || mould.Release.FirstOrDefault(r => r.Agent.HoldsSilicone == true) is not { } release
-            || context.Part.Finish.FirstOrDefault(s => s.Verb is "paint" or "prime" or "bond") is not { } later)
+            || context.Part.Finish.FirstOrDefault(FinishWords.Sticks) is not { } later)
         {
             return;
         }

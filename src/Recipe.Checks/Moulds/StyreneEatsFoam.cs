@@ -110,7 +110,7 @@ public sealed class StyreneEatsFoam : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (Styrenated(part) is not { } resin)
+        if (part.LaidStyrene() is not { } resin)
         {
             return;
         }
@@ -133,9 +133,6 @@ public sealed class StyreneEatsFoam : Check
                 labels: part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : []);
         }
     }
-
-    private static ResinSystem? Styrenated(Part part) =>
-        part.HasPlies() && part.Resin.IsStyrenated() ? part.Resin : part.Coats.Select(c => c.Material).FirstOrDefault(m => m.IsStyrenated());
 
     private static bool IsPolystyrene(string name) => name.Split('-').Any(word => Dissolves.Contains(word, StringComparer.OrdinalIgnoreCase));
 }

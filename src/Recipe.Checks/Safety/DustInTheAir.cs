@@ -93,7 +93,8 @@ public sealed class DustInTheAir : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop?.Safety is not { Dust: { Value: DustControl.Dry } said } safety || !(context.Part.Finish.FirstOrDefault(s => s.Verb is "trim" or "abrade" or "drill" or "scarf" && !IsKept(s.Text)) is { } step))
+        if (context.Plan.Shop?.Safety is not { Dust: { Value: DustControl.Dry } said } safety
+            || context.Part.Finish.FirstOrDefault(s => s.Verb is "trim" or "abrade" or "drill" or "scarf" && !s.IsSafeFromDust()) is not { } step)
         {
             return;
         }
@@ -105,8 +106,4 @@ public sealed class DustInTheAir : Check
             [new FindingLabel(step.Where, "cut here")],
             [Edits.Fix("Extract it at the tool", FixSafety.NeedsALook, Edits.Rewrite(said, "extracted"))]);
     }
-
-    private static readonly string[] Kept = ["wet", "extract", "mask", "vacuum"];
-
-    private static bool IsKept(string text) => Kept.Any(word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
 }

@@ -90,7 +90,7 @@ public sealed class LeftoverInBin : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop?.Safety is not { Leftover: { Value: LeftoverPlace.Bin } said } safety || !(context.Part.IsWetted()))
+        if (context.Plan.Shop?.Safety is not { Leftover: { Value: LeftoverPlace.Bin } said } safety || !context.Part.IsWetted())
         {
             return;
         }

@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -95,7 +94,9 @@ public sealed class OpenMotorsWithCarbon : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop?.Safety is not { ToolsEnclosed: { Value: false } said } safety || !(context.Part.Stack.OfType<PlyItem>().FirstOrDefault(p => p.Material.Fibre?.Name.Contains("carbon", StringComparison.OrdinalIgnoreCase) == true) is { } carbon && context.Part.Finish.Any(s => s.Verb is "trim" or "abrade" or "drill")))
+        if (context.Plan.Shop?.Safety is not { ToolsEnclosed: { Value: false } said } safety
+            || context.Part.Plies().FirstOrDefault(p => p.Material.IsOf("carbon")) is not { } carbon
+            || !context.Part.Finish.Any(s => s.Verb is "trim" or "abrade" or "drill"))
         {
             return;
         }

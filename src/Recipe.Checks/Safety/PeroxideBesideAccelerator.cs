@@ -116,7 +116,7 @@ public sealed class PeroxideBesideAccelerator : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop?.Safety is not { Peroxide: { Value: PeroxidePlace.WithAccelerator or PeroxidePlace.Warm } said } safety || !(context.Part.IsWetted()))
+        if (context.Plan.Shop?.Safety is not { Peroxide: { Value: PeroxidePlace.WithAccelerator or PeroxidePlace.Warm } said } safety || !context.Part.IsWetted())
         {
             return;
         }

@@ -86,7 +86,7 @@ public sealed class SolventsByHeat : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop?.Safety is not { SolventsApart: { Value: false } said } safety || !(context.Part.IsWetted()))
+        if (context.Plan.Shop?.Safety is not { SolventsApart: { Value: false } said } safety || !context.Part.IsWetted())
         {
             return;
         }

@@ -87,7 +87,7 @@ public sealed class SpillsOnSawdust : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop?.Safety is not { Spills: { Value: SpillBinder.Sawdust or SpillBinder.Rags } said } safety || !(context.Part.IsWetted()))
+        if (context.Plan.Shop?.Safety is not { Spills: { Value: SpillBinder.Sawdust or SpillBinder.Rags } said } safety || !context.Part.IsWetted())
         {
             return;
         }

@@ -115,8 +115,7 @@ public sealed class StyreneUnvented : Check
             return;
         }
 
-        var styrene = part.HasPlies() && part.Resin.IsStyrenated() ? part.Resin : part.Coats.Select(c => c.Material).FirstOrDefault(m => m.IsStyrenated());
-        if (styrene is null)
+        if (part.LaidStyrene() is not { } styrene)
         {
             return;
         }

@@ -105,6 +105,9 @@ public sealed record Mould
     /// <summary>Whether it bends enough to be peeled off the part.</summary>
     public bool IsFlexible { get; init; }
 
+    /// <summary>The line that says so, or null.</summary>
+    public SourceSpan? FlexibleWhere { get; init; }
+
     /// <summary>Whether the part is locked in against the pull.</summary>
     public Figure<bool>? Undercut { get; init; }
 

@@ -28,11 +28,17 @@ public sealed record Bag
     /// <summary>Where the gauge reads, in the author's words, or null.</summary>
     public string? GaugeAt { get; init; }
 
+    /// <summary>The line of the gauge, or null.</summary>
+    public SourceSpan? GaugeWhere { get; init; }
+
     /// <summary>Number of pleats, or null.</summary>
     public Figure<int>? Pleats { get; init; }
 
     /// <summary>Whether the bag goes round the whole mould.</summary>
     public bool IsEnvelope { get; init; }
+
+    /// <summary>The line that says so, or null.</summary>
+    public SourceSpan? EnvelopeWhere { get; init; }
 
     /// <summary>Time to close the bag, as the author plans it.</summary>
     public Figure<Duration>? Time { get; init; }

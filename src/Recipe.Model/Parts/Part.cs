@@ -142,6 +142,9 @@ public sealed record Part
     /// <summary>Finishing lines, in order.</summary>
     public ImmutableArray<FinishStep> Finish { get; init; } = [];
 
+    /// <summary>Where the finish block stands, or null.</summary>
+    public SourceSpan? FinishWhere { get; init; }
+
     /// <summary>The join, or null.</summary>
     public Join? Join { get; init; }
 

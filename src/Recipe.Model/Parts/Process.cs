@@ -208,6 +208,9 @@ public sealed record Cure
 
     /// <summary>What heats, in words, or null.</summary>
     public string? Oven { get; init; }
+
+    /// <summary>The line that says so, or null.</summary>
+    public SourceSpan? OvenWhere { get; init; }
 }
 
 /// <summary>One line of finishing, kept as written.</summary>
@@ -249,6 +252,9 @@ public sealed record Join
 
     /// <summary>Adhesive or thickened resin.</summary>
     public ResinSystem? Adhesive { get; init; }
+
+    /// <summary>The line of the adhesive, or null.</summary>
+    public SourceSpan? AdhesiveWhere { get; init; }
 
     /// <summary>Bond line thickness.</summary>
     public Figure<Length>? BondLine { get; init; }

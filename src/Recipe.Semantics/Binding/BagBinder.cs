@@ -52,8 +52,10 @@ internal static class BagBinder
             Hose = hose,
             CatchPot = pot,
             GaugeAt = lines.One("gauge")?.Text("at"),
+            GaugeWhere = lines.One("gauge")?.Where,
             Pleats = lines.Count("pleats"),
             IsEnvelope = lines.YesNo("envelope") ?? false,
+            EnvelopeWhere = lines.One("envelope")?.Where,
             Time = lines.Figure("time", Si.Time),
         };
     }

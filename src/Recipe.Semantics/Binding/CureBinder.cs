@@ -38,6 +38,7 @@ internal static class CureBinder
             Steps = steps.ToImmutable(),
             Thermocouples = lines.Count("thermocouples"),
             Oven = lines.Text("oven"),
+            OvenWhere = lines.One("oven")?.Where,
         };
     }
 

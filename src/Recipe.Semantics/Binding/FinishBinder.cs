@@ -37,6 +37,7 @@ internal static class FinishBinder
             Overlap = lines.Figure("overlap", Si.Length),
             Seam = lines.Figure("seam", Si.Length),
             Adhesive = lines.One("adhesive")?.Named<MaterialDeclaration>(Define.Value)?.Material as ResinSystem,
+            AdhesiveWhere = lines.One("adhesive")?.Where,
             BondLine = lines.Figure("bond-line", Si.Length),
             Tape = tape?.Named<MaterialDeclaration>("material")?.Material as Reinforcement,
             TapeWidth = tape?.Figure("width", Si.Length),

@@ -92,13 +92,7 @@ internal static class MaterialBinder
         Where = declaration.Where,
         Density = lines.Figure("density", Si.Density),
         Family = lines.Text("family"),
-        Chemistry = lines.Text("chemistry") switch
-        {
-            "epoxy" => Chemistry.Epoxy,
-            "polyester" => Chemistry.Polyester,
-            "vinylester" => Chemistry.Vinylester,
-            _ => Chemistry.Unknown,
-        },
+        Chemistry = ResinBinder.Chemistry(lines),
         Expansion = lines.Figure("expansion", Si.Expansion),
         Porous = lines.YesNo("porous"),
         SelfReleasing = lines.YesNo("self-releasing"),

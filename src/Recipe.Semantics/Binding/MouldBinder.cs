@@ -33,6 +33,7 @@ internal static class MouldBinder
             InsideRadius = lines.Figure("radius", Si.Length),
             Draft = lines.Figure("draft", Si.Angle),
             IsFlexible = lines.YesNo("flexible") ?? false,
+            FlexibleWhere = lines.One("flexible")?.Where,
             Undercut = lines.YesNoFigure("undercut"),
             PullAid = lines.Text("pull-aid"),
             Pulls = lines.Count("pulls"),

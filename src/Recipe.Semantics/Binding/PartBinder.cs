@@ -70,6 +70,7 @@ internal static class PartBinder
             Vacuum = ProcessBinder.Vacuum(part.Block("vacuum")),
             Cure = CureBinder.Bind(part.Block("cure")),
             Finish = FinishBinder.Steps(part.Block("finish")),
+            FinishWhere = lines.One("finish")?.HeadWhere,
             Join = FinishBinder.Join(part.Block("join")),
             Waivers = WaiverBinder.Bind(lines.Many("accept")),
         };

@@ -47,14 +47,7 @@ internal static class ResinBinder
             Where = declaration.Where,
             Role = role,
             Density = Density(lines, null),
-            Chemistry = lines.Text("chemistry") switch
-            {
-                "epoxy" => Chemistry.Epoxy,
-                "polyester" => Chemistry.Polyester,
-                "vinylester" => Chemistry.Vinylester,
-                "phenolic" => Chemistry.Phenolic,
-                _ => Chemistry.Unknown,
-            },
+            Chemistry = Chemistry(lines),
             CuresWith = lines.Text("cures-with"),
             Waxed = lines.YesNo("waxed"),
             PreAccelerated = lines.YesNo("pre-accelerated"),
@@ -84,6 +77,16 @@ internal static class ResinBinder
             Kinetics = Kinetics(lines.One("kinetics")),
         };
     }
+
+    /// <summary>How a resin cures, by its word; the same words say what a mould is laid with.</summary>
+    public static Chemistry Chemistry(Lines lines) => lines.Text("chemistry") switch
+    {
+        "epoxy" => Model.Chemistry.Epoxy,
+        "polyester" => Model.Chemistry.Polyester,
+        "vinylester" => Model.Chemistry.Vinylester,
+        "phenolic" => Model.Chemistry.Phenolic,
+        _ => Model.Chemistry.Unknown,
+    };
 
     /// <summary>
     /// What shows only when the lines are seen together: a ratio that says neither by weight nor by volume, shown both ways when the

@@ -23,7 +23,7 @@ public class BagPracticeTests
     [InlineData("gauge at \"second hose on the flange\"", false)]
     [InlineData("", false)]
     public void A_gauge_reads_the_bag_and_not_the_pump(string gauge, bool fires) =>
-        Says("gauge-at-pump", new Tray { Bag = $"{Plain}; {gauge}" }, fires);
+        Limits.Says("gauge-at-pump", new Tray { Bag = $"{Plain}; {gauge}" }, fires);
 
     [Fact]
     public void A_small_bag_may_be_read_at_the_pump() =>
@@ -35,7 +35,7 @@ public class BagPracticeTests
     [InlineData("51 mm", "pleats 1", false)]
     [InlineData("51 mm", "", false)]
     public void A_deep_mould_wants_pleats(string rise, string pleats, bool fires) =>
-        Says("no-pleats", new Tray { Surface = Dome + rise, Bag = $"{Plain}; {pleats}" }, fires);
+        Limits.Says("no-pleats", new Tray { Surface = Dome + rise, Bag = $"{Plain}; {pleats}" }, fires);
 
     [Fact]
     public void A_stretching_film_needs_no_pleats() => Bench.Silent("no-pleats", new Tray
@@ -51,7 +51,7 @@ public class BagPracticeTests
     [InlineData("radius 5 mm", "9 mm", false)]
     [InlineData("radius 5 mm", "60 mm", false)]
     public void A_sharp_corner_wants_pleats_too(string radius, string depth, bool fires) =>
-        Says("bag-bridges-corner", new Tray { Surface = $"box 300 mm x 200 mm x {depth}", MouldLines = radius, Bag = Plain + "; pleats 0" }, fires);
+        Limits.Says("bag-bridges-corner", new Tray { Surface = $"box 300 mm x 200 mm x {depth}", MouldLines = radius, Bag = Plain + "; pleats 0" }, fires);
 
     [Theory]
     [InlineData("300 cm", "bag-film", false)]
@@ -64,7 +64,7 @@ public class BagPracticeTests
             Above = $"bag-film our-film {{ width {width}; heat-limit 120 degC; source \"data sheet\" }}",
             Bag = "peel-ply; breather; " + film.Replace("bag-film", "our-film", StringComparison.Ordinal),
         };
-        Says("bag-film-too-narrow", tray, fires, Severity.Advice);
+        Limits.Says("bag-film-too-narrow", tray, fires, Severity.Advice);
     }
 
     [Theory]
@@ -72,7 +72,7 @@ public class BagPracticeTests
     [InlineData("peel-ply; caul; breather; bag-film", false)]
     [InlineData("our-sheet; breather; bag-film", false)]
     public void A_caul_is_kept_off_the_resin(string bag, bool fires) =>
-        Says("caul-sticks", new Tray { Above = "caul our-sheet { stuff silicone; source \"data sheet\" }", Bag = bag }, fires, Severity.Error);
+        Limits.Says("caul-sticks", new Tray { Above = "caul our-sheet { stuff silicone; source \"data sheet\" }", Bag = bag }, fires, Severity.Error);
 
     [Theory]
     [InlineData("60 degC", "", null)]
@@ -87,19 +87,19 @@ public class BagPracticeTests
             Bag = "peel-ply; our-film; breather; bag-film",
             Cure = $"hold 20 degC for 24 h under vacuum; hold {peak} for 6 h under vacuum; cool to 30 degC; demould",
         };
-        Says("polyethylene-in-oven", tray, severity is not null, severity ?? Severity.Error);
+        Limits.Says("polyethylene-in-oven", tray, severity is not null, severity ?? Severity.Error);
     }
 
     [Theory]
     [InlineData("humidity 34 %", true)]
     [InlineData("humidity 35 %", false)]
     [InlineData("", false)]
-    public void Nylon_turns_brittle_in_dry_air(string air, bool fires) => Says("dry-nylon", new Tray { WetOut = air }, fires, Severity.Advice);
+    public void Nylon_turns_brittle_in_dry_air(string air, bool fires) => Limits.Says("dry-nylon", new Tray { WetOut = air }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("phenolic", true)]
     [InlineData("epoxy", false)]
-    public void Phenolic_resin_attacks_nylon(string chemistry, bool fires) => Says(
+    public void Phenolic_resin_attacks_nylon(string chemistry, bool fires) => Limits.Says(
         "nylon-with-phenolic",
         new Tray { Above = $"resin ours like slow-laminating-epoxy {{ chemistry {chemistry}; source \"data sheet\" }}", Resin = "ours" },
         fires);
@@ -109,7 +109,7 @@ public class BagPracticeTests
     [InlineData("100 g/m2", "1010 mm x 1000 mm", "our-felt", false)]
     [InlineData("99 g/m2", "1000 mm x 1000 mm", "our-felt", false)]
     [InlineData("99 g/m2", "1010 mm x 1000 mm", "our-felt x2", false)]
-    public void A_thin_felt_is_for_small_bags(string weight, string size, string felt, bool fires) => Says(
+    public void A_thin_felt_is_for_small_bags(string weight, string size, string felt, bool fires) => Limits.Says(
         "thin-felt",
         new Tray
         {
@@ -129,14 +129,14 @@ public class BagPracticeTests
     [InlineData("peel-ply; bleeder; release-film solid; breather; bag-film", false)]
     [InlineData("peel-ply; bleeder; release-film perforated; breather; bag-film", false)]
     [InlineData("peel-ply; bleeder; breather; bag-film", false)]
-    public void A_solid_film_is_smaller_than_the_bleeder(string bag, bool fires) => Says("film-covers-bleeder", new Tray { Bag = bag }, fires);
+    public void A_solid_film_is_smaller_than_the_bleeder(string bag, bool fires) => Limits.Says("film-covers-bleeder", new Tray { Bag = bag }, fires);
 
     [Theory]
     [InlineData("our-coated", "wash; bond hinge", true)]
     [InlineData("our-coated", "wash; abrade 80 grit; bond hinge", false)]
     [InlineData("our-coated", "wash; trim", false)]
     [InlineData("peel-ply", "wash; bond hinge", false)]
-    public void A_coated_peel_ply_is_for_faces_that_stay_as_they_are(string ply, string finish, bool fires) => Says(
+    public void A_coated_peel_ply_is_for_faces_that_stay_as_they_are(string ply, string finish, bool fires) => Limits.Says(
         "coated-peel-ply-bonded",
         new Tray
         {
@@ -151,7 +151,7 @@ public class BagPracticeTests
     [InlineData(Dome + "40 mm", "time 10 min", false)]
     [InlineData("flat 400 mm x 300 mm", "time 4 min", false)]
     public void A_shaped_bag_takes_ten_minutes(string surface, string time, bool fires) =>
-        Says("bag-closed-in-no-time", new Tray { Surface = surface, Bag = $"{Plain}; {time}" }, fires);
+        Limits.Says("bag-closed-in-no-time", new Tray { Surface = surface, Bag = $"{Plain}; {time}" }, fires);
 
     [Theory]
     [InlineData("port sits part", "port-on-part", true)]
@@ -162,7 +162,7 @@ public class BagPracticeTests
     [InlineData("port sits breather", "port-off-breather", false)]
     [InlineData("port at flange", "port-off-breather", false)]
     public void A_port_sits_on_breather(string port, string check, bool fires) =>
-        Says(check, new Tray { Bag = $"{Plain}; {port}" }, fires, check == "port-on-part" ? Severity.Warning : Severity.Error);
+        Limits.Says(check, new Tray { Bag = $"{Plain}; {port}" }, fires, check == "port-on-part" ? Severity.Warning : Severity.Error);
 
     [Fact]
     public void A_port_of_an_infusion_sits_on_its_own_line() =>
@@ -173,14 +173,14 @@ public class BagPracticeTests
     [InlineData("flexible yes", "", false)]
     [InlineData("", "envelope yes", false)]
     public void An_envelope_bends_a_soft_mould(string mould, string envelope, bool fires) =>
-        Says("envelope-on-soft-mould", new Tray { MouldLines = mould, Bag = $"{Plain}; {envelope}" }, fires, Severity.Advice);
+        Limits.Says("envelope-on-soft-mould", new Tray { MouldLines = mould, Bag = $"{Plain}; {envelope}" }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("reinforced no", "41 degC", true)]
     [InlineData("reinforced no", "40 degC", false)]
     [InlineData("reinforced yes", "41 degC", false)]
     [InlineData("", "41 degC", false)]
-    public void A_plain_hose_goes_flat_in_the_warm(string hose, string peak, bool fires) => Says(
+    public void A_plain_hose_goes_flat_in_the_warm(string hose, string peak, bool fires) => Limits.Says(
         "hose-collapses",
         Hot with
         {
@@ -194,21 +194,9 @@ public class BagPracticeTests
     [InlineData("peel-ply reused; breather; bag-film", true)]
     [InlineData("peel-ply; breather reused; bag-film", false)]
     [InlineData("peel-ply; breather; our-silicone-bag reused", false)]
-    public void What_is_made_for_one_bag_is_used_for_one(string bag, bool fires) => Says(
+    public void What_is_made_for_one_bag_is_used_for_one(string bag, bool fires) => Limits.Says(
         "reused-layer",
         new Tray { Above = "bag-film our-silicone-bag { width 150 cm; stuff silicone; source \"data sheet\" }", Bag = bag },
         fires,
         Severity.Advice);
-
-    private static void Says(string check, Tray tray, bool fires, Severity severity = Severity.Warning)
-    {
-        if (fires)
-        {
-            Bench.Fires(check, tray, severity);
-        }
-        else
-        {
-            Bench.Silent(check, tray);
-        }
-    }
 }

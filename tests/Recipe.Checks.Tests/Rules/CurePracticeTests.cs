@@ -17,7 +17,7 @@ public class CurePracticeTests
     [InlineData("150 degF", false)]
     [InlineData("190 degC", false)]
     public void A_step_far_too_hot_in_celsius_may_be_fahrenheit(string step, bool fires) =>
-        Says("cure-in-fahrenheit", Metal with { Cure = $"hold 20 degC for 24 h; hold {step} for 6 h; cool to 30 degC; demould" }, fires);
+        Limits.Says("cure-in-fahrenheit", Metal with { Cure = $"hold 20 degC for 24 h; hold {step} for 6 h; cool to 30 degC; demould" }, fires);
 
     [Fact]
     public void A_resin_of_which_no_post_cure_is_known_is_not_judged() => Bench.Silent("cure-in-fahrenheit", Metal with
@@ -40,7 +40,7 @@ public class CurePracticeTests
     [InlineData("hold 40 degC for 10 min", false)]
     [InlineData("hold 60 degC for 9 min", false)]
     public void A_dwell_lasts_hours(string hold, bool fires) =>
-        Says("short-dwell", Metal with { Cure = $"hold 20 degC for 24 h; {hold}; hold 20 degC for 12 h; demould" }, fires);
+        Limits.Says("short-dwell", Metal with { Cure = $"hold 20 degC for 24 h; {hold}; hold 20 degC for 12 h; demould" }, fires);
 
     [Theory]
     [InlineData("ramp 8 degC/h to 50 degC; hold 50 degC for 16 h", true)]
@@ -48,7 +48,7 @@ public class CurePracticeTests
     [InlineData("ramp 2 degC/h to 50 degC; hold 50 degC for 16 h", false)]
     [InlineData("hold 20 degC for 16 h", false)]
     public void A_thin_part_is_post_cured_on_a_support(string after, bool fires) =>
-        Says("unsupported-post-cure", Metal with { Cure = $"hold 20 degC for 36 h; demould; {after}; cool to 30 degC" }, fires);
+        Limits.Says("unsupported-post-cure", Metal with { Cure = $"hold 20 degC for 36 h; demould; {after}; cool to 30 degC" }, fires);
 
     [Fact]
     public void A_tube_supports_itself() => Bench.Silent("unsupported-post-cure", Metal with
@@ -67,14 +67,14 @@ public class CurePracticeTests
     [InlineData("cool to 30 degC", false)]
     [InlineData("cool to 45 degC at 6 degC/min", false)]
     public void Cooling_is_slow(string cool, bool fires) =>
-        Says("cooled-too-fast", Metal with { Cure = $"hold 20 degC for 24 h; hold 50 degC for 16 h; {cool}; demould" }, fires);
+        Limits.Says("cooled-too-fast", Metal with { Cure = $"hold 20 degC for 24 h; hold 50 degC for 16 h; {cool}; demould" }, fires);
 
     [Theory]
     [InlineData("hold 51 degC for 16 h under vacuum; vent; cool to 30 degC; demould", true)]
     [InlineData("hold 50 degC for 16 h under vacuum; vent; cool to 30 degC; demould", false)]
     [InlineData("hold 51 degC for 16 h under vacuum; cool to 50 degC then vent; cool to 30 degC; demould", false)]
     [InlineData("hold 51 degC for 16 h under vacuum; vent; debag; demould", false)]
-    public void A_bag_is_opened_cool(string after, bool fires) => Says(
+    public void A_bag_is_opened_cool(string after, bool fires) => Limits.Says(
         "opened-hot",
         new Tray { MadeOf = "aluminium", Release = "semi-permanent-release coats 4", Cure = "hold 20 degC for 24 h under vacuum; " + after },
         fires);
@@ -85,7 +85,7 @@ public class CurePracticeTests
     [InlineData("hold 51 degC for 16 h; cool to 40 degC; demould", "", false)]
     [InlineData("hold 51 degC for 16 h; demould", "demould \"warm, it has shrunk on the plug\"", false)]
     public void A_part_is_pulled_cool(string after, string finish, bool fires) =>
-        Says("pulled-hot", Metal with { Cure = "hold 20 degC for 24 h; " + after, Finish = finish }, fires);
+        Limits.Says("pulled-hot", Metal with { Cure = "hold 20 degC for 24 h; " + after, Finish = finish }, fires);
 
     [Theory]
     [InlineData("thermocouples 0", "41 degC", true)]
@@ -93,14 +93,14 @@ public class CurePracticeTests
     [InlineData("thermocouples 1", "41 degC", false)]
     [InlineData("", "41 degC", false)]
     public void Something_measures_a_warm_part(string count, string peak, bool fires) =>
-        Says("no-part-temperature", Metal with { Cure = $"{count}; hold 20 degC for 24 h; hold {peak} for 16 h; cool to 30 degC; demould" }, fires);
+        Limits.Says("no-part-temperature", Metal with { Cure = $"{count}; hold 20 degC for 24 h; hold {peak} for 16 h; cool to 30 degC; demould" }, fires);
 
     [Theory]
     [InlineData("hold 20 degC for 1 h; hold 45 degC for 20 h", true)]
     [InlineData("hold 20 degC for 12 h; hold 45 degC for 20 h", false)]
     [InlineData("hold 20 degC for 1 h; hold 25 degC for 40 h", false)]
     public void Upright_faces_gel_before_they_are_warmed(string cure, bool fires) =>
-        Says("heat-before-gel", Box with { Cure = cure + "; cool to 30 degC; demould" }, fires, Severity.Advice);
+        Limits.Says("heat-before-gel", Box with { Cure = cure + "; cool to 30 degC; demould" }, fires, Severity.Advice);
 
     [Fact]
     public void A_flat_part_may_be_warmed_at_once() =>
@@ -112,14 +112,14 @@ public class CurePracticeTests
     [InlineData("oven \"lamp, never the sun\"", false)]
     [InlineData("oven \"Sunday dinner oven\"", false)]
     public void The_sun_is_no_oven(string oven, bool fires) =>
-        Says("sun-as-oven", Metal with { Cure = oven + "; hold 20 degC for 24 h; hold 45 degC for 16 h; cool to 30 degC; demould" }, fires);
+        Limits.Says("sun-as-oven", Metal with { Cure = oven + "; hold 20 degC for 24 h; hold 45 degC for 16 h; cool to 30 degC; demould" }, fires);
 
     [Theory]
     [InlineData("oven limit 49 degC", true)]
     [InlineData("oven limit 50 degC", false)]
     [InlineData("oven limit 122 degF", false)]
     [InlineData("room 20 degC", false)]
-    public void A_cure_is_no_hotter_than_the_oven(string shop, bool fires) => Says(
+    public void A_cure_is_no_hotter_than_the_oven(string shop, bool fires) => Limits.Says(
         "hotter-than-oven", Metal with { Shop = shop, Cure = "hold 20 degC for 24 h; hold 50 degC for 16 h; cool to 30 degC; demould" }, fires, Severity.Error);
 
     [Theory]
@@ -128,7 +128,7 @@ public class CurePracticeTests
     [InlineData("colour dark; outdoors no", null)]
     [InlineData("colour light; outdoors yes", null)]
     [InlineData("colour dark; outdoors yes; service 30 degC", null)]
-    public void A_dark_skin_wants_a_resin_that_stands_the_sun(string lines, Severity? severity) => Says(
+    public void A_dark_skin_wants_a_resin_that_stands_the_sun(string lines, Severity? severity) => Limits.Says(
         "dark-skin-uncured", Tray.Hand with { PartLines = lines, Finish = "wash; abrade 240 grit; paint" }, severity is not null, severity ?? Severity.Warning);
 
     [Fact]
@@ -138,16 +138,4 @@ public class CurePracticeTests
         Finish = "wash; abrade 240 grit; paint",
         Cure = "hold 20 degC for 24 h; ramp 5 degC/h to 80 degC; hold 80 degC for 16 h; cool to 30 degC; demould",
     });
-
-    private static void Says(string check, Tray tray, bool fires, Severity severity = Severity.Warning)
-    {
-        if (fires)
-        {
-            Bench.Fires(check, tray, severity);
-        }
-        else
-        {
-            Bench.Silent(check, tray);
-        }
-    }
 }

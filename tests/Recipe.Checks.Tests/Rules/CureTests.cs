@@ -65,7 +65,7 @@ public class CureTests
     [InlineData("", "81 degC", true)]
     [InlineData("", "80 degC", false)]
     public void A_mould_stands_what_it_says_or_what_it_is_made_of(string own, string peak, bool fires) =>
-        Says("mould-too-hot", Tray.Hand with { MouldLines = own, Cure = Hot(peak), Release = "semi-permanent-release" }, fires, Severity.Error);
+        Limits.Says("mould-too-hot", Tray.Hand with { MouldLines = own, Cure = Hot(peak), Release = "semi-permanent-release" }, fires, Severity.Error);
 
     [Fact]
     public void What_follows_demoulding_does_not_heat_the_mould_but_does_heat_the_core()
@@ -81,7 +81,7 @@ public class CureTests
     [InlineData("hold 10 degC for 12 h; hold 40 degC for 12 h; demould", false)]
     [InlineData("hold 10 degC for 30 h; hold 40 degC for 12 h; demould", true)]
     public void The_first_day_is_warm_enough_to_cure(string cure, bool fires) =>
-        Says("too-cold-to-cure", Tray.Hand with { Cure = cure }, fires, Severity.Error);
+        Limits.Says("too-cold-to-cure", Tray.Hand with { Cure = cure }, fires, Severity.Error);
 
     [Theory]
     [InlineData("room 20 degC; night 14 degC", "hold room for 48 h; demould", true)]
@@ -90,7 +90,7 @@ public class CureTests
     [InlineData("room 20 degC; night 10 degC", "hold 20 degC for 30 h; hold room for 48 h; demould", false)]
     [InlineData("room 20 degC; night 10 degC", "hold room for 6 h; hold 40 degC for 12 h; demould", false)]
     public void A_room_cure_outlasts_the_night(string shop, string cure, bool fires) =>
-        Says("cold-night", Tray.Hand with { Shop = shop, Cure = cure }, fires, Severity.Warning);
+        Limits.Says("cold-night", Tray.Hand with { Shop = shop, Cure = cure }, fires, Severity.Warning);
 
     // 24 h at 20 degC by the data sheet; 5 % short is not short, and an hour at 30 degC counts for two (common practice).
     [Theory]
@@ -102,19 +102,7 @@ public class CureTests
     [InlineData("hold 20 degC for 10 h; demould", "trim \"green, with a knife\"", false, Severity.Error)]
     [InlineData("hold 20 degC for 10 h; demould", "paint colour green", true, Severity.Error)]
     public void A_part_stays_in_the_mould_until_it_is_firm(string cure, string finish, bool fires, Severity severity) =>
-        Says("demould-too-early", Tray.Hand with { Cure = cure, Finish = finish }, fires, severity);
+        Limits.Says("demould-too-early", Tray.Hand with { Cure = cure, Finish = finish }, fires, severity);
 
     private static string Hot(string peak) => $"hold 20 degC for 24 h under vacuum; hold {peak} for 2 h under vacuum; cool to 30 degC; demould";
-
-    private static void Says(string check, Tray tray, bool fires, Severity severity)
-    {
-        if (fires)
-        {
-            Bench.Fires(check, tray, severity);
-        }
-        else
-        {
-            Bench.Silent(check, tray);
-        }
-    }
 }

@@ -12,27 +12,27 @@ public class FaceTests
     [InlineData("carnauba-wax coats 5 wait 30 min dry 60 min", false)]
     [InlineData("carnauba-wax coats 5 wait 30 min dry 10 min; pva-film coats 1 dry 60 min", false)]
     public void Wax_hardens_an_hour_unless_a_film_lies_over_it(string release, bool fires) =>
-        Says("wax-still-soft", Tray.Hand with { Release = release }, fires);
+        Limits.Speaks("wax-still-soft", Tray.Hand with { Release = release }, fires);
 
     [Theory]
     [InlineData("pva-film coats 1 dry 60 min", "", true)]
     [InlineData("pva-film coats 1 dry 60 min", "seal-coats 2", false)]
     [InlineData("carnauba-wax coats 3 wait 30 min; pva-film coats 1 dry 60 min", "", false)]
     public void A_film_on_a_porous_face_wants_wax_or_a_seal_under_it(string release, string lines, bool fires) =>
-        Says("film-without-wax", Tray.Hand with { Above = Board, MadeOf = "board", Release = release, MouldLines = lines }, fires);
+        Limits.Speaks("film-without-wax", Tray.Hand with { Above = Board, MadeOf = "board", Release = release, MouldLines = lines }, fires);
 
     [Theory]
     [InlineData("semi-permanent-release coats 4; pva-film coats 1 dry 60 min", true)]
     [InlineData("pva-film coats 1 dry 60 min", false)]
     [InlineData("carnauba-wax coats 4 wait 30 min; pva-film coats 1 dry 60 min", false)]
-    public void A_film_does_not_wet_a_semi_permanent_release(string release, bool fires) => Says("film-on-silicone", Tray.Hand with { Release = release }, fires);
+    public void A_film_does_not_wet_a_semi_permanent_release(string release, bool fires) => Limits.Speaks("film-on-silicone", Tray.Hand with { Release = release }, fires);
 
     [Theory]
     [InlineData("", true)]
     [InlineData("state new", false)]
     [InlineData("state seasoned", true)]
     public void A_film_lifts_under_an_infusion_but_shields_a_new_face(string state, bool fires) =>
-        Says("film-under-infusion", Tray.Infused with { MouldLines = state, Release = "carnauba-wax coats 5 wait 30 min; pva-film coats 1 dry 60 min" }, fires);
+        Limits.Speaks("film-under-infusion", Tray.Infused with { MouldLines = state, Release = "carnauba-wax coats 5 wait 30 min; pva-film coats 1 dry 60 min" }, fires);
 
     // trim 10 + gap 20 + tape 12 = 42 mm
     [Theory]
@@ -43,7 +43,7 @@ public class FaceTests
     public void Trim_gap_and_tape_fit_on_the_flange(string flange, string trim, bool bagged, bool fires)
     {
         var tray = bagged ? new Tray() : Tray.Hand;
-        Says("flange-too-narrow", tray with { MouldLines = flange, PartLines = trim }, fires);
+        Limits.Speaks("flange-too-narrow", tray with { MouldLines = flange, PartLines = trim }, fires);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public class FaceTests
     [InlineData("seal-coats 1", false)]
     [InlineData("tested 2026-02-01", false)]
     public void A_porous_mould_under_a_bag_is_sealed_or_was_tested_bare(string lines, bool fires) =>
-        Says("leaky-mould", new Tray { Above = Board, MadeOf = "board", MouldLines = lines }, fires);
+        Limits.Speaks("leaky-mould", new Tray { Above = Board, MadeOf = "board", MouldLines = lines }, fires);
 
     // Common practice: 1 degree at the least on walls of more than 25 mm.
     [Theory]
@@ -71,14 +71,14 @@ public class FaceTests
     [InlineData("box 400 mm x 300 mm x 60 mm", "draft 0 deg; flexible yes", false)]
     [InlineData("box 400 mm x 300 mm x 60 mm", "draft 0 deg; halves left right", false)]
     public void Walls_of_a_rigid_mould_have_draft(string surface, string lines, bool fires) =>
-        Says("no-draft", Tray.Hand with { Surface = surface, MouldLines = lines }, fires);
+        Limits.Speaks("no-draft", Tray.Hand with { Surface = surface, MouldLines = lines }, fires);
 
     [Theory]
     [InlineData("undercut yes", true)]
     [InlineData("undercut no", false)]
     [InlineData("undercut yes; flexible yes", false)]
     [InlineData("undercut yes; stays-in-part yes", false)]
-    public void An_undercut_locks_the_part_into_one_rigid_piece(string lines, bool fires) => Says("locked-in", Tray.Hand with { MouldLines = lines }, fires);
+    public void An_undercut_locks_the_part_into_one_rigid_piece(string lines, bool fires) => Limits.Speaks("locked-in", Tray.Hand with { MouldLines = lines }, fires);
 
     [Theory]
     [InlineData("box 300 mm x 200 mm x 101 mm", "", true)]
@@ -87,7 +87,7 @@ public class FaceTests
     [InlineData("box 300 mm x 200 mm x 150 mm", "pull-aid \"water port\"", false)]
     [InlineData("spherical-cap diameter 200 mm rise 100 mm", "", false)]
     public void A_cavity_deeper_than_half_its_width_has_something_to_pull_it_with(string surface, string lines, bool fires) =>
-        Says("no-way-to-pull", Tray.Hand with { Surface = surface, MouldLines = lines }, fires);
+        Limits.Speaks("no-way-to-pull", Tray.Hand with { Surface = surface, MouldLines = lines }, fires);
 
     [Theory]
     [InlineData("pulls-since-release 7", "", false)]
@@ -96,7 +96,7 @@ public class FaceTests
     [InlineData("state new; pulls-since-release 2", "", false)]
     [InlineData("pulls-since-release 4", "lasts 4", true)]
     [InlineData("pulls-since-release 8", "lasts 20", false)]
-    public void Pulls_count_against_what_the_release_stands(string lines, string lasts, bool fires) => Says(
+    public void Pulls_count_against_what_the_release_stands(string lines, string lasts, bool fires) => Limits.Speaks(
         "too-many-pulls",
         Tray.Hand with { Above = $"release-agent own-wax like carnauba-wax {{ {lasts} }}", Release = "own-wax coats 5 wait 30 min", MouldLines = lines },
         fires);
@@ -107,7 +107,7 @@ public class FaceTests
     [InlineData("room 22 degC; humidity 70 %; mould-temperature 19.5 degC", false)]
     [InlineData("room 22 degC; mould-temperature 5 degC", false)]
     [InlineData("room 22 degC; humidity 70 %", false)]
-    public void A_mould_stays_three_degrees_above_the_dew_point(string wetOut, bool fires) => Says("sweating-mould", Tray.Hand with { WetOut = wetOut }, fires);
+    public void A_mould_stays_three_degrees_above_the_dew_point(string wetOut, bool fires) => Limits.Speaks("sweating-mould", Tray.Hand with { WetOut = wetOut }, fires);
 
     [Theory]
     [InlineData("2026-05-08", true)]
@@ -120,7 +120,7 @@ public class FaceTests
             MadeOf = "tooling",
             MouldLines = "made-on " + made,
         };
-        Says("green-mould", tray, fires);
+        Limits.Speaks("green-mould", tray, fires);
         Bench.Silent("green-mould", tray with { MouldLines = tray.MouldLines + "; post-cured yes" });
     }
 
@@ -143,20 +143,8 @@ public class FaceTests
     [InlineData("xps-foam", true)]
     [InlineData("pvc-foam", false)]
     [InlineData("steps", false)]
-    public void Styrene_eats_polystyrene_and_leaves_other_foams_alone(string family, bool fires) => Says(
+    public void Styrene_eats_polystyrene_and_leaves_other_foams_alone(string family, bool fires) => Limits.Speaks(
         "styrene-eats-foam",
         Tray.Hand with { Above = $"mould-material block {{ family {family}; porous no }}", MadeOf = "block", Resin = "laminating-polyester" },
         fires);
-
-    private static void Says(string code, Tray tray, bool fires)
-    {
-        if (fires)
-        {
-            Bench.Fires(code, tray.ToString());
-        }
-        else
-        {
-            Bench.Silent(code, tray.ToString());
-        }
-    }
 }

@@ -16,7 +16,7 @@ public class FinishTests
     [InlineData("step \"sandwich panel goes in\"; bond hinge", true)]
     [InlineData("bond \"hinge, while the part is still green\"", false)]
     [InlineData("trim; weigh", false)]
-    public void A_face_is_keyed_before_something_sticks(string finish, bool fires) => Says("no-key-for-bond", Clean with { Finish = finish }, fires);
+    public void A_face_is_keyed_before_something_sticks(string finish, bool fires) => Limits.Says("no-key-for-bond", Clean with { Finish = finish }, fires);
 
     [Fact]
     public void A_peel_ply_keys_a_face() => Bench.Silent("no-key-for-bond", new Tray { Finish = "bond hinge" });
@@ -27,7 +27,7 @@ public class FinishTests
     [InlineData("step \"wipe with acetone\"; abrade 240 grit; paint", false)]
     [InlineData("abrade 240 grit; wash; paint", true)]
     [InlineData("trim; weigh", false)]
-    public void Release_is_washed_off_before_the_face_is_worked_on(string finish, bool fires) => Says("release-left-on-face", Tray.Hand with { Finish = finish }, fires);
+    public void Release_is_washed_off_before_the_face_is_worked_on(string finish, bool fires) => Limits.Says("release-left-on-face", Tray.Hand with { Finish = finish }, fires);
 
     [Fact]
     public void A_face_without_release_is_not_washed()
@@ -45,7 +45,7 @@ public class FinishTests
     [InlineData("room 20 degC; humidity 70 %", "abrade 120 grit; paint", false)]
     [InlineData("room 17 degC", "wash \"warm water\"; abrade 120 grit; paint", false)]
     public void Cold_epoxy_is_washed_before_it_is_sanded(string air, string finish, bool fires) =>
-        Says("blush-left", Clean with { WetOut = air, Finish = finish, Cure = "hold 17 degC for 96 h; demould" }, fires);
+        Limits.Says("blush-left", Clean with { WetOut = air, Finish = finish, Cure = "hold 17 degC for 96 h; demould" }, fires);
 
     [Theory]
     [InlineData("paint colour black", "hold 20 degC for 48 h", true)]
@@ -54,7 +54,7 @@ public class FinishTests
     [InlineData("paint \"white, black lettering\"", "hold 20 degC for 48 h", false)]
     [InlineData("paint colour black", "hold 20 degC for 24 h; hold 50 degC for 16 h; cool to 30 degC", false)]
     public void A_part_is_warmed_before_it_is_painted_dark(string paint, string cure, bool fires) =>
-        Says("dark-paint-before-heat", Clean with { Cure = cure + "; demould", Finish = "wash; abrade 240 grit; " + paint }, fires, Severity.Advice);
+        Limits.Says("dark-paint-before-heat", Clean with { Cure = cure + "; demould", Finish = "wash; abrade 240 grit; " + paint }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("demould \"lever with a screwdriver\"", true)]
@@ -62,7 +62,7 @@ public class FinishTests
     [InlineData("demould \"plastic wedges, never a screwdriver\"", false)]
     [InlineData("step \"lever it off with a chisel\"", true)]
     [InlineData("step \"weigh it down with steel bars\"", false)]
-    public void Metal_stays_away_from_the_mould(string finish, bool fires) => Says("metal-levers", Clean with { Finish = finish }, fires, Severity.Advice);
+    public void Metal_stays_away_from_the_mould(string finish, bool fires) => Limits.Says("metal-levers", Clean with { Finish = finish }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("demould \"hit the back of the mould\"", true)]
@@ -70,7 +70,7 @@ public class FinishTests
     [InlineData("demould \"tap the flange with a hammer\"", false)]
     [InlineData("demould \"rubber mallet on the rim\"", false)]
     [InlineData("step \"hammer in the dowels\"", false)]
-    public void A_mould_is_not_struck(string finish, bool fires) => Says("hammer-on-mould", Clean with { Finish = finish }, fires);
+    public void A_mould_is_not_struck(string finish, bool fires) => Limits.Says("hammer-on-mould", Clean with { Finish = finish }, fires);
 
     [Theory]
     [InlineData("inspect", "", Severity.Advice)]
@@ -79,7 +79,7 @@ public class FinishTests
     [InlineData("inspect \"at most 1 pinhole\"", "", null)]
     [InlineData("inspect; inspect \"mass in its band\"", "", null)]
     public void An_inspection_has_limits(string finish, string use, Severity? severity) =>
-        Says("inspect-without-limits", Clean with { PartLines = use, Finish = finish }, severity is not null, severity ?? Severity.Advice);
+        Limits.Says("inspect-without-limits", Clean with { PartLines = use, Finish = finish }, severity is not null, severity ?? Severity.Advice);
 
     [Theory]
     [InlineData("wash; trim", true)]
@@ -87,7 +87,7 @@ public class FinishTests
     [InlineData("wash; trim; step \"put it on the scale\"", false)]
     [InlineData("", false)]
     public void A_target_is_weighed_against(string finish, bool fires) =>
-        Says("never-weighed", Clean with { PartLines = "target mass 82 g +/- 20 g", Finish = finish }, fires, Severity.Advice);
+        Limits.Says("never-weighed", Clean with { PartLines = "target mass 82 g +/- 20 g", Finish = finish }, fires, Severity.Advice);
 
     [Fact]
     public void A_build_record_with_a_mass_has_been_weighed() => Bench.Silent("never-weighed", Clean with
@@ -103,14 +103,14 @@ public class FinishTests
     [InlineData("weigh \"untrimmed\"; trim; weigh", false)]
     [InlineData("trim; weigh; trim \"a last hair\"", false)]
     public void A_part_is_weighed_after_its_trim(string finish, bool fires) =>
-        Says("weighed-before-trim", Clean with { PartLines = "target mass 82 g +/- 20 g", Finish = finish }, fires);
+        Limits.Says("weighed-before-trim", Clean with { PartLines = "target mass 82 g +/- 20 g", Finish = finish }, fires);
 
     [Theory]
     [InlineData("abrade \"while still green\"", true)]
     [InlineData("abrade \"while still green, wet\"", false)]
     [InlineData("trim \"green, with a knife\"", false)]
     [InlineData("abrade 80 grit", false)]
-    public void Green_resin_makes_no_dust(string finish, bool fires) => Says("green-dust", Clean with { Finish = finish }, fires);
+    public void Green_resin_makes_no_dust(string finish, bool fires) => Limits.Says("green-dust", Clean with { Finish = finish }, fires);
 
     private const string Aramid =
         "fibre ours-aramid { density 1.44 g/cm3; source \"data sheet\" }\nfabric our-cloth { fibre ours-aramid; areal-weight 170 g/m2; width 100 cm; source \"data sheet\" }";
@@ -121,7 +121,7 @@ public class FinishTests
     [InlineData("only our-cloth 0/90", "weigh", false)]
     [InlineData("only glass-twill-163 0/90", "trim", false)]
     public void A_cut_edge_of_aramid_is_sealed(string plies, string finish, bool fires) =>
-        Says("open-aramid-edge", Clean with { Above = Aramid, Plies = plies, Finish = finish }, fires);
+        Limits.Says("open-aramid-edge", Clean with { Above = Aramid, Plies = plies, Finish = finish }, fires);
 
     [Theory]
     [InlineData("paint \"two-pack clear, sprayed\"", true)]
@@ -131,7 +131,7 @@ public class FinishTests
     [InlineData("paint \"water-based, sprayed\"", false)]
     [InlineData("paint \"isocyanate clear, sprayed, air-fed mask\"", false)]
     public void Isocyanate_is_sprayed_with_air_from_outside(string paint, bool fires) =>
-        Says("spray-without-air", Clean with { Finish = "wash; abrade 240 grit; " + paint }, fires, Severity.Error);
+        Limits.Says("spray-without-air", Clean with { Finish = "wash; abrade 240 grit; " + paint }, fires, Severity.Error);
 
     [Fact]
     public void No_reason_makes_isocyanate_safe() => Assert.False(CheckCatalogue.Find("spray-without-air")!.CanBeAccepted);
@@ -144,7 +144,7 @@ public class FinishTests
     [InlineData("abrade \"240 grit, once it is dry\"", false)]
     [InlineData("trim \"with a jigsaw\"", false)]
     [InlineData("inspect \"no dry spot over 3 mm\"", false)]
-    public void Dry_dust_is_caught(string finish, bool fires) => Says("dry-dust", Clean with { Finish = "wash; " + finish }, fires, Severity.Error);
+    public void Dry_dust_is_caught(string finish, bool fires) => Limits.Says("dry-dust", Clean with { Finish = "wash; " + finish }, fires, Severity.Error);
 
     [Theory]
     [InlineData("outdoors yes", "wash; trim", true)]
@@ -152,7 +152,7 @@ public class FinishTests
     [InlineData("outdoors yes", "wash; step \"varnish, two coats\"", false)]
     [InlineData("outdoors no", "wash; trim", false)]
     [InlineData("", "wash; trim", false)]
-    public void Epoxy_outdoors_is_covered(string where, string finish, bool fires) => Says("epoxy-in-sun", Clean with { PartLines = where, Finish = finish }, fires);
+    public void Epoxy_outdoors_is_covered(string where, string finish, bool fires) => Limits.Says("epoxy-in-sun", Clean with { PartLines = where, Finish = finish }, fires);
 
     [Theory]
     [InlineData("bond hinge; peel", Severity.Error)]
@@ -163,7 +163,7 @@ public class FinishTests
     [InlineData("trim; ship", Severity.Advice)]
     [InlineData("trim; ship \"peel ply stays on\"", null)]
     public void A_peel_ply_comes_off_before_the_bond(string finish, Severity? severity) =>
-        Says("peel-ply-left-on", new Tray { Finish = finish }, severity is not null, severity ?? Severity.Error);
+        Limits.Says("peel-ply-left-on", new Tray { Finish = finish }, severity is not null, severity ?? Severity.Error);
 
     // Common practice: 12 to 1 light, 20 to 1 loaded.
     [Theory]
@@ -173,7 +173,7 @@ public class FinishTests
     [InlineData("scarf 19 to 1", "use structural", true)]
     [InlineData("scarf 20 to 1", "use structural", false)]
     [InlineData("scarf \"5 to 1, filler only\"", "", false)]
-    public void A_scarf_is_long(string scarf, string use, bool fires) => Says("steep-scarf", Clean with { PartLines = use, Finish = "wash; " + scarf }, fires);
+    public void A_scarf_is_long(string scarf, string use, bool fires) => Limits.Says("steep-scarf", Clean with { PartLines = use, Finish = "wash; " + scarf }, fires);
 
     [Fact]
     public void A_scarf_without_a_number_is_not_judged() => Assert.Contains(
@@ -186,17 +186,5 @@ public class FinishTests
     [InlineData("hold 20 degC for 24 h; hold 50 degC for 16 h; cool to 30 degC", "ship", false)]
     [InlineData("hold 20 degC for 48 h", "weigh", false)]
     public void A_part_is_shipped_cured(string cure, string last, bool fires) =>
-        Says("shipped-green", Clean with { WetOut = "room 20 degC", Cure = cure + "; demould", Finish = "wash; trim; " + last }, fires, Severity.Advice);
-
-    private static void Says(string check, Tray tray, bool fires, Severity severity = Severity.Warning)
-    {
-        if (fires)
-        {
-            Bench.Fires(check, tray, severity);
-        }
-        else
-        {
-            Bench.Silent(check, tray);
-        }
-    }
+        Limits.Says("shipped-green", Clean with { WetOut = "room 20 degC", Cure = cure + "; demould", Finish = "wash; trim; " + last }, fires, Severity.Advice);
 }

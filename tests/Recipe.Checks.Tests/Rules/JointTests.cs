@@ -16,7 +16,7 @@ public class JointTests
     [InlineData("prepare \"pull the peel ply off the rims\"", "", false)]
     [InlineData("prepare \"wash both rims\"", "", true)]
     [InlineData("", "abrade 80 grit", false)]
-    public void A_cured_joint_is_keyed(string prepared, string finish, bool fires) => Says(
+    public void A_cured_joint_is_keyed(string prepared, string finish, bool fires) => Limits.Says(
         "joint-not-keyed", Halves with { Join = $"manner cured-then-taped; tape glass-tape-200 width 50 mm; {prepared}", Finish = finish }, fires, Severity.Error);
 
     [Fact]
@@ -32,13 +32,13 @@ public class JointTests
     [InlineData("adhesive slow-laminating-epoxy; prepare \"thicken with cotton flock\"", false)]
     [InlineData("adhesive paste", false)]
     public void Laminating_resin_is_thickened_before_it_glues(string lines, bool fires) =>
-        Says("neat-seam", Halves with { Join = $"manner cured-then-bonded; overlap 20 mm; {lines}" }, fires, Severity.Advice);
+        Limits.Says("neat-seam", Halves with { Join = $"manner cured-then-bonded; overlap 20 mm; {lines}" }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("bond-line 1 mm", "", false)]
     [InlineData("bond-line 1.1 mm", "", true)]
     [InlineData("bond-line 2 mm", "thickness 2 mm; ", false)]
-    public void A_bond_line_is_thin(string gap, string own, bool fires) => Says(
+    public void A_bond_line_is_thin(string gap, string own, bool fires) => Limits.Says(
         "thick-bond-line",
         Halves with { Above = Paste.Replace("{ ", "{ " + own, StringComparison.Ordinal), Join = $"manner cured-then-bonded; overlap 20 mm; adhesive paste; {gap}" },
         fires,
@@ -50,7 +50,7 @@ public class JointTests
     [InlineData("overlap 20 mm", false)]
     [InlineData("prepare \"dry fit and mark\"", false)]
     public void Something_aligns_the_halves(string lines, bool fires) =>
-        Says("no-alignment", Halves with { Join = $"manner cured-then-taped; tape glass-tape-200 width 50 mm; {lines}" }, fires);
+        Limits.Says("no-alignment", Halves with { Join = $"manner cured-then-taped; tape glass-tape-200 width 50 mm; {lines}" }, fires);
 
     // 50 degC after 20 degC at sea level: 1013 mbar x 30 K / 293 K = 104 mbar, by the gas law.
     [Theory]
@@ -70,7 +70,7 @@ public class JointTests
             Cure = $"hold 20 degC for 24 h; hold {peak} for 16 h; cool to 30 degC; demould",
             Join = $"manner wet-in-wet; align dowels; overlap 20 mm; within 60 min; {vent}",
         };
-        Says("sealed-hollow-heated", tray, fires, Severity.Error);
+        Limits.Says("sealed-hollow-heated", tray, fires, Severity.Error);
         if (fires)
         {
             Assert.Contains("104 mbar", Bench.Fires("sealed-hollow-heated", tray, Severity.Error).Message, StringComparison.Ordinal);
@@ -86,7 +86,7 @@ public class JointTests
     {
         var other = (Tray.Hand with { Surface = surface, Plies = plies }).ToString().Replace("tray", "dish", StringComparison.Ordinal);
         var tray = Tray.Hand with { Below = other + "part both { join { parts tray dish; manner cured-then-taped; tape glass-tape-200 width 50 mm; align dowels; abrade 80 grit } }" };
-        Says("halves-unequal", tray, fires, Severity.Advice);
+        Limits.Says("halves-unequal", tray, fires, Severity.Advice);
     }
 
     [Theory]
@@ -95,7 +95,7 @@ public class JointTests
     [InlineData("width 40 mm", "use structural", Severity.Warning)]
     [InlineData("width 50 mm", "use structural", null)]
     [InlineData("width 14 mm", "use structural", Severity.Error)]
-    public void A_tape_lies_on_both_sides_of_its_seam(string width, string use, Severity? severity) => Says(
+    public void A_tape_lies_on_both_sides_of_its_seam(string width, string use, Severity? severity) => Limits.Says(
         "narrow-seam-tape",
         Halves with { PartLines = use, Join = $"manner cured-then-taped; tape glass-tape-200 {width}" },
         severity is not null,
@@ -109,21 +109,9 @@ public class JointTests
     [InlineData("overlap 7 mm", "use structural", Severity.Error)]
     [InlineData("overlap 7 mm; tape glass-tape-200 width 50 mm", "", null)]
     [InlineData("overlap 0 mm", "", null)]
-    public void A_lap_is_long_enough(string lap, string use, Severity? severity) => Says(
+    public void A_lap_is_long_enough(string lap, string use, Severity? severity) => Limits.Says(
         "short-lap",
         Halves with { PartLines = use, Join = $"manner cured-then-bonded; adhesive paste; {lap}" },
         severity is not null,
         severity ?? Severity.Warning);
-
-    private static void Says(string check, Tray tray, bool fires, Severity severity = Severity.Warning)
-    {
-        if (fires)
-        {
-            Bench.Fires(check, tray, severity);
-        }
-        else
-        {
-            Bench.Silent(check, tray);
-        }
-    }
 }

@@ -11,7 +11,7 @@ public class MixingTests
     [InlineData("resin; hardener; stir", false)]
     public void Accelerator_is_stirred_into_the_resin_before_the_peroxide(string order, bool fires)
     {
-        Says("peroxide-meets-accelerator", Mixed(order) with { Resin = "laminating-polyester" }, fires);
+        Limits.Speaks("peroxide-meets-accelerator", Mixed(order) with { Resin = "laminating-polyester" }, fires);
         Bench.Silent("peroxide-meets-accelerator", Mixed(order));
     }
 
@@ -29,7 +29,7 @@ public class MixingTests
     [InlineData("laminating-polyester", 15.1, true)]
     [InlineData("slow-laminating-epoxy", 5, false)]
     [InlineData("slow-laminating-epoxy", 5.1, true)]
-    public void Epoxy_carries_five_parts_of_pigment_and_polyester_fifteen(string resin, double parts, bool fires) => Says(
+    public void Epoxy_carries_five_parts_of_pigment_and_polyester_fifteen(string resin, double parts, bool fires) => Limits.Speaks(
         "too-much-pigment",
         Tray.Hand with { Resin = resin, PartLines = FormattableString.Invariant($"mix {{ add resin\nadd pigment parts {parts}\nadd hardener\nstir 3 min\nscrape }}") },
         fires);
@@ -41,14 +41,14 @@ public class MixingTests
     [InlineData("add resin\nadd hardener\nstir 119 s\nscrape", true)]
     [InlineData("add resin\nadd hardener\nstir 3 min", true)]
     [InlineData("add resin\nadd hardener\nstir 3 min\nsecond-cup", false)]
-    public void A_pot_is_stirred_two_minutes_and_scraped(string lines, bool fires) => Says("mixed-in-haste", Tray.Hand with { PartLines = $"mix {{\n{lines}\n}}" }, fires);
+    public void A_pot_is_stirred_two_minutes_and_scraped(string lines, bool fires) => Limits.Speaks("mixed-in-haste", Tray.Hand with { PartLines = $"mix {{\n{lines}\n}}" }, fires);
 
     [Theory]
     [InlineData("resin; hardener; stir; filler", false)]
     [InlineData("resin; filler; hardener; stir", true)]
     [InlineData("resin; hardener; filler; stir", true)]
     [InlineData("resin; pigment; hardener; stir", false)]
-    public void Filler_comes_after_the_stirring_and_pigment_may_come_before(string order, bool fires) => Says("filler-first", Mixed(order), fires);
+    public void Filler_comes_after_the_stirring_and_pigment_may_come_before(string order, bool fires) => Limits.Speaks("filler-first", Mixed(order), fires);
 
     // 1.2 g/cm3: 0.38 mm is 456 g/m2, 0.84 mm is 1008 g/m2.
     [Theory]
@@ -56,34 +56,34 @@ public class MixingTests
     [InlineData(460, false)]
     [InlineData(1000, false)]
     [InlineData(1010, true)]
-    public void Gel_coat_lies_four_to_eight_tenths_thick(int weight, bool fires) => Says("gel-coat-film", Coated($"{weight} g/m2 wait 90 min"), fires);
+    public void Gel_coat_lies_four_to_eight_tenths_thick(int weight, bool fires) => Limits.Speaks("gel-coat-film", Coated($"{weight} g/m2 wait 90 min"), fires);
 
     [Theory]
     [InlineData("44 min", true)]
     [InlineData("45 min", false)]
     [InlineData("24 h", false)]
     [InlineData("25 h", true)]
-    public void Gel_coat_skins_over_and_is_not_forgotten(string wait, bool fires) => Says("gel-coat-timed", Coated($"600 g/m2 wait {wait}"), fires);
+    public void Gel_coat_skins_over_and_is_not_forgotten(string wait, bool fires) => Limits.Speaks("gel-coat-timed", Coated($"600 g/m2 wait {wait}"), fires);
 
     // TM 1-1500-204-23-11 p. 0184: one minute accepted for a wet lay-up.
     [Theory]
     [InlineData("60 s", false)]
     [InlineData("59 s", true)]
     public void A_leak_check_of_a_wet_lay_up_lasts_a_minute(string time, bool fires) =>
-        Says("leak-check-too-short", new Tray { Vacuum = $"draw 25 inHg below ambient within 10 min; leak-check {time} rise at-most 5 mbar isolated" }, fires);
+        Limits.Speaks("leak-check-too-short", new Tray { Vacuum = $"draw 25 inHg below ambient within 10 min; leak-check {time} rise at-most 5 mbar isolated" }, fires);
 
     [Theory]
     [InlineData("5 min", false)]
     [InlineData("4 min", true)]
     public void An_infusion_is_watched_for_five(string time, bool fires) =>
-        Says("leak-check-too-short", Tray.Infused with { Infuse = $"path 300 mm; feed-line length 300 mm diameter 8 mm; drop-test {time} rise at-most 20 mbar isolated" }, fires);
+        Limits.Speaks("leak-check-too-short", Tray.Infused with { Infuse = $"path 300 mm; feed-line length 300 mm diameter 8 mm; drop-test {time} rise at-most 20 mbar isolated" }, fires);
 
     [Theory]
     [InlineData("pump 2.5 cfm ultimate 20 mbar absolute band 170 mbar", "wide-switch-band", false)]
     [InlineData("pump 2.5 cfm ultimate 20 mbar absolute band 171 mbar", "wide-switch-band", true)]
     [InlineData("gauge-checked 2025-05-14", "gauge-unchecked", false)]
     [InlineData("gauge-checked 2025-05-13", "gauge-unchecked", true)]
-    public void Pump_and_gauge_are_looked_after(string shop, string code, bool fires) => Says(code, new Tray { Shop = shop }, fires);
+    public void Pump_and_gauge_are_looked_after(string shop, string code, bool fires) => Limits.Speaks(code, new Tray { Shop = shop }, fires);
 
     // Common practice of the hobby insurers and makers: a hundred grams set fire to a bin.
     [Theory]
@@ -96,7 +96,7 @@ public class MixingTests
     [InlineData("gloves \"latex inside, nitrile over it\"", "latex-gloves", false)]
     [InlineData("gloves \"heavy rubber\"", "latex-gloves", false)]
     [InlineData("dust wet", "no-gloves", true)]
-    public void What_the_shop_says_of_its_safety_is_held_to(string line, string code, bool fires) => Says(code, Tray.Hand with { Shop = $"safety {{ {line} }}" }, fires);
+    public void What_the_shop_says_of_its_safety_is_held_to(string line, string code, bool fires) => Limits.Speaks(code, Tray.Hand with { Shop = $"safety {{ {line} }}" }, fires);
 
     [Fact]
     public void A_shop_without_a_safety_block_hears_nothing()
@@ -109,7 +109,7 @@ public class MixingTests
     [InlineData("oven limit 80 degC cut-out no", true)]
     [InlineData("oven limit 80 degC cut-out yes", false)]
     [InlineData("oven limit 80 degC", false)]
-    public void Long_heat_wants_a_cut_out(string shop, bool fires) => Says(
+    public void Long_heat_wants_a_cut_out(string shop, bool fires) => Limits.Speaks(
         "unattended-heat",
         new Tray { Shop = shop, Cure = "hold 20 degC for 24 h; ramp 10 degC/h to 50 degC; hold 50 degC for 16 h; cool to 30 degC; demould" },
         fires);
@@ -125,7 +125,7 @@ public class MixingTests
     [InlineData("edges sealed", "sealed-edges", true)]
     [InlineData("debulk every 5 for 10 min", "no-debulk", false)]
     [InlineData("debulk every 6 for 10 min", "no-debulk", true)]
-    public void Prepreg_is_handled_by_its_rules(string line, string code, bool fires) => Says(
+    public void Prepreg_is_handled_by_its_rules(string line, string code, bool fires) => Limits.Speaks(
         code,
         new Tray
         {
@@ -147,17 +147,5 @@ public class MixingTests
     {
         var lines = order.Split(';').Select(w => w.Trim()).Select(w => w == "stir" ? "stir 3 min" : "add " + w);
         return Tray.Hand with { PartLines = $"mix {{\n{string.Join('\n', lines)}\nscrape\n}}\n" };
-    }
-
-    private static void Says(string code, Tray tray, bool fires)
-    {
-        if (fires)
-        {
-            Bench.Fires(code, tray.ToString());
-        }
-        else
-        {
-            Bench.Silent(code, tray.ToString());
-        }
     }
 }

@@ -46,7 +46,7 @@ public class MouldTests
     [InlineData("new", "carnauba-wax coats 2 wait 30 min; pva-film coats 1 wait 30 min dry 40 min", true)]
     [InlineData("new", "carnauba-wax coats 2 wait 30 min; semi-permanent-release coats 4", false)]
     public void A_new_face_wants_four_coats_of_wax_or_three_under_a_film(string state, string release, bool fires) =>
-        Says("few-wax-coats", new Tray { MouldLines = "state " + state, Release = release }, fires, Severity.Warning);
+        Limits.Says("few-wax-coats", new Tray { MouldLines = "state " + state, Release = release }, fires, Severity.Warning);
 
     [Theory]
     [InlineData("carnauba-wax coats 5 wait 19 min", true)]
@@ -54,7 +54,7 @@ public class MouldTests
     [InlineData("carnauba-wax coats 1 wait 5 min", false)]
     [InlineData("quick-wax coats 5 wait 10 min", false)]
     public void Coats_of_wax_follow_each_other_after_twenty_minutes_or_as_the_maker_says(string release, bool fires) =>
-        Says(
+        Limits.Says(
             "wax-coats-too-close",
             new Tray { Above = "release-agent quick-wax like carnauba-wax { wait 10 min source \"data sheet\" }", Release = release },
             fires,
@@ -71,7 +71,7 @@ public class MouldTests
     public void A_film_dries_half_an_hour_and_twice_that_in_cold_or_damp_air(string dry, string air, Severity? severity)
     {
         var tray = new Tray { Release = "carnauba-wax coats 5 wait 30 min; slow-film coats 1 " + dry, WetOut = air, Above = SlowFilm };
-        Says("film-not-dry", tray, severity is not null, severity ?? Severity.Warning);
+        Limits.Says("film-not-dry", tray, severity is not null, severity ?? Severity.Warning);
     }
 
     private const string SlowFilm =
@@ -91,7 +91,7 @@ public class MouldTests
     public void Pva_film_stands_what_the_handbook_says(string peak, bool fires)
     {
         var tray = Hot($"hold {peak} for 2 h; cool to 30 degC; demould") with { Release = "semi-permanent-release; pva-film coats 1 dry 40 min" };
-        Says("release-too-hot", tray, fires, Severity.Error);
+        Limits.Says("release-too-hot", tray, fires, Severity.Error);
     }
 
     [Fact]
@@ -99,16 +99,4 @@ public class MouldTests
         Bench.Silent("release-too-hot", Hot("demould; hold 100 degC for 2 h; cool to 30 degC"));
 
     private static Tray Hot(string after) => Tray.Hand with { MadeOf = "aluminium", Cure = "hold 20 degC for 24 h; " + after };
-
-    private static void Says(string check, Tray tray, bool fires, Severity severity)
-    {
-        if (fires)
-        {
-            Bench.Fires(check, tray, severity);
-        }
-        else
-        {
-            Bench.Silent(check, tray);
-        }
-    }
 }

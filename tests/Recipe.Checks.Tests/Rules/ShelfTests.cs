@@ -12,7 +12,7 @@ public class ShelfTests
     [InlineData("glass-twill-163 0.2 m2\n  glass-twill-163 0.2 m2", false)]
     [InlineData("carbon-twill-200 0.1 m2", false)]
     public void The_shelf_holds_enough(string stock, bool fires) =>
-        Says("not-enough-on-shelf", Tray.Hand with { Above = Shelf(stock), PartLines = "trim 15 mm" }, fires);
+        Limits.Says("not-enough-on-shelf", Tray.Hand with { Above = Shelf(stock), PartLines = "trim 15 mm" }, fires);
 
     [Fact]
     public void Three_parts_take_three_times_as_much() =>
@@ -25,14 +25,14 @@ public class ShelfTests
     [InlineData("opened 2025-04-14\n  slow-laminating-epoxy 1 kg lot \"E2\" received 2026-01-01", false)]
     [InlineData("opened 2025-04-14 expires 2026-01-01", false)]
     public void An_old_tin_is_tried_in_a_cup(string days, bool fires) =>
-        Says("opened-long-ago", Tray.Hand with { Above = Shelf("slow-laminating-epoxy 2 kg lot \"E1\" " + days) }, fires, Severity.Advice);
+        Limits.Says("opened-long-ago", Tray.Hand with { Above = Shelf("slow-laminating-epoxy 2 kg lot \"E1\" " + days) }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("received 2025-10-14", "", true)]
     [InlineData("received 2025-11-14", "", false)]
     [InlineData("received 2025-10-14", "shelf-life 12 month; ", false)]
     [InlineData("received 2025-10-14 expires 2026-12-01", "", false)]
-    public void Polyester_keeps_half_a_year(string days, string life, bool fires) => Says(
+    public void Polyester_keeps_half_a_year(string days, string life, bool fires) => Limits.Says(
         "old-polyester",
         Tray.Hand with
         {
@@ -49,7 +49,7 @@ public class ShelfTests
     public void Tape_keeps_a_year(string days, bool fires)
     {
         var tray = new Tray { Above = Shelf("general-sealant-tape 30 m lot \"T1\" " + days), Bag = "peel-ply; breather; bag-film; sealant-tape" };
-        Says("old-tape", tray, fires);
+        Limits.Says("old-tape", tray, fires);
         Bench.Silent("old-tape", tray with { Bag = "peel-ply; breather; bag-film" });
     }
 
@@ -58,21 +58,21 @@ public class ShelfTests
     [InlineData("on 2025-05-14", false)]
     [InlineData("", false)]
     public void A_price_holds_a_year(string on, bool fires) =>
-        Says("stale-price", Tray.Hand with { Above = $"prices {{\n  glass-twill-163 6.40 EUR/m2 {on}\n}}" }, fires, Severity.Advice);
+        Limits.Says("stale-price", Tray.Hand with { Above = $"prices {{\n  glass-twill-163 6.40 EUR/m2 {on}\n}}" }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("glass-twill-163 0.25 m2 lot \"A\"\n  glass-twill-163 0.2 m2 lot \"B\"", true)]
     [InlineData("glass-twill-163 0.3 m2 lot \"A\"\n  glass-twill-163 0.2 m2 lot \"B\"", false)]
     [InlineData("glass-twill-163 0.25 m2 lot \"A\"\n  glass-twill-163 0.2 m2 lot \"A\"", false)]
     public void One_part_is_cut_from_one_lot(string stock, bool fires) =>
-        Says("two-lots", Tray.Hand with { Above = Shelf(stock), PartLines = "trim 15 mm" }, fires, Severity.Advice);
+        Limits.Says("two-lots", Tray.Hand with { Above = Shelf(stock), PartLines = "trim 15 mm" }, fires, Severity.Advice);
 
     [Theory]
     [InlineData("our-tape 1.4 m\n  our-tape 1.4 m", true)]
     [InlineData("our-tape 1.6 m\n  our-tape 1.2 m", false)]
     [InlineData("our-tape 0.14 m2\n  our-tape 0.14 m2", true)]
     [InlineData("our-tape 0.16 m2\n  our-tape 0.12 m2", false)]
-    public void A_piece_fits_a_roll(string stock, bool fires) => Says(
+    public void A_piece_fits_a_roll(string stock, bool fires) => Limits.Says(
         "pieces-do-not-fit-roll",
         Tray.Hand with
         {
@@ -91,7 +91,7 @@ public class ShelfTests
     [InlineData("store 20 degC; store-humidity 66 %", "core-1 core pvc-foam-75 thickness 5 mm; ", true)]
     [InlineData("store 20 degC; store-humidity 65 %", "core-1 core pvc-foam-75 thickness 5 mm; ", false)]
     [InlineData("store 20 degC; store-humidity 66 %", "", false)]
-    public void A_store_is_cool_and_dry(string shop, string core, bool fires) => Says(
+    public void A_store_is_cool_and_dry(string shop, string core, bool fires) => Limits.Says(
         "store-out-of-band",
         Tray.Hand with { Shop = shop, Plies = $"outer glass-twill-163 0/90; {core}inner glass-twill-163 0/90" },
         fires);
@@ -106,16 +106,4 @@ public class ShelfTests
     }
 
     private static string Shelf(string lines) => $"stock {{\n  {lines}\n}}";
-
-    private static void Says(string check, Tray tray, bool fires, Severity severity = Severity.Warning)
-    {
-        if (fires)
-        {
-            Bench.Fires(check, tray, severity);
-        }
-        else
-        {
-            Bench.Silent(check, tray);
-        }
-    }
 }
