@@ -52,14 +52,56 @@ public sealed class BenchWordsTests
         var run = Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
         Assert.Equal("", run.Error);
         var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
-        Assert.Contains("Mix in this order: resin, pigment, hardener, stir 3 min, scrape sides and stick, second cup and stir.", traveller, StringComparison.Ordinal);
+        InOrder(traveller, "Pour resin (A)", "Add the pigment, 4 parts to 100 of resin.", "Add hardener (B)", "Stir.", "Scrape sides", "second cup", "Write the time");
 
-        // 130 g of 100:30 by weight are 100 g of resin, so 4 parts are 4 g.
-        Assert.Contains("Weigh the pigment, 4 parts to 100 of resin.", traveller, StringComparison.Ordinal);
-        Assert.Matches(@"4 parts to 100 of resin\.[^\n]*\b4(\.0)? g", traveller);
+        // 130 g of 100:30 by weight are 100 g of resin and 30 g of hardener, so 4 parts are 4 g; each weighing begins at zero.
+        Assert.Matches(@"4 parts to 100 of resin\.[^\n]*\b4(\.0)?\s*g", traveller);
+        Assert.Matches(@"zero\. Add hardener \(B\)\.[^\n]*\b30(\.0)?\s*g", traveller);
         Assert.Contains("nitrile, changed on every splash", traveller, StringComparison.Ordinal);
         Assert.Contains("spread thin in the tray", traveller, StringComparison.Ordinal);
         Assert.Contains("Use the air port in the floor.", traveller, StringComparison.Ordinal);
+    }
+
+    // Common practice: the accelerator is stirred into the resin first, the peroxide comes last; the paper must not say otherwise.
+    [Fact]
+    public void Peroxide_is_poured_after_the_accelerator_is_stirred_in()
+    {
+        using var bench = new Bench();
+        var path = bench.Write("tray.recipe", """
+            mould tray-mould {
+              surface  flat 400 mm x 300 mm
+              made-of  epoxy-glass-tooling
+              release {
+                carnauba-wax  coats 5   wait 30 min
+              }
+            }
+
+            part tray {
+              mould    tray-mould
+              process  hand
+              resin    orthophthalic-polyester
+              plies {
+                outer  glass-twill-163  0/90
+                inner  glass-twill-163  0/90
+              }
+              mix {
+                add     resin
+                add     accelerator parts 0.5
+                stir    2 min
+                add     hardener
+                stir    3 min
+                scrape
+              }
+              cure {
+                hold  20 degC for 48 h
+                demould
+              }
+            }
+            """);
+        Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
+        var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
+        InOrder(traveller, "Pour resin (A)", "Add the accelerator, 0.5 parts", "Stir.", "Add the peroxide.", "Stir.");
+        Assert.DoesNotContain("unless it is in already", traveller, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -82,5 +124,16 @@ public sealed class BenchWordsTests
         Assert.Contains("Let it warm up in its sealed wrap", traveller, StringComparison.Ordinal);
         Assert.Contains("then after every 3", traveller, StringComparison.Ordinal);
         Assert.InRange(traveller.IndexOf("Before the first ply", StringComparison.Ordinal), traveller.IndexOf("Ply 1 goes in first", StringComparison.Ordinal), traveller.Length);
+    }
+
+    private static void InOrder(string text, params string[] words)
+    {
+        var at = 0;
+        foreach (var word in words)
+        {
+            var next = text.IndexOf(word, at, StringComparison.Ordinal);
+            Assert.True(next >= 0, $"'{word}' does not follow\n{text}");
+            at = next + word.Length;
+        }
     }
 }

@@ -5,52 +5,48 @@ using UnitsNet;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>How a pot is mixed where the recipe writes it down: what is weighed besides, and the order of the steps.</summary>
+/// <summary>
+/// Mixing a pot line by line, where the recipe writes it down. The rows stand in the order of the recipe and each weighing begins at zero, so that
+/// nobody pours a peroxide before the accelerator is stirred in, or reads a pigment as hardener.
+/// </summary>
 internal static class MixOrder
 {
-    /// <summary>A row for each thing that is weighed by parts to the resin of the pot.</summary>
-    public static IEnumerable<Row> Extras(TravellerContext context, Mass resin)
+    /// <summary>Whether the recipe says how a pot is mixed, resin and hardener among it.</summary>
+    public static bool IsWritten(Part part) =>
+        part.Mixing is { } mixing && mixing.Steps.Any(s => s.Action == MixAction.AddResin) && mixing.Steps.Any(s => s.Action == MixAction.AddHardener);
+
+    /// <summary>The rows of one pot.</summary>
+    public static IEnumerable<Row> Rows(TravellerContext context, ResinSystem? system, Mass resin, Mass hardener, Mass? tolerance)
     {
-        foreach (var step in context.Part.Mixing?.Steps ?? [])
+        foreach (var step in context.Part.Mixing!.Steps)
         {
-            if (step.Parts is { } parts && Name(step.Action) is { } name)
+            yield return step.Action switch
             {
-                yield return TravellerContext.Step(
-                    $"Weigh the {name}, {Numbers.Significant(parts.Value, 3)} parts to 100 of resin.",
-                    new BigCell(context.Text.Weight(resin * (parts.Value / 100)).Main),
-                    new Blank(name, context.Text.ScaleUnit));
-            }
+                MixAction.AddResin => Weigh(context, "Pour resin (A).", resin, "resin poured"),
+                MixAction.AddHardener => Weigh(
+                    context, Weighing.TakesPeroxide(system) ? "Add the peroxide." : "Add hardener (B).", hardener, "hardener added", tolerance),
+                MixAction.Stir => TravellerContext.Tick("Stir.", step.Time is { } time ? new BigCell(QuantityText.Span(time.Value)) : (Cell)"until no streak is left"),
+                MixAction.Scrape => TravellerContext.Tick("Scrape sides, corners and stick.", "into the pot"),
+                MixAction.SecondCup => TravellerContext.Tick("Pour it into a clean second cup. Stir again.", "leave the scrapings behind"),
+                _ when step.Parts is { } parts => Weigh(
+                    context, $"Add the {Name(step.Action)}, {Numbers.Significant(parts.Value, 3)} parts to 100 of resin.", resin * (parts.Value / 100), Name(step.Action)),
+                _ => TravellerContext.Tick($"Add the {Name(step.Action)}.", "as the maker says"),
+            };
         }
     }
 
-    /// <summary>The steps as one line to tick; null where the recipe does not say.</summary>
-    public static string? InWords(Part part)
+    private static CellRow Weigh(TravellerContext context, string what, Mass mass, string blank, Mass? tolerance = null)
     {
-        if (part.Mixing is not { Steps.IsEmpty: false } mixing)
-        {
-            return null;
-        }
-
-        var cup = mixing.Cup is { Value: MixingCup.Clean } ? " A clean cup." : "";
-        return $"Mix in this order: {string.Join(", ", mixing.Steps.Select(Step))}.{cup}";
+        var text = context.Text;
+        var band = tolerance is { } off ? $"{text.Weight(mass - off, Rounding.Up).Main} to {text.Weight(mass + off, Rounding.Down).Main}" : null;
+        return TravellerContext.Step("Set the scale to zero. " + what, new BigCell(text.Weight(mass).Main, band), new Blank(blank, text.ScaleUnit));
     }
 
-    private static string Step(MixStep step) => step.Action switch
+    private static string Name(MixAction action) => action switch
     {
-        MixAction.Stir => step.Time is { } time ? $"stir {QuantityText.Span(time.Value)}" : "stir",
-        MixAction.Scrape => "scrape sides and stick",
-        MixAction.SecondCup => "second cup and stir",
-        _ => Name(step.Action) ?? "",
-    };
-
-    private static string? Name(MixAction action) => action switch
-    {
-        MixAction.AddResin => "resin",
-        MixAction.AddHardener => "hardener",
         MixAction.AddAccelerator => "accelerator",
         MixAction.AddFiller => "filler",
         MixAction.AddPigment => "pigment",
-        MixAction.AddSolvent => "thinner",
-        _ => null,
+        _ => "thinner",
     };
 }

@@ -72,6 +72,18 @@ internal static class MixStation
             yield return TravellerContext.Step(
                 "Weigh and mix by the data sheet: no mix ratio is known", new BigCell(text.Weight(pot.Mass.Value).Main, "in all"), new Blank("mixed", text.ScaleUnit));
         }
+        else if (MixOrder.IsWritten(context.Part))
+        {
+            foreach (var row in MixOrder.Rows(context, System(context), resin.Value, hardener.Value, pot.HardenerTolerance))
+            {
+                yield return row;
+            }
+
+            if (context.Part.WetOut?.Tray?.Value == true)
+            {
+                yield return TravellerContext.Tick("Pour it into the tray at once.", "");
+            }
+        }
         else
         {
             foreach (var row in Weighing.Pour(context, System(context), resin.Value, hardener.Value, pot.HardenerTolerance))
@@ -79,16 +91,9 @@ internal static class MixStation
                 yield return row;
             }
 
-            foreach (var row in MixOrder.Extras(context, resin.Value))
-            {
-                yield return row;
-            }
-
             var mixing = context.Part.WetOut?.Mixing is { } time ? new BigCell(QuantityText.Span(time.Value)) : (Cell)"until no streak is left";
             var tray = context.Part.WetOut?.Tray?.Value == true ? " Pour it into the tray at once." : "";
-            yield return MixOrder.InWords(context.Part) is { } order
-                ? TravellerContext.Tick(order + tray, "then write the time")
-                : TravellerContext.Tick($"Mix, scrape the cup. Second cup, mix again.{tray}", mixing);
+            yield return TravellerContext.Tick($"Mix, scrape the cup. Second cup, mix again.{tray}", mixing);
         }
 
         yield return End(context, pot);
