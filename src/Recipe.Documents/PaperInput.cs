@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
 
@@ -17,4 +18,23 @@ public sealed record PaperInput(
     ImmutableArray<NotChecked> NotChecked,
     string? Revision,
     DateOnly? Printed,
-    string SourceName);
+    string SourceName)
+{
+    /// <summary>Serial number of the piece that is built, or null to leave a space for it.</summary>
+    public string? Serial { get; init; }
+
+    /// <summary>How many good parts are wanted; 1 or more.</summary>
+    public int Quantity { get; init; } = 1;
+
+    /// <summary>Units of the papers, or null for the shop's.</summary>
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>Size of the paper, or null for the shop's.</summary>
+    public PaperSize? Paper { get; init; }
+
+    /// <summary>BCP 47 tag of the language of the papers.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>The version that this one is compared with on the change note, or null when there is none.</summary>
+    public PaperInput? Earlier { get; init; }
+}

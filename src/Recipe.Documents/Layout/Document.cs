@@ -10,7 +10,8 @@ namespace Recipe.Documents.Layout;
 /// <param name="Printed">The day, or null.</param>
 /// <param name="Source">Name of the recipe file.</param>
 /// <param name="OfOneBuild">Whether the paper belongs to one serial number and is destroyed after the build.</param>
-internal sealed record Identity(string Part, string PartName, string? Revision, DateOnly? Printed, string Source, bool OfOneBuild);
+/// <param name="Serial">Serial number of the piece, or null to leave a space for it.</param>
+internal sealed record Identity(string Part, string PartName, string? Revision, DateOnly? Printed, string Source, bool OfOneBuild, string? Serial = null);
 
 /// <summary>One paper, free of any format.</summary>
 internal sealed record Document

@@ -23,9 +23,11 @@ public sealed class QuantityText
     private readonly double _scaleStep;
 
     /// <summary>For a shop, or for none: then metric and a scale that shows 0.1 g.</summary>
-    public QuantityText(Shop? shop)
+    /// <param name="shop">The shop.</param>
+    /// <param name="units">Units asked for in place of the shop's, or null.</param>
+    public QuantityText(Shop? shop, UnitSystem? units = null)
     {
-        _units = shop?.Units ?? UnitSystem.Metric;
+        _units = units ?? shop?.Units ?? UnitSystem.Metric;
         var scale = shop?.ScaleResolution;
         _scaleShowsOunces = scale is not null && WrittenText.IsUs(scale.Written);
         var step = _scaleShowsOunces ? scale!.Value.Ounces : scale?.Value.Grams;

@@ -14,7 +14,8 @@ internal sealed class PaperContext
     public PaperContext(PaperInput input)
     {
         Input = input;
-        Text = new QuantityText(input.Plan.Shop);
+        Text = new QuantityText(input.Plan.Shop, input.Units);
+        Wording = Languages.Wording.English;
         _assumptionNumbers = input.Plan.Assumptions
             .Select((assumption, i) => (assumption.Key, Number: i + 1))
             .DistinctBy(pair => pair.Key, StringComparer.Ordinal)
@@ -29,9 +30,12 @@ internal sealed class PaperContext
 
     public QuantityText Text { get; }
 
-    public PaperSize Paper => Plan.Shop?.Paper ?? PaperSize.A4;
+    /// <summary>The words of the paper; every sentence that stands on it goes through <c>Wording.Say</c>.</summary>
+    public Languages.Wording Wording { get; }
 
-    public Identity Identity(bool ofOneBuild) => new(Part.Label, Part.Name, Input.Revision, Input.Printed, Input.SourceName, ofOneBuild);
+    public PaperSize Paper => Input.Paper ?? Plan.Shop?.Paper ?? PaperSize.A4;
+
+    public Identity Identity(bool ofOneBuild) => new(Part.Label, Part.Name, Input.Revision, Input.Printed, Input.SourceName, ofOneBuild, Input.Serial);
 
     /// <summary>What an assumption is called on this paper: "A3".</summary>
     public static string AssumptionId(int number) => "A" + Numbers.Whole(number);

@@ -88,6 +88,9 @@ internal static class HtmlStyle
         .direction svg { flex: none; width: 12mm; height: 12mm; fill: none; stroke: #000; stroke-width: 1.6; }
         .direction circle { stroke-width: 0.3; }
         .direction path { stroke-width: 0.5; }
+        .drawing { margin: 0 0 3mm; break-inside: avoid; }
+        .drawing figcaption { font-weight: bold; padding: 0 0 1mm; break-after: avoid; }
+        .drawing svg { display: block; max-width: 100%; height: auto; }
         @media screen {
           main { max-width: 260mm; margin: 0 auto; padding: 4mm; }
           .station { margin: 0 0 12mm; }

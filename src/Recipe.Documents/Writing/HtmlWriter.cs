@@ -77,6 +77,7 @@ internal static class HtmlWriter
         BulletList list => $"<ul{(list.Fine ? " class=\"fine\"" : "")}>\n{Items(list.Items.Select(HtmlText.Of))}\n</ul>",
         TickList list => Ticks(list.Items),
         Table table => HtmlTables.Of(table),
+        Drawing drawing => $"<figure class=\"drawing\">\n<figcaption>{HtmlText.Escape(drawing.Title)}</figcaption>\n{SvgWriter.Write(drawing)}\n</figure>",
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
     };
 

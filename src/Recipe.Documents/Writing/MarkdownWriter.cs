@@ -42,6 +42,7 @@ internal static class MarkdownWriter
         BulletList list => Bullets(list.Items),
         TickList list => Ticks(list.Items),
         Table table => Of(table),
+        Drawing drawing => "*" + MarkdownText.Escape(drawing.Title) + "* (drawing): " + MarkdownText.Escape(drawing.Description),
         _ => throw new ArgumentException($"No Markdown for {block.GetType().Name}.", nameof(block)),
     };
 

@@ -1,0 +1,95 @@
+using System.Text;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+
+namespace Recipe.Documents.Writing;
+
+/// <summary>
+/// Writes a drawing as SVG 1.1, in millimetres: inside an HTML paper, or as a file of its own. It uses no style sheet, no script, no font
+/// from outside, and its title and description are what a screen reader says.
+/// </summary>
+internal static class SvgWriter
+{
+    private const double MmPerPoint = 25.4 / 72;
+    private const string Face = "'DejaVu Sans Condensed', 'Arial Narrow', 'Liberation Sans', Arial, sans-serif";
+
+    /// <summary>The drawing as a file.</summary>
+    public static string WriteFile(Drawing drawing) => "<?xml version=\"1.0\" encoding=\"utf-8\"?>\n" + Write(drawing) + "\n";
+
+    /// <summary>The drawing as one element. Names of its patterns begin with the drawing's own, so that several can stand in one file.</summary>
+    public static string Write(Drawing drawing)
+    {
+        var svg = new StringBuilder();
+        svg.Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"{N(drawing.WidthMm)}mm\" height=\"{N(drawing.HeightMm)}mm\" viewBox=\"0 0 {N(drawing.WidthMm)} {N(drawing.HeightMm)}\" font-family=\"{Face}\">\n")
+            .Append($"<title>{HtmlText.Escape(drawing.Title)}</title>\n<desc>{HtmlText.Escape(drawing.Description)}</desc>\n");
+        foreach (var fill in drawing.Shapes.Select(FillOf).Distinct().Order())
+        {
+            svg.Append(Pattern(drawing.Name, fill));
+        }
+
+        foreach (var shape in drawing.Shapes)
+        {
+            svg.Append(Of(drawing.Name, shape)).Append('\n');
+        }
+
+        return svg.Append("</svg>").ToString();
+    }
+
+    private static Fill FillOf(Shape shape) => shape switch
+    {
+        PathShape path => path.Fill,
+        CircleShape circle => circle.Fill,
+        _ => Fill.None,
+    };
+
+    private static string Of(string name, Shape shape) => shape switch
+    {
+        PathShape path => $"<{(path.Closed ? "polygon" : "polyline")} points=\"{string.Join(' ', path.Points.Select(p => $"{N(p.X)},{N(p.Y)}"))}\"{Paint(name, path.Pen, path.Fill)} />",
+        CircleShape circle => $"<circle cx=\"{N(circle.Centre.X)}\" cy=\"{N(circle.Centre.Y)}\" r=\"{N(circle.RadiusMm)}\"{Paint(name, circle.Pen, circle.Fill)} />",
+        TextShape text => Of(text),
+        _ => throw new ArgumentException($"No SVG for {shape.GetType().Name}.", nameof(shape)),
+    };
+
+    private static string Of(TextShape text)
+    {
+        var anchor = text.Anchor switch
+        {
+            Anchor.Middle => " text-anchor=\"middle\"",
+            Anchor.End => " text-anchor=\"end\"",
+            _ => "",
+        };
+        var turn = text.Upright ? $" transform=\"rotate(-90 {N(text.At.X)} {N(text.At.Y)})\"" : "";
+        return $"<text x=\"{N(text.At.X)}\" y=\"{N(text.At.Y)}\" font-size=\"{N(text.SizePt * MmPerPoint)}\"{anchor}{(text.Strong ? " font-weight=\"bold\"" : "")}{turn}>{HtmlText.Escape(text.Text)}</text>";
+    }
+
+    private static string Paint(string name, Pen? pen, Fill fill)
+    {
+        var inside = fill switch
+        {
+            Fill.None => "none",
+            Fill.White => "#fff",
+            Fill.Pale => "#eee",
+            Fill.Mid => "#bbb",
+            Fill.Black => "#000",
+            _ => $"url(#{IdOf(name, fill)})",
+        };
+        return $" fill=\"{inside}\"" + (pen is { } p
+            ? $" stroke=\"#000\" stroke-width=\"{N(p.WidthMm)}\" stroke-linejoin=\"round\"{(p.Dashed ? " stroke-dasharray=\"2 1.2\"" : "")}"
+            : "");
+    }
+
+    private static string Pattern(string name, Fill fill) => fill switch
+    {
+        Fill.Hatched => Tile(name, fill, 2, "<path d=\"M-0.5,0.5 L0.5,-0.5 M0,2 L2,0 M1.5,2.5 L2.5,1.5\" stroke=\"#000\" stroke-width=\"0.2\" />"),
+        Fill.CrossHatched => Tile(name, fill, 2, "<path d=\"M0,0 L2,2 M0,2 L2,0\" stroke=\"#000\" stroke-width=\"0.2\" />"),
+        Fill.Dotted => Tile(name, fill, 1.6, "<circle cx=\"0.4\" cy=\"0.4\" r=\"0.22\" /><circle cx=\"1.2\" cy=\"1.2\" r=\"0.22\" />"),
+        _ => "",
+    };
+
+    private static string Tile(string name, Fill fill, double size, string inner) =>
+        $"<defs><pattern id=\"{IdOf(name, fill)}\" width=\"{N(size)}\" height=\"{N(size)}\" patternUnits=\"userSpaceOnUse\">{inner}</pattern></defs>\n";
+
+    private static string IdOf(string name, Fill fill) => $"{name}-{fill}".ToLowerInvariant();
+
+    private static string N(double value) => Numbers.AtMost(value, 3);
+}
