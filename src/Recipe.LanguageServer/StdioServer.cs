@@ -3,6 +3,8 @@ namespace Recipe.LanguageServer;
 /// <summary>The language server: one client, two streams.</summary>
 public static class StdioServer
 {
+    private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(10);
+
     /// <summary>Serves until the client says goodbye or goes away. Nothing but messages is ever written to the output.</summary>
     /// <param name="input">Where the client's messages come from.</param>
     /// <param name="output">Where ours go.</param>
@@ -13,6 +15,16 @@ public static class StdioServer
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(today);
-        return Server.Run(input, output, today);
+
+        // A read of the input cannot be called off: the process ends with the client's.
+        ParentWatch? watch = null;
+        try
+        {
+            return Server.Run(input, output, today, client => watch = ParentWatch.Begin(client, LookEvery, () => Environment.Exit(1)));
+        }
+        finally
+        {
+            watch?.Dispose();
+        }
     }
 }

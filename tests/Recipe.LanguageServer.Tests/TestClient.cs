@@ -50,9 +50,9 @@ internal sealed class TestClient : IDisposable
         return client;
     }
 
-    public JsonNode Initialize(string capabilities = "{}", string folders = "null")
+    public JsonNode Initialize(string capabilities = "{}", string folders = "null", string options = "null")
     {
-        var result = Request("initialize", $$"""{ "processId": null, "rootUri": null, "capabilities": {{capabilities}}, "workspaceFolders": {{folders}} }""")!;
+        var result = Request("initialize", $$"""{ "processId": null, "rootUri": null, "capabilities": {{capabilities}}, "workspaceFolders": {{folders}}, "initializationOptions": {{options}} }""")!;
         Notify("initialized", "{}");
         return result;
     }
