@@ -79,7 +79,7 @@ public static class BenchPapers
     /// Of the file's findings a paper carries those that its part earns by itself, so that the traveller of a part does not repeat the
     /// troubles of its variants.
     /// </summary>
-    private static PaperInput InputFor(CompiledFile file, Plan plan, PaperWish wish)
+    internal static PaperInput InputFor(CompiledFile file, Plan plan, PaperWish wish)
     {
         var own = CheckRunner.Run(plan, file.Bound.Model, wish.Today);
         var earned = own.Findings.Concat(own.Accepted).Select(f => (f.Descriptor.Code, f.Where, f.Message)).ToHashSet();

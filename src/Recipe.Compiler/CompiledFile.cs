@@ -33,6 +33,9 @@ public sealed record CompiledFile
     /// <summary>Ten letters that change when the text, or a text it uses, changes.</summary>
     public required string Revision { get; init; }
 
+    /// <summary>The texts that it uses, directly or through others, in order of name.</summary>
+    public required ImmutableArray<SyntaxTree> Used { get; init; }
+
     /// <summary>Every text whose change, coming or going would change this result, in order of name; the file itself is among them.</summary>
     public required ImmutableArray<TextUsed> RestsOn { get; init; }
 
