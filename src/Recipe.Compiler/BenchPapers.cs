@@ -60,6 +60,7 @@ public static class BenchPapers
             where wish.Part is null || wish.Part == plan.Part.Name
             let input = InputFor(file, plan, wish)
             from kind in kinds
+            where kind.AppliesTo(input)
             from format in kind.Formats
             where formats.Contains(format)
             select new WrittenPaper(kind.FileName(plan.Part.Name, format), Papers.Write(input, kind, format));
