@@ -37,15 +37,9 @@ internal sealed class BenchContext(PaperInput input)
     public static ImmutableArray<Column> TimedStepColumns =>
         [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 43), new("Actual", WidthMm: 41), new("Time", WidthMm: 41)];
 
-    /// <summary>Columns of a table of steps that are signed one by one: a reading has 40 mm, a time 27, initials 20.</summary>
+    /// <summary>Columns of a table of steps that are signed one by one. Time, name and inspector share one space: three of 40 mm would leave none for the step.</summary>
     public static ImmutableArray<Column> SignedColumns =>
-    [
-        new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target, limits", WidthMm: 50), new("Actual", WidthMm: 41),
-        new("Time", WidthMm: 27), new("By", WidthMm: 20), new("Inspected", WidthMm: 24),
-    ];
-
-    /// <summary>The same where each step names its station.</summary>
-    public static ImmutableArray<Column> RouteColumns => SignedColumns.Insert(1, new Column("Station", WidthMm: 26));
+        [new("No.", Align.Centre, 11), new("Do this", NamesTheRow: true), new("Target, limits", WidthMm: 40), new("Actual", WidthMm: 41), new("Time, by, inspected", WidthMm: 41)];
 
     /// <summary>A step with a target and a space for what it really was.</summary>
     public static CellRow Step(Phrase what, Cell target, Blank actual, string? note = null) =>
@@ -58,8 +52,8 @@ internal sealed class BenchContext(PaperInput input)
     /// <summary>A table of steps.</summary>
     public static Table Steps(string caption, IEnumerable<Row> rows) => new(caption, StepColumns, [.. rows], TableUse.Steps);
 
-    /// <summary>A step with spaces for the time, the name and the inspector.</summary>
-    public static CellRow Signed(CellRow step) => step with { Cells = [.. step.Cells, new Blank("time"), new Blank("by"), new Blank("inspected by")] };
+    /// <summary>A step with a space for the time, the name and the inspector.</summary>
+    public static CellRow Signed(CellRow step) => step with { Cells = [.. step.Cells, new Blank("time, by, inspected by")] };
 
     /// <summary>A table of steps that are signed one by one.</summary>
     public static Table SignedSteps(string caption, IEnumerable<Row> rows) =>
@@ -86,13 +80,13 @@ internal sealed class BenchContext(PaperInput input)
     };
 
     /// <summary>
-    /// What stands at the foot of a card: where its hold point is signed, and on which assumptions its numbers rest. Assumptions, waivers and
-    /// findings are listed once, on traveller and takeoff.
+    /// What stands at the foot of a card: where its hold point is signed, and on which assumptions its numbers rest. Assumptions are
+    /// listed on the takeoff, waivers and findings on the traveller too.
     /// </summary>
     public ImmutableArray<Block> Foot(string? hold, params IEnumerable<ImmutableArray<string>> restsOn)
     {
         var signed = hold is null ? "" : Say($"{hold} is signed on the traveller.") + " ";
-        var assumed = Paper.RestsOn(restsOn) is { } ids ? Say($"This card {ids}: see the last page of the traveller.") : "";
+        var assumed = Paper.RestsOn(restsOn) is { } ids ? Say($"This card {ids}: see the takeoff.") : "";
         var text = (signed + assumed).TrimEnd();
         return text.Length == 0 ? [] : [new Paragraph(text, Fine: true)];
     }

@@ -7,23 +7,23 @@ using Recipe.Model;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>From the mould to the weighed and inspected part, H7 to H8; with a cured join, the halves before it at a station of their own.</summary>
+/// <summary>From the mould to the weighed, inspected and decided part, H8 and H9; with a cured join, the halves before it at a station of their own.</summary>
 internal static class FinishStation
 {
-    /// <summary>Demoulding and all finishing of a part that is not joined later; to H8.</summary>
+    /// <summary>Demoulding and all finishing of a part that is not joined later; to H9.</summary>
     public static Station Build(BenchContext context, FinishOrder order) => new(
         "Demould and finish",
-        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order)]);
+        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), .. Decision.Of(order)]);
 
     /// <summary>Demoulding and finishing of halves or parts that are still apart.</summary>
     public static Station BuildApart(BenchContext context, FinishOrder order) => new(
         "Demould and trim",
         [.. Demould(context, Lines(context, order.BeforeJoin))]);
 
-    /// <summary>Finishing after the join; to H8.</summary>
+    /// <summary>Finishing after the join; to H9.</summary>
     public static Station BuildJoined(BenchContext context, FinishOrder order) => new(
         "Weigh and inspect",
-        [BenchContext.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order)]);
+        [BenchContext.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), .. Decision.Of(order)]);
 
     /// <summary>A finishing line as written, as a sentence.</summary>
     public static string Sentence(FinishStep line)
@@ -40,11 +40,6 @@ internal static class FinishStation
 
     private static IEnumerable<Block> Demould(BenchContext context, IEnumerable<Row> rows)
     {
-        yield return new HoldPoint(
-            "H7",
-            "may leave the mould",
-            ["Cool to the touch; a fingernail leaves no mark", "The leftover in the cup is hard and rings"],
-            [new Blank("Part", context.Text.TemperatureUnit)]);
         var after = CureStation.AfterDemould(context).ToList();
         IReadOnlyList<Row> off = after.Count > 0 ? after : [BenchContext.Tick("Take the part off the mould. Wedges of plastic or wood.")];
         if (after.Count > 1)

@@ -71,4 +71,11 @@ internal static class HoldPoints
             ["Time and temperature as written", .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
             [new Blank("Hottest", context.Text.TemperatureUnit)]);
     }
+
+    /// <summary>H7: the part may leave the mould.</summary>
+    public static HoldPoint Demould(BenchContext context) => new HoldPoint(
+        "H7",
+        "may leave the mould",
+        ["Cool to the touch; a fingernail leaves no mark", "The leftover in the cup is hard and rings"],
+        [new Blank("Part", context.Text.TemperatureUnit)]);
 }

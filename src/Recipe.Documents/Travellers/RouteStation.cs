@@ -32,39 +32,46 @@ internal static class RouteStation
         return new Station(context.Say(context.IsWet ? "Cut, mix, lay up" : "Cut and lay up dry"), blocks.ToImmutable());
     }
 
-    /// <summary>The bag and its proof, H5; null for a part without either.</summary>
-    public static Station? Vacuum(BenchContext context) => BagPaper.Applies(context.Paper.Input)
-        ? new Station(context.Say("Bag and vacuum"), [Route([Bag(context), Pump(context)]), HoldPoints.Leak(context)])
-        : null;
-
-    /// <summary>Resin into the dry stack, after H5: H3.</summary>
-    public static Station Infuse(BenchContext context) => new(
-        context.Say("Mix and infuse"),
-        [HoldPoints.Resin(context), Route(Pots(context)), BenchContext.SignedSteps("", InfuseSteps.Of(context)), InfuseSteps.IfBox]);
-
-    /// <summary>The cure as far as the part is in the mould, H6.</summary>
+    /// <summary>From the closed bag to the open mould: H5, for an infusion H3, then H6 and H7.</summary>
     public static Station Cure(BenchContext context)
+    {
+        var bagged = BagPaper.Applies(context.Paper.Input);
+        var infused = context.Process == Process.Infused;
+        var title = infused ? context.Say("Bag, infuse, cure") : bagged ? context.Say("Bag, vacuum, cure") : context.Say("Cure");
+        return new Station(
+            title,
+            [
+                .. bagged ? [Route([Bag(context), Pump(context)]), HoldPoints.Leak(context)] : ImmutableArray<Block>.Empty,
+                .. infused ? Infuse(context) : [],
+                Route([Heat(context)]),
+                HoldPoints.Cure(context),
+                HoldPoints.Demould(context),
+            ]);
+    }
+
+    private static ImmutableArray<Block> Infuse(BenchContext context) =>
+        [HoldPoints.Resin(context), BenchContext.SignedSteps("", [.. Pots(context), .. InfuseSteps.Of(context)]), InfuseSteps.IfBox];
+
+    private static CellRow Heat(BenchContext context)
     {
         var text = context.Text;
         var target = context.Plan.Cure is { Steps.IsEmpty: false } cure
             ? new BigCell(QuantityText.Span(cure.Total.Value), context.Say($"hottest {text.Temperature(cure.Peak.Value).Main}"))
             : (Cell)context.Say("as the data sheet says");
-        var step = BenchContext.Step(context.Say("Cure by the cure chart."), target, new Blank(context.Say("hottest part"), text.TemperatureUnit));
-        return new Station(context.Say("Cure"), [Route([Named(context.Say("Cure"), step)]), HoldPoints.Cure(context)]);
+        return Step(context.Say("Cure"), context.Say("Follow the cure chart."), target, new Blank(context.Say("hottest part"), text.TemperatureUnit));
     }
 
-    private static Table Route(IEnumerable<CellRow> rows) => new("", BenchContext.RouteColumns, [.. rows.Select(BenchContext.Signed)], TableUse.Steps);
+    private static CellRow Step(string station, string what, Cell target, Blank actual) => BenchContext.Step(Phrase.Strong(station + ". ") + what, target, actual);
 
-    // The station stands between the number and what is done there.
-    private static CellRow Named(string station, CellRow step) => step with { Cells = step.Cells.Insert(1, new TextCell(Phrase.Strong(station))) };
+    private static Table Route(IEnumerable<CellRow> rows) => BenchContext.SignedSteps("", rows);
 
     private static CellRow Cut(BenchContext context)
     {
         var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
-        return Named(context.Say("Cut and kit"), BenchContext.Step(
-            context.Say("Cut every piece by the cut list. Cut the bag too."),
+        return Step(
+            context.Say("Cut and kit"), context.Say("Follow the cut list."),
             pieces > 0 ? new BigCell(Words.Count(pieces, "piece", "pieces")) : (Cell)context.Say("no size is known"),
-            new Blank(context.Say("pieces counted"))));
+            new Blank(context.Say("pieces counted")));
     }
 
     private static IEnumerable<CellRow> Pots(BenchContext context)
@@ -72,14 +79,14 @@ internal static class RouteStation
         var text = context.Text;
         if (context.Plan.Pots.IsEmpty)
         {
-            yield return Named(context.Say("Mix"), BenchContext.Tick(context.Say("No pot could be planned. Mix nothing by guess."), context.Say("see the last page")));
+            yield return BenchContext.Tick(context.Say("No pot could be planned. Mix nothing by guess."), context.Say("see the last page"));
         }
 
         foreach (var pot in context.Plan.Pots)
         {
             var number = Numbers.Whole(pot.Number);
-            yield return Named(context.Say("Mix"), BenchContext.Step(
-                context.Say($"Mix pot {number} by mix card {number}."), new BigCell(text.Weight(pot.Mass.Value).Main, When(context, pot)), new Blank(context.Say("mixed"), text.ScaleUnit)));
+            yield return Step(
+            context.Say("Mix"), context.Say($"Pot {number}: mix card {number}."), new BigCell(text.Weight(pot.Mass.Value).Main, When(context, pot)), new Blank(context.Say("mixed"), text.ScaleUnit));
         }
     }
 
@@ -96,14 +103,14 @@ internal static class RouteStation
         var target = last is null
             ? (Cell)context.Say("every ply ticked")
             : new BigCell(WorkClock.Minute(last.UsedUpAt.Value, Rounding.Up), context.Clock.TimeOfDay(last.UsedUpAt.Value, Rounding.Up) is { } time ? context.Say($"{time} by the plan") : null);
-        return Named(context.Say("Lay up"), BenchContext.Step(
-            last is null ? context.Say("Lay the stack by the lay-up card.") : context.Say("Lay the stack by the lay-up card. Finished by"), target, new Blank(context.Say("time of the last ply"))));
+        return Step(
+            context.Say("Lay up"), last is null ? context.Say("Follow the lay-up card.") : context.Say("Follow the lay-up card. Finished by"), target, new Blank(context.Say("last ply at")));
     }
 
     private static CellRow Bag(BenchContext context)
     {
         var target = context.Plan.Clock is { } clock ? new BigCell(QuantityText.Minutes(clock.Bagging.Value, Rounding.Up), context.Say("to lay and close it")) : (Cell)"";
-        return Named(context.Say("Bag"), BenchContext.Step(context.Say("Close the bag by the bag sheet."), target, new Blank(context.Say("time closed"))));
+        return Step(context.Say("Bag"), context.Say("Follow the bag sheet."), target, new Blank(context.Say("closed at")));
     }
 
     private static CellRow Pump(BenchContext context)
@@ -113,7 +120,7 @@ internal static class RouteStation
         var target = context.Plan.Vacuum is { } levels
             ? new BigCell(text.Pressure(levels.BelowAmbient.Value).Main, latest is null ? context.Say("below ambient") : context.Say($"below ambient; {latest}"))
             : (Cell)(latest ?? context.Say("no level is written"));
-        return Named(context.Say("Vacuum"), BenchContext.Step(
-            context.Say("Draw down and test for leaks by the vacuum card."), target, new Blank(context.Say("vacuum below ambient"), text.PressureUnit)));
+        return Step(
+            context.Say("Vacuum"), context.Say("Follow the vacuum card."), target, new Blank(context.Say("vacuum below ambient"), text.PressureUnit));
     }
 }

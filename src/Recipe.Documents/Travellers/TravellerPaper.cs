@@ -1,4 +1,3 @@
-using Recipe.Documents.Bags;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Model;
@@ -15,7 +14,7 @@ internal static class TravellerPaper
     public static Document Build(PaperInput input)
     {
         var context = new BenchContext(input);
-        return context.Document("Traveller", Stations(context)) with { Landscape = true };
+        return context.Document("Traveller", Stations(context));
     }
 
     private static IEnumerable<Station> Stations(BenchContext context)
@@ -31,16 +30,6 @@ internal static class TravellerPaper
             yield return JoinStation.Build(context, join);
         }
 
-        if (RouteStation.Vacuum(context) is { } vacuum)
-        {
-            yield return vacuum;
-        }
-
-        if (context.Process == Process.Infused)
-        {
-            yield return RouteStation.Infuse(context);
-        }
-
         yield return RouteStation.Cure(context);
         if (joinsCured)
         {
@@ -53,7 +42,6 @@ internal static class TravellerPaper
             yield return FinishStation.Build(context, finish);
         }
 
-        yield return DecideStation.Build(context, finish);
-        yield return new Station("Lots and notes", [LotTable.Of(context), .. Notes.ForBench(context.Paper)]);
+        yield return CloseStation.Build(context);
     }
 }
