@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Recipe.Documents.Tests.Plans;
 using Recipe.Model;
-using UnitsNet;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
@@ -154,8 +153,6 @@ public sealed class TravellerTests
     private static string Write(PaperInput input) => Papers.Write(input, Papers.Traveller, PaperFormat.Markdown);
 
     private static List<string> Stations(PaperInput input) => [.. Regex.Matches(Write(input), @"(?m)^## \d+\. (.*)$").Select(match => match.Groups[1].Value)];
-
-    private static double Value(Match match, int group) => double.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 
     private static int Minutes(string page, string label) =>
         int.Parse(Regex.Match(page, $@"{Regex.Escape(label)}: \*\*(-?\d+) min\*\*").Groups[1].Value, CultureInfo.InvariantCulture);

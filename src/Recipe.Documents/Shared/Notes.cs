@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
-using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Documents.Shared;

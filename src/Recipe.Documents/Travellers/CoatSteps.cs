@@ -2,8 +2,6 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
 using Recipe.Model;
-using Recipe.Planning;
-using UnitsNet;
 
 namespace Recipe.Documents.Travellers;
 

@@ -53,7 +53,12 @@ internal static class FinishStation
             off = [];
         }
 
-        yield return BenchContext.SignedSteps("", [.. off, .. rows]);
+        ImmutableArray<Row> all = [.. off, .. rows];
+        if (!all.IsEmpty)
+        {
+            yield return BenchContext.SignedSteps("", all);
+        }
+
         foreach (var caution in context.Caution(Danger.Dust))
         {
             yield return caution;
