@@ -61,6 +61,7 @@ public static class BenchPapers
             let plan = part.Plan
             let input = InputFor(file, plan, wish)
             from kind in kinds
+            where kind.AppliesTo(input)
             from format in kind.Formats
             where formats.Contains(format)
             select new WrittenPaper(kind.FileName(plan.Part.Name, format), Papers.Write(input, kind, format));
