@@ -12,6 +12,7 @@ internal static class CommandLine
         {
             CheckCommand.Create(terminal),
             BuildCommand.Create(terminal),
+            DiffCommand.Create(terminal),
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.Json;
 using Recipe.Documents.Changes;
+using Recipe.Documents.Json;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Writing;
@@ -11,6 +13,16 @@ namespace Recipe.Documents;
 /// <summary>The difference of two versions, in the words of the trade and in figures: for review, not for the bench.</summary>
 public static class ChangeReport
 {
+    /// <summary>The name and version of the JSON schema. A key is added within a version, never renamed or removed.</summary>
+    public const string Schema = "recipe/changes/1";
+
+    /// <summary>For programs: every line of both stacks, every figure in SI, the lines that were written differently, new and gone findings.</summary>
+    public static string AsJson(IReadOnlyList<ComparedFile> files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        return JsonSerializer.Serialize(new ChangesRecord(Schema, [.. files.Where(file => !file.IsSame).Select(ComparedFileRecord.Of)]), JsonOutput.Shapes.ChangesRecord) + "\n";
+    }
+
     /// <summary>As plain text for a terminal; each line that changed has one letter: + new, - gone, ~ changed, > moved, = renamed.</summary>
     public static string AsText(IReadOnlyList<ComparedFile> files)
     {
@@ -18,23 +30,27 @@ public static class ChangeReport
         var text = new StringBuilder();
         foreach (var file in files.Where(file => !file.IsSame))
         {
-            text.Append($"{file.Before} -> {file.After}\n");
+            Line($"{file.Before} -> {file.After}");
             foreach (var part in Sections(file))
             {
-                text.Append($"\n{part.Title}\n");
+                text.Append('\n');
+                Line(part.Title);
                 foreach (var group in part.Rows.GroupBy(row => row.Group, StringComparer.Ordinal))
                 {
-                    text.Append($"  {group.Key}\n");
+                    Line("  ", group.Key);
                     var width = Math.Min(28, group.Max(row => row.What.Length));
                     foreach (var row in group)
                     {
-                        text.Append($"    {row.Letter} {row.What.PadRight(width)}  {Arrow(row)}\n");
+                        Line($"    {row.Letter} ", $"{row.What.PadRight(width)}  {Arrow(row)}".TrimEnd());
                     }
                 }
             }
         }
 
-        return PlainText.Spaced(text.ToString());
+        return text.ToString();
+
+        // What stands in a recipe may not steer the terminal.
+        void Line(string indent, string said = "") => text.Append(said.Length == 0 ? PlainText.Spaced(indent) : indent + PlainText.Spaced(said)).Append('\n');
     }
 
     /// <summary>As Markdown for a review comment.</summary>
@@ -86,7 +102,7 @@ public static class ChangeReport
             yield return block;
         }
 
-        foreach (var block in ChangeBlocks.Lines(section.Findings, PartChanges.Found))
+        foreach (var block in ChangeBlocks.Lines(section.Findings, ""))
         {
             yield return block;
         }

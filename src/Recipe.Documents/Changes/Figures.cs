@@ -26,7 +26,10 @@ internal static class Figures
         new("softens_at_k", "Softens at about", plan => plan.Cure?.Progress?.Transition?.Value.Value.Kelvins, (text, k) => text.Temperature(Temperature.FromKelvins(k)).Main),
     ];
 
-    /// <summary>What a difference of temperatures is written like: of kelvins, not of a thermometer.</summary>
+    /// <summary>
+    /// The difference of two figures as they are printed, so that the three of them add up; of kelvins it is a difference, not a
+    /// reading. Empty when there is none.
+    /// </summary>
     public static string Difference(Figure figure, QuantityText text, double was, double now)
     {
         var by = now - was;
@@ -36,11 +39,25 @@ internal static class Figures
         }
 
         var sign = by > 0 ? "+" : "-";
-        var size = figure.Key.EndsWith("_k", StringComparison.Ordinal)
-            ? Numbers.AtMost(Math.Abs(by) * (text.TemperatureUnit == "°F" ? 1.8 : 1), 0) + "\u00A0" + text.TemperatureUnit
-            : figure.Text(text, Math.Abs(by));
-        return figure.InShares && was > 0 ? $"{sign}{size} ({sign}{QuantityText.Share(Math.Round(Math.Abs(by) / was, 3))})" : sign + size;
+        var size = Printed(figure.Text(text, was), figure.Text(text, now)) ?? figure.Text(text, Math.Abs(by));
+        return figure.InShares && was > 0 ? $"{sign}{size} ({sign}{Numbers.Significant(Math.Abs(by) / was * 100, 2)}\u00A0%)" : sign + size;
     }
+
+    // Null when the two are not each one number with the same unit: hours and minutes, grams and kilograms.
+    private static string? Printed(string was, string now)
+    {
+        var (a, b) = (was.Split('\u00A0'), now.Split('\u00A0'));
+        if (a.Length > 2 || a.Length != b.Length || (a.Length == 2 && a[1] != b[1]) || !Number(a[0], out var from) || !Number(b[0], out var to))
+        {
+            return null;
+        }
+
+        var difference = Numbers.Fixed((double)Math.Abs(to - from), Math.Max(from.Scale, to.Scale));
+        return a.Length == 2 ? $"{difference}\u00A0{a[1]}" : difference;
+    }
+
+    private static bool Number(string text, out decimal number) => decimal.TryParse(
+        text.Replace("\u2009", "", StringComparison.Ordinal), System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowLeadingSign, System.Globalization.CultureInfo.InvariantCulture, out number);
 
     private static double? LeftOnTheClock(Plan plan) => plan.Clock is { FilmLife: { } life } clock ? life.Value.Seconds - clock.Need.Value.Seconds : null;
 

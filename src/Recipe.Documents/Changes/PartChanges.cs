@@ -71,8 +71,8 @@ internal static class PartChanges
     public static ImmutableArray<ChangeRow> OfFindings(ImmutableArray<Finding> before, ImmutableArray<Finding> after)
     {
         var rows = ImmutableArray.CreateBuilder<ChangeRow>();
-        var left = before.RemoveAll(was => after.Any(now => Same(was, now)));
-        foreach (var now in after.Where(now => !before.Any(was => Same(was, now))))
+        var left = Fresh(after, before);
+        foreach (var now in Fresh(before, after))
         {
             var was = left.FirstOrDefault(f => f.Descriptor.Code == now.Descriptor.Code);
             left = was is null ? left : left.Remove(was);
@@ -82,12 +82,13 @@ internal static class PartChanges
         rows.AddRange(left.Select(was => new ChangeRow(Found, ChangeMark.Removed, Name(was), was.Message, "")));
         return rows.ToImmutable();
 
-        static bool Same(Finding a, Finding b) =>
-            a.Descriptor.Code == b.Descriptor.Code && a.Severity == b.Severity && a.Message == b.Message && a.AcceptedBecause is null == b.AcceptedBecause is null;
-
         static string Name(Finding finding) =>
             $"{finding.Descriptor.Code} {finding.Descriptor.Name}, {(finding.AcceptedBecause is null ? Words.Of(finding.Severity) : "accepted")}";
     }
+
+    /// <summary>The findings of the later version that the earlier one did not have: of the same kind, with the same words.</summary>
+    public static ImmutableArray<Finding> Fresh(ImmutableArray<Finding> before, ImmutableArray<Finding> after) => after.RemoveAll(now => before.Any(was =>
+        was.Descriptor.Code == now.Descriptor.Code && was.Severity == now.Severity && was.Message == now.Message && was.AcceptedBecause is null == now.AcceptedBecause is null));
 
     private static IEnumerable<ChangeRow> OfCost(CostPlan? before, CostPlan? after)
     {
