@@ -66,7 +66,7 @@ internal static class StacksDrawing
             var band = heights[line];
             at -= band;
             shapes.Add(PathShape.Box(x, at, BandWidth, band, change.IsChange ? Pen.Bold with { Dashed = change.Fate == LineFate.Removed } : Pen.Thin, line.Item is Model.CoreItem ? Fill.Dotted : Fill.White));
-            var text = Fit($"{(line.Number > 0 ? Numbers.Whole(line.Number) + " " : "")}{line.Item.Name}: {WrittenText.ForReading(StackComparison.RestOf(line.Item))}{(change.IsChange ? $" ({Word(change)})" : "")}", BandWidth - 3);
+            var text = Fit($"{(line.Number > 0 ? Numbers.Whole(line.Number) + " " : "")}{line.Item.Name}: {WrittenText.ForReading(StackComparison.RestOf(line.Item))}", BandWidth - 3);
             shapes.Add(new TextShape(new(x + 1.5, at + (band / 2) + (Lettering.HeightMm(SizePt) / 2)), text, SizePt, Strong: change.IsChange));
             middles.Add(line, at + (band / 2));
         }
