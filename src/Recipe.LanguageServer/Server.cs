@@ -1,4 +1,5 @@
 using System.Reflection;
+using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Features;
 using Recipe.LanguageServer.Protocol;
@@ -29,11 +30,12 @@ internal sealed class Server : IMessageHandler
     /// <param name="input">Where the client's messages come from.</param>
     /// <param name="output">Where ours go.</param>
     /// <param name="today">The day, asked for at each question.</param>
+    /// <param name="lastCommit">Opens the texts of the last commit, or null.</param>
     /// <param name="clientIs">Told the number of the client's process when it says it.</param>
-    public static int Run(Stream input, Stream output, Func<DateOnly> today, Action<int>? clientIs = null)
+    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, Action<int>? clientIs = null)
     {
         using var connection = new Connection(input, output);
-        return connection.Run(new Server(new Session(connection, today), clientIs));
+        return connection.Run(new Server(new Session(connection, today) { LastCommit = lastCommit }, clientIs));
     }
 
     public void OnRequest(Message request, MessageWriter writer, CancellationToken token)

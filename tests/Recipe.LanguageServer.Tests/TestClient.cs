@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Recipe.Compiler.Comparing;
 
 namespace Recipe.LanguageServer.Tests;
 
@@ -20,14 +21,14 @@ internal sealed class TestClient : IDisposable
     private readonly Task<int> _server;
     private int _lastId;
 
-    public TestClient()
+    public TestClient(Func<string, OpenedRevision>? lastCommit = null)
     {
         _server = Task.Factory.StartNew(
             () =>
             {
                 using (_fromServer)
                 {
-                    return StdioServer.Run(_toServer, _fromServer, () => Today);
+                    return StdioServer.Run(_toServer, _fromServer, () => Today, lastCommit);
                 }
             },
             CancellationToken.None,

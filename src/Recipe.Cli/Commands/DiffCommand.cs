@@ -1,8 +1,6 @@
 using System.CommandLine;
 using Recipe.Cli.Files;
-using Recipe.Compiler;
 using Recipe.Compiler.Comparing;
-using Recipe.Documents;
 
 namespace Recipe.Cli.Commands;
 
@@ -24,18 +22,18 @@ internal static class DiffCommand
 
     private static int Run(Terminal terminal, string before, string? after, string[] paths, string format)
     {
-        var files = Compare(before, after, paths, terminal.Today);
+        var compared = Compare(before, after, paths, terminal.Today);
         terminal.Out.Write(format switch
         {
-            "md" => ChangeReport.AsMarkdown(files),
-            "html" => ChangeReport.AsHtml(files),
-            "json" => ChangeReport.AsJson(files),
-            _ => files.All(file => file.IsSame) ? "Nothing is different.\n" : ChangeReport.AsText(files),
+            "md" => compared.AsMarkdown(),
+            "html" => compared.AsHtml(),
+            "json" => compared.AsJson(),
+            _ => compared.IsSame ? "Nothing is different.\n" : compared.AsText(),
         });
         return ExitStatus.Clean;
     }
 
-    private static List<ComparedFile> Compare(string before, string? after, string[] paths, DateOnly today)
+    private static Comparison Compare(string before, string? after, string[] paths, DateOnly today)
     {
         var (oldIsPath, newIsPath) = (IsPath(before), after is not null && IsPath(after));
         if (oldIsPath && !newIsPath)
@@ -53,8 +51,13 @@ internal static class DiffCommand
             throw new CannotRunException("there is no recipe to compare.");
         }
 
-        return [.. pairs.Select(pair => Comparison.Of(
-            pair.Old is { } a ? old.Compile(a) : null, pair.Old is { } x ? old.Shown(x) : "nothing", pair.New is { } b ? now.Compile(b) : null, pair.New is { } y ? now.Shown(y) : "nothing", today))];
+        return Comparison.Of(
+            pairs.Select(pair => new FileVersions(
+                pair.Old is { } was ? old.Compile(was) : null,
+                pair.Old is null ? "nothing" : old.Shown(pair.Old),
+                pair.New is { } file ? now.Compile(file) : null,
+                pair.New is null ? "nothing" : now.Shown(pair.New))),
+            today);
     }
 
     private static bool IsPath(string name) => File.Exists(name) || Directory.Exists(name);

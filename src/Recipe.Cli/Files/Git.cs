@@ -12,7 +12,7 @@ internal static class Git
     public static string Ask(params string[] arguments)
     {
         var (status, output, error) = Run(arguments);
-        return status == 0 ? output : throw new CannotRunException($"git {arguments[0]}: {FirstLine(error)}");
+        return status == 0 ? output : throw new CannotRunException($"git: {FirstLine(error)}");
     }
 
     /// <summary>Whether git answers without complaint.</summary>

@@ -11,26 +11,28 @@ namespace Recipe.Cli.Files;
 /// </summary>
 internal sealed class GitFiles : IFileStore, IDisposable
 {
+    private readonly string _folder;
     private readonly string _revision;
     private readonly Process _git;
     private readonly Lock _gate = new();
     private readonly Dictionary<string, string?> _known = new(StringComparer.Ordinal);
 
-    /// <summary>Opens a revision of the repository of the current folder.</summary>
+    /// <summary>Opens a revision of the repository of a folder.</summary>
     /// <exception cref="CannotRunException">There is no git, no repository, or no such revision.</exception>
-    public GitFiles(string revision)
+    public GitFiles(string revision, string folder = ".")
     {
-        Git.Ask("rev-parse", "--git-dir");
-        _revision = Git.Agrees("rev-parse", "--verify", "--quiet", "--end-of-options", revision + "^{commit}")
-            ? Git.Ask("rev-parse", "--verify", "--end-of-options", revision + "^{commit}").Trim()
+        _folder = Path.GetFullPath(folder);
+        Git.Ask("-C", _folder, "rev-parse", "--git-dir");
+        _revision = Git.Agrees("-C", _folder, "rev-parse", "--verify", "--quiet", "--end-of-options", revision + "^{commit}")
+            ? Git.Ask("-C", _folder, "rev-parse", "--verify", "--end-of-options", revision + "^{commit}").Trim()
             : throw new CannotRunException($"{revision} is neither a file or folder here nor a revision of this repository.");
-        _git = Git.Start("cat-file", "--batch");
+        _git = Git.Start("-C", _folder, "cat-file", "--batch");
     }
 
     /// <summary>The recipes of the revision below a folder, by their names in the working copy.</summary>
     public List<string> Recipes(string folder) =>
     [
-        .. Git.Ask("-c", "core.quotePath=false", "ls-tree", "-r", "-z", "--name-only", _revision, "--", folder.Length == 0 ? "." : folder)
+        .. Git.Ask("-C", _folder, "-c", "core.quotePath=false", "ls-tree", "-r", "-z", "--name-only", _revision, "--", folder.Length == 0 ? "." : folder)
             .Split('\0', StringSplitOptions.RemoveEmptyEntries)
             .Where(name => name.EndsWith(RecipeFinder.Extension, StringComparison.Ordinal))
             .Order(StringComparer.Ordinal),
@@ -58,7 +60,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
 
     private string? Read(string name)
     {
-        var path = Path.IsPathRooted(name) ? Path.GetRelativePath(Environment.CurrentDirectory, name).Replace('\\', '/') : name;
+        var path = Path.IsPathRooted(name) ? Path.GetRelativePath(_folder, name).Replace('\\', '/') : name;
         if (path.Contains('\n', StringComparison.Ordinal))
         {
             return null;

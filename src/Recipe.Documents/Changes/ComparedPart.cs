@@ -25,4 +25,11 @@ public sealed record ComparedFile(
 {
     /// <summary>Whether anything at all is different.</summary>
     public bool IsSame => Lines.IsEmpty && Parts.All(part => part is { Before: not null, After: not null, IsRenamed: false });
+
+    /// <summary>The same of one part alone, with the lines that belong to no other part.</summary>
+    public ComparedFile Of(string name)
+    {
+        var others = Parts.Where(part => part.Name != name).Select(part => part.Thing).ToHashSet(StringComparer.Ordinal);
+        return this with { Parts = Parts.RemoveAll(part => part.Name != name), Lines = Lines.RemoveAll(line => others.Contains(line.Thing)) };
+    }
 }
