@@ -17,7 +17,8 @@ internal static class HtmlStyle
         var size = document.Paper == PaperSize.Letter ? "letter" : "A4";
         var identity = document.Identity;
         var foot = $"{identity.Part} · {(identity.Revision is { } revision ? $"revision {revision}" : "no revision")}"
-            + (identity.OfOneBuild ? " · serial ____________ · destroy after build" : "")
+            + (identity.Serial is { } serial ? $" · serial {serial}" : identity.OfOneBuild ? " · serial ____________" : "")
+            + (identity.OfOneBuild ? " · destroy after build" : "")
             + (identity.Printed is { } day ? $" · printed {Quantities.Numbers.Day(day)}" : "");
         return $$"""
             @page {
@@ -108,6 +109,7 @@ internal static class HtmlStyle
         .station-head h2 { flex: 1; }
         .station-head p { margin: 0; font-size: 9pt; text-align: right; }
         .station-head .number { display: inline-block; min-width: 11mm; padding: 0 1.5mm; border: 0.8mm solid #000; text-align: center; }
+        .station-head .serial { font-size: 14pt; }
         .note { font-size: 11pt; }
         .fine, table.reference, .facts dt { font-size: 11pt; }
         ul.fine { font-size: 9pt; columns: 2; column-gap: 6mm; padding-left: 4mm; }
