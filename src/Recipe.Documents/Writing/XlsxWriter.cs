@@ -32,7 +32,7 @@ internal static class XlsxWriter
 
     private static async Task Write(MemoryStream stream, IReadOnlyList<Document> documents)
     {
-        var options = new SpreadCheetahOptions { DefaultDateTimeFormat = null };
+        var options = new SpreadCheetahOptions { DefaultDateTimeFormat = null, DocumentProperties = null };
         await using var book = await Spreadsheet.CreateNewAsync(stream, options).ConfigureAwait(false);
         var head = book.AddStyle(new Style { Font = { Bold = true } });
         var day = book.AddStyle(new Style { Format = NumberFormat.Custom("yyyy-mm-dd") });

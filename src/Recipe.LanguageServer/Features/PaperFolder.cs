@@ -21,7 +21,7 @@ internal static class PaperFolder
             {
                 var temporary = $"{folder}/.{paper.FileName}.{Environment.ProcessId}.tmp";
                 pending.Add((temporary, $"{folder}/{paper.FileName}"));
-                File.WriteAllBytes(temporary, paper.Bytes);
+                File.WriteAllBytes(temporary, paper.Bytes.Span);
             }
 
             foreach (var (temporary, final) in pending)
