@@ -39,7 +39,7 @@ public static class BenchPapers
     {
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(wish);
-        return file.Plans.Where(plan => IsWanted(plan, wish)).SelectMany(plan => Write(file, plan, wish));
+        return file.Parts.Where(part => IsWanted(part, wish)).SelectMany(part => Write(file, part.Plan, wish));
     }
 
     /// <summary>
@@ -55,7 +55,7 @@ public static class BenchPapers
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(wish);
         ArgumentNullException.ThrowIfNull(part);
-        var wanted = files.SelectMany(file => file.Plans.Where(plan => IsWanted(plan, wish)).Select(plan => (File: file, Plan: plan))).ToList();
+        var wanted = files.SelectMany(file => file.Parts.Where(part => IsWanted(part, wish)).Select(part => (File: file, part.Plan))).ToList();
         if (wanted.Count == 1)
         {
             part(new PartPapers(0, 1, wanted[0].Plan.Part.Name, Write(wanted[0].File, wanted[0].Plan, wish)));
@@ -77,7 +77,7 @@ public static class BenchPapers
     public static string? Summary(CompiledFile file, string part, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(file);
-        return file.Plans.FirstOrDefault(plan => plan.Part.Name == part) is { } found
+        return file.Parts.FirstOrDefault(known => known.Part.Name == part)?.Plan is { } found
             ? PartSummary.Write(InputFor(file, found, new PaperWish { Part = part, Today = today }))
             : null;
     }
@@ -105,8 +105,8 @@ public static class BenchPapers
         };
     }
 
-    private static bool IsWanted(Plan plan, PaperWish wish) =>
-        (wish.Part is null || wish.Part == plan.Part.Name) && (wish.Only.IsEmpty || wish.Only.Contains(plan.Part.Name));
+    private static bool IsWanted(CompiledPart part, PaperWish wish) =>
+        (wish.Part is null || wish.Part == part.Part.Name) && (wish.Only.IsEmpty || wish.Only.Contains(part.Part.Name));
 
     private static List<WrittenPaper> Write(CompiledFile file, Plan plan, PaperWish wish)
     {
