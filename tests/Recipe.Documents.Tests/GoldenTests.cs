@@ -2,6 +2,9 @@ namespace Recipe.Documents.Tests;
 
 public sealed class GoldenTests
 {
+    /// <summary>How many pages each paper of a case has, and which station begins on which.</summary>
+    internal const string PagesFile = "pages.txt";
+
     public static TheoryData<string, string, PaperFormat> Papers
     {
         get
@@ -37,7 +40,7 @@ public sealed class GoldenTests
     public void No_kept_paper_is_left_over()
     {
         var expected = Cases.Papers.Select(paper => Path.Combine(paper.Case, paper.Kind.FileName("paper", paper.Format)))
-            .Concat(Cases.All.Keys.Select(name => Path.Combine(name, "findings.json")))
+            .Concat(Cases.All.Keys.SelectMany(name => (string[])[Path.Combine(name, "findings.json"), Path.Combine(name, PagesFile)]))
             .Order(StringComparer.Ordinal);
         var kept = Directory.EnumerateFiles(Golden.Folder(), "*", SearchOption.AllDirectories)
             .Select(path => Path.GetRelativePath(Golden.Folder(), path))
