@@ -1,3 +1,5 @@
+using Recipe.Documents.Writing.Pdf;
+
 namespace Recipe.Documents.Tests;
 
 public sealed class GoldenTests
@@ -33,6 +35,26 @@ public sealed class GoldenTests
         foreach (var (name, input) in Cases.All)
         {
             Golden.Check(Path.Combine(name, "findings.json"), FindingsJson.Write(input.Findings, input.NotChecked));
+        }
+    }
+
+    [Fact]
+    public void The_pages_of_every_case_are_the_kept_ones()
+    {
+        foreach (var (name, input) in Cases.All)
+        {
+            var lines = new List<string>();
+            foreach (var size in PdfPageTests.Sizes)
+            {
+                foreach (var document in Documents.Papers.All.Select(kind => kind.Build(input with { Paper = size })))
+                {
+                    var paper = PdfPages.Of(document);
+                    lines.Add($"{document.Kind}, {size}{(document.Landscape ? " landscape" : "")}, {paper.Pages.Count} pages");
+                    lines.AddRange(document.Stations.Select((station, i) => $"  page {paper.Starts[i] + 1} {station.Title}"));
+                }
+            }
+
+            Golden.Check(Path.Combine(name, PagesFile), string.Join('\n', lines) + "\n");
         }
     }
 

@@ -63,7 +63,7 @@ internal static class HtmlStyle
         .facts .blank { margin-left: auto; }
         .facts .blank:only-child { flex: 1; }
         .short { break-inside: avoid; }
-        .labelled { display: inline-flex; gap: 2mm; align-items: center; white-space: nowrap; }
+        .labelled { display: inline-flex; gap: 2mm; align-items: center; max-width: 100%; overflow-wrap: anywhere; }
         .box { margin: 0 0 2.5mm; padding: 1.2mm 3mm; break-inside: avoid; }
         .box h3 { margin: 0 0 1mm; }
         .box ul:last-child, .box p:last-child { margin-bottom: 0; }
@@ -82,7 +82,7 @@ internal static class HtmlStyle
         .card:only-child { grid-column: 1 / -1; }
         .card { padding: 1.5mm 2.5mm; border: 0.2mm solid #000; }
         .alarm { border-width: 1.2mm; }
-        .big { font-size: 28pt; font-weight: bold; line-height: 1.1; white-space: nowrap; }
+        .big { font-size: 28pt; font-weight: bold; line-height: 1.1; }
         .big .unit { font-size: 65%; }
         .ring { display: inline-flex; align-items: center; justify-content: center; min-width: 15mm; height: 15mm; padding: 0 1mm; border: 0.8mm solid #000; border-radius: 7.5mm; font-size: 36pt; font-weight: bold; line-height: 1; }
         .direction { display: flex; gap: 1.5mm; align-items: center; }
