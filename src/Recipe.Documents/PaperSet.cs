@@ -13,14 +13,17 @@ public static class PaperSet
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
-    /// <summary>The files of the wanted papers in the wanted formats, in the order of the papers, the sets last.</summary>
+    /// <summary>
+    /// The files of the wanted papers in the wanted formats, in the order of the papers, the sets last. A paper that the part has no use for
+    /// is left out.
+    /// </summary>
     public static IReadOnlyList<PaperFile> Write(PaperInput input, IEnumerable<PaperKind> kinds, IReadOnlySet<PaperFormat> formats)
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(kinds);
         ArgumentNullException.ThrowIfNull(formats);
         var part = input.Plan.Part.Name;
-        var built = kinds.Select(kind => (Kind: kind, Document: kind.Build(input))).ToList();
+        var built = kinds.Where(kind => kind.AppliesTo(input)).Select(kind => (Kind: kind, Document: kind.Build(input))).ToList();
         var documents = built.Select(paper => paper.Document).ToList();
         var files = new List<PaperFile>();
         foreach (var (kind, document) in built)

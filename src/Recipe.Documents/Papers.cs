@@ -1,6 +1,13 @@
+using Recipe.Documents.Bags;
+using Recipe.Documents.Cures;
+using Recipe.Documents.Cuts;
 using Recipe.Documents.Layout;
+using Recipe.Documents.LayUps;
+using Recipe.Documents.Mixing;
+using Recipe.Documents.Records;
 using Recipe.Documents.Takeoffs;
 using Recipe.Documents.Travellers;
+using Recipe.Documents.Vacuums;
 using Recipe.Documents.Writing;
 
 namespace Recipe.Documents;
@@ -21,8 +28,43 @@ public static class Papers
         "traveller", "Traveller", "every station of the build with targets, hold points and spaces to write in",
         TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
+    /// <summary>What is cut before anything is mixed.</summary>
+    public static PaperKind CutList { get; } = new(
+        "cut-list", "Cut list", "every piece and every layer of the bag to cut, with its size and angle",
+        CutListPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>What is weighed into each pot.</summary>
+    public static PaperKind MixCards { get; } = new(
+        "mix-cards", "Mix cards", "every pot that is mixed: what to weigh, until when to use it",
+        MixCardsPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>Ply by ply from the mould.</summary>
+    public static PaperKind LayUp { get; } = new(
+        "lay-up", "Lay-up card", "ply by ply from the mould: direction, resin, minutes",
+        LayUpPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>The bag from the part outwards.</summary>
+    public static PaperKind Bag { get; } = new(
+        "bag", "Bag sheet", "the layers of the bag from the part outwards, tape, port and gauge",
+        BagPaper.Build, BagPaper.Applies, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>The level and its proof.</summary>
+    public static PaperKind Vacuum { get; } = new(
+        "vacuum", "Vacuum card", "the level to draw, the leak test and what to do when it leaks",
+        VacuumPaper.Build, BagPaper.Applies, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>Heat against the clock.</summary>
+    public static PaperKind Cure { get; } = new(
+        "cure", "Cure chart", "heat and vacuum against the clock, with limits and spaces for readings",
+        CurePaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>What was found on the part.</summary>
+    public static PaperKind Record { get; } = new(
+        "record", "Build record", "what was measured and found on the finished part",
+        RecordPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller];
+    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record];
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));

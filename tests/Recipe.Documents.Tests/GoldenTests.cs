@@ -46,7 +46,7 @@ public sealed class GoldenTests
             var lines = new List<string>();
             foreach (var size in PdfPageTests.Sizes)
             {
-                foreach (var document in Documents.Papers.All.Select(kind => kind.Build(input with { Paper = size })))
+                foreach (var document in Cases.Built(input with { Paper = size }))
                 {
                     var paper = PdfPages.Of(document);
                     lines.Add($"{document.Kind}, {size}{(document.Landscape ? " landscape" : "")}, {paper.Pages.Count} pages");

@@ -38,7 +38,7 @@ public sealed class PdfPageTests
         words.Sample(
             text =>
             {
-                foreach (var document in Papers.All.Select(kind => kind.Build(Hostile.With(text))))
+                foreach (var document in Cases.Built(Hostile.With(text)))
                 {
                     var paper = PdfPages.Of(document);
                     Assert.All(paper.Pages, page => Assert.Empty(Boxes.Faults(page.Shapes, PdfPages.Left, 5, paper.WidthMm - PdfPages.Right, paper.HeightMm - 4)));
@@ -138,8 +138,8 @@ public sealed class PdfPageTests
     internal static IEnumerable<(string Case, Document Document)> Documents() =>
         from input in Cases.All
         from size in Sizes
-        from kind in Papers.All
-        select ($"{input.Key} {size}", kind.Build(input.Value with { Paper = size }));
+        from document in Cases.Built(input.Value with { Paper = size })
+        select ($"{input.Key} {size}", document);
 
     private static Document Of(params Block[] blocks) => new()
     {

@@ -280,7 +280,7 @@ public sealed partial class PdfTests(ITestOutputHelper output)
 
     private static byte[] Write(PaperInput input) => PdfWriter.Write(Built(input));
 
-    private static List<Document> Built(PaperInput input) => [.. Papers.All.Select(kind => kind.Build(input))];
+    private static List<Document> Built(PaperInput input) => [.. Cases.Built(input)];
 
     private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 

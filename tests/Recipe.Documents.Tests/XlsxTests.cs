@@ -96,7 +96,7 @@ public sealed partial class XlsxTests
 
     private sealed record CellXml(string Value, bool IsText, string? Formula);
 
-    private static List<Document> Tables(PaperInput input) => [.. Papers.All.Select(kind => kind.Build(input)).Where(document => document.Data is not null)];
+    private static List<Document> Tables(PaperInput input) => [.. Cases.Built(input).Where(document => document.Data is not null)];
 
     private static void Compare(string name, DataTable table, List<Dictionary<string, CellXml>> rows)
     {

@@ -35,7 +35,7 @@ internal static class BuildCommand
         });
         var undated = new Option<bool>("--undated") { Description = "Print no date, so that the same recipe gives the same bytes on any day." };
         var colour = CommonOptions.Colour();
-        var command = new Command("build", "Check recipes and write the papers of their parts.") { paths, recurse, folder, part, only, paper, format, size, units, serial, quantity, undated, colour };
+        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, only, paper, format, size, units, serial, quantity, undated, colour };
         command.SetAction(result => Run(
             terminal,
             Style.For(terminal, result.GetValue(colour) ?? "auto"),
