@@ -4,7 +4,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Tests.Files;
-using Recipe.Documents.Tests.Plans;
 using Recipe.Documents.Writing;
 using Recipe.Model;
 using Xunit.Abstractions;

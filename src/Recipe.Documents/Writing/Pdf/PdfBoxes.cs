@@ -49,7 +49,7 @@ internal static class PdfBoxes
         {
             const double gap = 6;
             var column = (width - gap) / 2;
-            yield return new ColumnsPiece([.. list.Items.Select(item => Bullet(PdfLines.Inks(item, measures.FineList), column, measures.FineList, measures, 4))], column, gap, 1) { After = measures.Gap(2) };
+            yield return new ColumnsPiece([.. list.Items.Select(item => Bullet(PdfLines.Inks(item, PdfMeasures.FineList), column, PdfMeasures.FineList, measures, 4))], column, gap, 1) { After = measures.Gap(2) };
             yield break;
         }
 
@@ -90,14 +90,14 @@ internal static class PdfBoxes
         }
     }
 
-    private static Piece Title(string mark, string text, double width, PdfMeasures measures)
+    private static TextPiece Title(string mark, string text, double width, PdfMeasures measures)
     {
         var title = TextPiece.Of(mark + text, width, measures.Heading, 1.15, strong: true);
         title.After = measures.Gap(1);
         return title;
     }
 
-    private static Piece Bullet(IEnumerable<PdfLines.Ink> inks, double width, double size, PdfMeasures measures, double indent = 6) => new RowPiece(
+    private static RowPiece Bullet(IEnumerable<PdfLines.Ink> inks, double width, double size, PdfMeasures measures, double indent = 6) => new RowPiece(
         [
             new Beside(indent - (0.28 * size), TextPiece.Of("•", indent, size, measures.Leading)),
             new Beside(indent, TextPiece.Of(inks, width - indent, size, measures.Leading)),

@@ -25,7 +25,7 @@ internal sealed record PdfMeasures(bool IsBench, double Air)
 
     public double Fine => IsBench ? 11 : 9;
 
-    public double FineList => 9;
+    public const double FineList = 9;
 
     public double Big => IsBench ? 28 : 20;
 

@@ -77,7 +77,7 @@ internal static class PdfNumbers
         return heading;
     }
 
-    private static Piece Card(KeyNumber number, double width, PdfMeasures measures)
+    private static FramedPiece Card(KeyNumber number, double width, PdfMeasures measures)
     {
         const double side = 2.5;
         var inner = width - (2 * side);
@@ -105,7 +105,7 @@ internal static class PdfNumbers
         return new FramedPiece(new StackPiece(lines), side, measures.Gap(1.5), measures.Gap(1.5), (_, _, _, _) => { });
     }
 
-    private static Piece Ruled(Fact fact, double width, PdfMeasures measures, double least = 0)
+    private static FramedPiece Ruled(Fact fact, double width, PdfMeasures measures, double least = 0)
     {
         var pad = measures.Gap(0.8);
         var label = TextPiece.Of(fact.Label, measures.LabelWide, measures.Label, measures.Leading);

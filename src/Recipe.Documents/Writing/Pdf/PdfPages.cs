@@ -1,5 +1,4 @@
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
 using Recipe.Model;
 
 namespace Recipe.Documents.Writing.Pdf;

@@ -41,7 +41,7 @@ internal static class PdfTables
         }
     }
 
-    private static Piece Head(Table table, double[] widths, PdfCells cells, PdfMeasures measures)
+    private static MarkPiece Head(Table table, double[] widths, PdfCells cells, PdfMeasures measures)
     {
         var texts = table.Columns.Select((column, i) => TextPiece.Of(column.Title, widths[i] - (2 * cells.Side), cells.HeadSize, measures.Leading, strong: true, column.Align)).ToList();
         var height = texts.Max(text => text.Height) + 0.6 + measures.Gap(1);
