@@ -1,6 +1,8 @@
 using Recipe.Documents.Bags;
+using Recipe.Documents.Changes;
 using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
+using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Records;
@@ -62,8 +64,13 @@ public static class Papers
         "record", "Build record", "what was measured and found on the finished part",
         RecordPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
+    /// <summary>What is different from the version built before.</summary>
+    public static PaperKind ChangeNote { get; } = new(
+        "change-note", "Change note", "what is different from the version before, what to expect and to watch",
+        ChangeNotePaper.Build, input => input.Earlier is not null, PaperFormat.Markdown, PaperFormat.Html);
+
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record];
+    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, ChangeNote];
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));
@@ -85,9 +92,16 @@ public static class Papers
         return format switch
         {
             PaperFormat.Json => PlanJson.Write(input),
-            PaperFormat.Csv => CsvWriter.Write(kind.Build(input).Data ?? throw new ArgumentException($"A {kind.Name} has no table.", nameof(kind))),
-            PaperFormat.Html => HtmlWriter.Write(kind.Build(input)),
-            _ => MarkdownWriter.Write(kind.Build(input)),
+            _ => Write(kind.Build(input), format),
         };
     }
+
+    /// <summary>Writes a built paper in a format that is text.</summary>
+    internal static string Write(Document document, PaperFormat format) => format switch
+    {
+        PaperFormat.Csv => CsvWriter.Write(document.Data ?? throw new ArgumentException($"A {document.Kind} has no table.", nameof(document))),
+        PaperFormat.Html => HtmlWriter.Write(document),
+        PaperFormat.Markdown => MarkdownWriter.Write(document),
+        _ => throw new ArgumentOutOfRangeException(nameof(format), format, "That is no format of text."),
+    };
 }

@@ -45,6 +45,12 @@ internal static class FileComparer
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
+        if (before.Parts.FirstOrDefault(known => known.Part.Name == part) is { } same)
+        {
+            return new EarlierVersion(BenchPapers.InputFor(before, same.Plan, new PaperWish { Today = today }), beforeName, Written(before, after, []));
+        }
+
+        // It may have had another name.
         var compared = Of(before, beforeName, after, "", today);
         return compared.Parts.FirstOrDefault(pair => pair.After?.Plan.Part.Name == part)?.Before is { } earlier
             ? new EarlierVersion(earlier, beforeName, compared.Lines)

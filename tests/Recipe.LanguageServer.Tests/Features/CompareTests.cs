@@ -12,7 +12,7 @@ public sealed class CompareTests
     public void A_part_is_compared_with_the_last_commit_as_it_stands_in_the_editor()
     {
         using var folder = new SampleFolder("hatch-lid.recipe", "shop.recipe");
-        Directory.CreateDirectory(Path.Combine(folder.Path, ".git"));
+        Directory.CreateDirectory(Path.Combine(folder.Folder, ".git"));
         var committed = folder.Read("hatch-lid.recipe");
         using var client = new TestClient(_ => new OpenedRevision(new Committed(committed, folder.Read("shop.recipe")), null));
         client.Initialize("{}", folder.Folders);
@@ -40,7 +40,7 @@ public sealed class CompareTests
     public void A_refusal_of_git_is_passed_on()
     {
         using var folder = new SampleFolder("hatch-lid.recipe", "shop.recipe");
-        Directory.CreateDirectory(Path.Combine(folder.Path, ".git"));
+        Directory.CreateDirectory(Path.Combine(folder.Folder, ".git"));
         using var client = new TestClient(_ => new OpenedRevision(null, "git is not installed."));
         client.Initialize("{}", folder.Folders);
         var uri = folder.UriOf("hatch-lid.recipe");
