@@ -30,6 +30,9 @@ public sealed class DiffVerbTests : IDisposable
         Assert.Matches(@"\n  wet-out\n    ~ resin-content  45 % by weight  ->  42 % by weight", text);
         Assert.Matches(@"\n    ~ Mass, trimmed +\d+ g  ->  \d+ g  -\d+ g \(-\d+ %\)", text);
         Assert.Matches(@"\n    \+ RC3006 target-out-of-reach", text);
+
+        // The variant removes a line that is gone.
+        Assert.Matches(@"\n    \+ RC1211 unknown-ply, error", text);
     }
 
     [Fact]

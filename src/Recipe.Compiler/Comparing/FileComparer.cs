@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents;
+using Recipe.Text.Findings;
 
 namespace Recipe.Compiler.Comparing;
 
@@ -37,8 +38,13 @@ internal static class FileComparer
         }
 
         parts.AddRange(old.Select(gone => new ComparedPart(gone, null)));
-        return new ComparedFile(beforeName, afterName, parts.ToImmutable(), Written(before, after, parts));
+        return new ComparedFile(beforeName, afterName, parts.ToImmutable(), Written(before, after, parts))
+        {
+            Unread = (Unread(before), Unread(after)),
+        };
     }
+
+    private static ImmutableArray<Finding> Unread(CompiledFile? file) => file is null ? [] : [.. file.Tree.Findings, .. file.Bound.Findings];
 
     /// <summary>What a part is compared with on its change note; null when the earlier file has no such part.</summary>
     public static EarlierVersion? EarlierOf(string part, CompiledFile before, string beforeName, CompiledFile after, DateOnly? today)

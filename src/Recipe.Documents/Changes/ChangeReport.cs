@@ -120,9 +120,10 @@ public static class ChangeReport
 
         var things = file.Parts.Select(part => part.Thing).ToHashSet(StringComparer.Ordinal);
         var rest = PartChanges.OfLines(file.Lines.Where(line => !things.Contains(line.Thing)), null, withoutPlies: false);
-        if (!rest.IsEmpty)
+        var unread = PartChanges.OfFindings(file.Unread.Before, file.Unread.After);
+        if (!rest.IsEmpty || !unread.IsEmpty)
         {
-            yield return new Section("Besides the parts", null, rest, [], []);
+            yield return new Section("Besides the parts", null, rest, [], unread);
         }
     }
 

@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Changes;
+using Recipe.Text.Findings;
+
 namespace Recipe.Documents;
 
 /// <summary>A part in two versions.</summary>
@@ -21,15 +25,18 @@ public sealed record ComparedPart(PaperInput? Before, PaperInput? After)
 /// <param name="Parts">Its parts, in the order of the later version, then what is gone.</param>
 /// <param name="Lines">All lines that were written differently, of the files it uses too.</param>
 public sealed record ComparedFile(
-    string Before, string After, System.Collections.Immutable.ImmutableArray<ComparedPart> Parts, System.Collections.Immutable.ImmutableArray<WrittenChange> Lines)
+    string Before, string After, ImmutableArray<ComparedPart> Parts, ImmutableArray<WrittenChange> Lines)
 {
-    /// <summary>Whether anything at all is different.</summary>
-    public bool IsSame => Lines.IsEmpty && Parts.All(part => part is { Before: not null, After: not null, IsRenamed: false });
+    /// <summary>What could not be read or understood in each version: it belongs to no plan.</summary>
+    public (ImmutableArray<Finding> Before, ImmutableArray<Finding> After) Unread { get; init; } = ([], []);
+
+    /// <summary>Whether nothing is different.</summary>
+    public bool IsSame => Lines.IsEmpty && PartChanges.OfFindings(Unread.Before, Unread.After).IsEmpty && Parts.All(part => part is { Before: not null, After: not null, IsRenamed: false });
 
     /// <summary>The same of one part alone, with the lines that belong to no other part.</summary>
     public ComparedFile Of(string name)
     {
         var others = Parts.Where(part => part.Name != name).Select(part => part.Thing).ToHashSet(StringComparer.Ordinal);
-        return this with { Parts = Parts.RemoveAll(part => part.Name != name), Lines = Lines.RemoveAll(line => others.Contains(line.Thing)) };
+        return this with { Parts = Parts.RemoveAll(part => part.Name != name), Lines = Lines.RemoveAll(line => others.Contains(line.Thing)), Unread = ([], []) };
     }
 }
