@@ -50,11 +50,6 @@ internal static class ChangeNotePaper
             yield return block;
         }
 
-        if (!stack.IsEmpty && StacksDrawing.Of(before, after) is { } drawing)
-        {
-            yield return drawing;
-        }
-
         foreach (var block in ChangeBlocks.Effect(PartChanges.OfFigures(before, after, context.Text), say.Say("What to expect")))
         {
             yield return block;
@@ -72,6 +67,10 @@ internal static class ChangeNotePaper
             new(say.Say("Decided by"), Phrase.Empty, new Blank("name and date")),
             new(say.Say("Told to"), Phrase.Empty, new Blank("names")),
         ]);
+        if (!stack.IsEmpty && StacksDrawing.Of(before, after) is { } drawing)
+        {
+            yield return drawing;
+        }
     }
 
     // Another part or mould is none of its business unless it is named by it.
