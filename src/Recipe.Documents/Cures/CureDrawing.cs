@@ -1,0 +1,201 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Drawings;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Planning;
+using UnitsNet;
+
+namespace Recipe.Documents.Cures;
+
+/// <summary>Heat and vacuum against the clock, on squares of 5 mm, so that the real curve can be drawn in by hand.</summary>
+internal static class CureDrawing
+{
+    public const string Name = "cure-chart";
+
+    private const double Left = 17;
+    private const double Width = 180;
+    private const int MostAcross = 31;
+    private const int MostUp = 16;
+    private const double VacuumHeight = 2 * Chart.Square;
+    private const double Size = 9;
+    private const double RingStep = 6.5;
+
+    /// <summary>Points of the plan: time from the start in minutes, temperature in the unit of the paper.</summary>
+    public static ImmutableArray<(double X, double Y)> Profile(BenchContext context, CurePlan cure) =>
+    [
+        .. cure.Steps.SelectMany(step => new[] { (step.Start.Value.Minutes, In(context, step.From)), (step.End.Value.Minutes, In(context, step.To)) }),
+    ];
+
+    /// <summary>A temperature in the unit that the paper shows.</summary>
+    public static double In(BenchContext context, Temperature value) => context.Text.TemperatureUnit == "°F" ? value.DegreesFahrenheit : value.DegreesCelsius;
+
+    public static Drawing Draw(BenchContext context, CurePlan cure, ImmutableArray<CureMark> marks)
+    {
+        var profile = Profile(context, cure);
+        var limit = Limit(context, cure);
+        var across = Chart.Across(cure.Total.Value.Minutes, Left, MostAcross);
+        var rings = Rings(marks, across);
+        var top = 8 + ((rings.IsEmpty ? 0 : rings.Max(ring => ring.Row) + 1) * RingStep) + 2;
+        var up = Heat(context, cure, profile, limit, top);
+        var bottom = up.Start;
+        var hasVacuum = CureMoments.VacuumEnds(context, cure) is not null;
+        var clock = context.Clock.HasStart && context.Clock.Need is not null;
+        var foot = bottom + (hasVacuum ? 4 + VacuumHeight : 0);
+        var canvas = new Canvas(Width, foot + 6 + (clock ? 5 : 0) + 6);
+
+        Key(canvas, context, cure);
+        Chart.Grid(canvas, across, up);
+        foreach (var (mark, row, x) in rings)
+        {
+            var y = 8 + (row * RingStep) + (RingStep / 2);
+            canvas.Line(across.At(mark.At.Minutes), y, across.At(mark.At.Minutes), foot, new Pen(0.35, Dashed: true));
+            canvas.Ring(x, y, Numbers.Whole(marks.IndexOf(mark) + 1), Size);
+        }
+
+        Chart.LabelUp(canvas, up, Left - 1.5, Size);
+        _ = canvas.Text(4, (up.Start + up.End) / 2, context.Text.TemperatureUnit, Size + 1, Anchor.Middle, strong: true, upright: true);
+        Limit(canvas, context, across, up, limit);
+        Chart.Line(canvas, across, up, profile, Pen.Bold);
+        if (cure.Progress is { } progress)
+        {
+            Chart.Line(canvas, across, up, [.. progress.Curve.Where(moment => moment.Transition is not null).Select(moment => (moment.At.Minutes, In(context, moment.Transition!.Value)))], new Pen(0.5, Dashed: true));
+        }
+
+        if (hasVacuum)
+        {
+            Vacuum(canvas, context, cure, across, bottom + 4);
+        }
+
+        Times(canvas, context, across, foot + 4.5, clock);
+        return canvas.Draw(Name, context.Say("Planned heat, to draw the real one into"), Describe(context, cure));
+    }
+
+    // Two marks side by side would cover one another: the second goes a row down.
+    private static ImmutableArray<(CureMark Mark, int Row, double X)> Rings(ImmutableArray<CureMark> marks, Axis across)
+    {
+        var ends = new List<double>();
+        var placed = ImmutableArray.CreateBuilder<(CureMark, int, double)>(marks.Length);
+        foreach (var mark in marks)
+        {
+            var x = across.At(mark.At.Minutes);
+            var row = ends.FindIndex(end => end + RingStep <= x);
+            if (row < 0)
+            {
+                row = ends.Count;
+                ends.Add(0);
+            }
+
+            ends[row] = x;
+            placed.Add((mark, row, x));
+        }
+
+        return placed.ToImmutable();
+    }
+
+    // The limit is drawn where it is near enough to matter; far above, the panel says it.
+    private static (double Value, string What)? Limit(BenchContext context, CurePlan cure)
+    {
+        var peak = In(context, cure.Peak.Value);
+        return cure.Limits.FirstOrDefault(item => item.Limit is not null) is { Limit: { } most } weakest && In(context, most.Value) is var value && value < peak + Math.Max(40, peak)
+            ? (value, context.Say($"{context.Text.Temperature(most.Value).Main}: all that the {weakest.Item} stands"))
+            : null;
+    }
+
+    private static Axis Heat(BenchContext context, CurePlan cure, ImmutableArray<(double X, double Y)> profile, (double Value, string What)? limit, double top)
+    {
+        var values = profile.Select(point => point.Y).ToList();
+        values.AddRange(cure.Progress?.Curve.Select(moment => moment.Transition).OfType<Temperature>().Select(value => In(context, value)).Where(value => value >= 0) ?? []);
+        if (limit is { } most)
+        {
+            values.Add(most.Value);
+        }
+
+        // A square above the hottest, for a curve that overshoots.
+        var axis = Chart.Up(Math.Min(values.Min(), In(context, Temperature.FromDegreesCelsius(10))), values.Max() * 1.08, 0, MostUp);
+        return axis with { Start = top + (axis.Start - axis.End), End = top };
+    }
+
+    private static void Limit(Canvas canvas, BenchContext context, Axis across, Axis up, (double Value, string What)? limit)
+    {
+        if (limit is not { } most)
+        {
+            return;
+        }
+
+        var y = up.At(most.Value);
+        canvas.Line(across.Start, y, across.End, y, new Pen(0.7));
+        var lines = TextLines.Wrap(most.What, across.End - across.Start - 4, Size, strong: true);
+        var width = lines.Max(line => Lettering.WidthMm(line, Size, strong: true)) + 2;
+        var height = (lines.Count * Lettering.LineMm(Size)) + 0.8;
+        canvas.Add(PathShape.Box(across.Start + 1, y + 0.8, width, height, null, Fill.White));
+        for (var i = 0; i < lines.Count; i++)
+        {
+            _ = canvas.Text(across.Start + 2, y + 0.8 + ((i + 0.85) * Lettering.LineMm(Size)), lines[i], Size, strong: true);
+        }
+    }
+
+    private static void Key(Canvas canvas, BenchContext context, CurePlan cure)
+    {
+        var x = Left;
+        Entry(Pen.Bold, context.Say("heat, planned"));
+        if (cure.Progress is { Transition: not null, Curve.IsEmpty: false })
+        {
+            Entry(new Pen(0.5, Dashed: true), context.Say("softens at, by the model"));
+        }
+
+        if (Limit(context, cure) is not null)
+        {
+            Entry(new Pen(0.7), context.Say("no hotter"));
+        }
+
+        void Entry(Pen pen, string what)
+        {
+            canvas.Line(x, 4, x + 10, 4, pen);
+            _ = canvas.Text(x + 11.5, 5, what, Size);
+            x += 11.5 + Lettering.WidthMm(what, Size) + 5;
+        }
+    }
+
+    private static void Vacuum(Canvas canvas, BenchContext context, CurePlan cure, Axis across, double top)
+    {
+        var end = CureMoments.VacuumEnds(context, cure)!.Value.Minutes;
+        var strip = new Axis(0, 2, top + VacuumHeight, top, 1);
+        Chart.Grid(canvas, across, strip);
+        var level = context.Plan.Vacuum is { } levels ? context.Text.Pressure(levels.BelowAmbient.Value).Main : context.Say("on");
+        Chart.Line(canvas, across, strip, [(0, 1.7), (end, 1.7), (end, 0), (across.High, 0)], Pen.Bold);
+        _ = canvas.Text(Left - 1.5, top + VacuumHeight, context.Say("off"), Size, Anchor.End);
+        _ = canvas.Text(Left - 1.5, top + 3.2, context.Say("vac."), Size, Anchor.End);
+        _ = canvas.Text(across.Start + 2, top + 6.5, context.Say($"vacuum {level} below ambient"), Size);
+    }
+
+    private static void Times(Canvas canvas, BenchContext context, Axis across, double y, bool clock)
+    {
+        var hours = across.High >= 180;
+        Chart.LabelAcross(canvas, across, y, minutes => Numbers.AtMost(hours ? minutes / 60 : minutes, 2), Size);
+        _ = canvas.Text(Left - 3, y, hours ? "h" : "min", Size, Anchor.End);
+        if (clock)
+        {
+            Chart.LabelAcross(canvas, across, y + 5, minutes => TimeOfDay(context, minutes), Size - 1);
+            y += 5;
+        }
+
+        var square = Square(across.Step);
+        _ = canvas.Text(
+            across.Start,
+            y + 5,
+            clock ? context.Say($"from full vacuum; by the plan below; one square is {square}") : context.Say($"from the start of the cure; one square is {square}"),
+            Size - 1);
+    }
+
+    private static string Square(double minutes) => QuantityText.Span(Duration.FromMinutes(minutes));
+
+    private static string TimeOfDay(BenchContext context, double minutes)
+    {
+        var time = context.Clock.TimeOfDay(context.Clock.Need!.Value + Duration.FromMinutes(minutes)) ?? "";
+        return time.IndexOf(' ', StringComparison.Ordinal) is var end && end > 0 ? time[..end] : time;
+    }
+
+    private static string Describe(BenchContext context, CurePlan cure) => context.Say(
+        $"Temperature against time over {QuantityText.Span(cure.Total.Value)}, up to {context.Text.Temperature(cure.Peak.Value).Main}, with numbered moments and the vacuum underneath. The list, the steps and the panel say the same in words.");
+}
