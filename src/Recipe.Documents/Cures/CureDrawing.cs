@@ -13,13 +13,13 @@ internal static class CureDrawing
 {
     public const string Name = "cure-chart";
 
-    private const double Left = 17;
+    private const double Left = 19;
     private const double Width = 180;
-    private const int MostAcross = 31;
-    private const int MostUp = 16;
+    private const int MostAcross = 30;
+    private const int MostUp = 20;
     private const double VacuumHeight = 2 * Chart.Square;
-    private const double Size = 9;
-    private const double RingStep = 6.5;
+    private const double Size = 11;
+    private const double RingStep = 7.5;
 
     /// <summary>Points of the plan: time from the start in minutes, temperature in the unit of the paper.</summary>
     public static ImmutableArray<(double X, double Y)> Profile(BenchContext context, CurePlan cure) =>
@@ -162,11 +162,12 @@ internal static class CureDrawing
         var end = CureMoments.VacuumEnds(context, cure)!.Value.Minutes;
         var strip = new Axis(0, 2, top + VacuumHeight, top, 1);
         Chart.Grid(canvas, across, strip);
-        var level = context.Plan.Vacuum is { } levels ? context.Text.Pressure(levels.BelowAmbient.Value).Main : context.Say("on");
+        var words = context.Plan.Vacuum is { } levels ? context.Say($"vacuum on, {context.Text.Pressure(levels.BelowAmbient.Value).Main} below ambient") : context.Say("vacuum on");
+        canvas.Add(PathShape.Box(across.Start + 1, top + 3, Lettering.WidthMm(words, Size) + 2, 5.5, null, Fill.White));
+        _ = canvas.Text(across.Start + 2, top + 7, words, Size);
         Chart.Line(canvas, across, strip, [(0, 1.7), (end, 1.7), (end, 0), (across.High, 0)], Pen.Bold);
         _ = canvas.Text(Left - 1.5, top + VacuumHeight, context.Say("off"), Size, Anchor.End);
-        _ = canvas.Text(Left - 1.5, top + 3.2, context.Say("vac."), Size, Anchor.End);
-        _ = canvas.Text(across.Start + 2, top + 6.5, context.Say($"vacuum {level} below ambient"), Size);
+        _ = canvas.Text(Left - 1.5, top + 3.6, context.Say("vac."), Size, Anchor.End);
     }
 
     private static void Times(Canvas canvas, BenchContext context, Axis across, double y, bool clock)

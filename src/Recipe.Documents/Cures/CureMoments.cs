@@ -39,7 +39,7 @@ internal static class CureMoments
                     heats = true;
                     break;
                 case CureAction.Hold when step.End.Value > step.Start.Value:
-                    marks.Add(new(step.Start.Value, context.Say($"hold {to} starts, counted from the coldest reading")));
+                    marks.Add(new(step.Start.Value, context.Say($"hold {to} starts")));
                     marks.Add(new(step.End.Value, context.Say($"hold {to} ends")));
                     break;
                 case CureAction.Cool or CureAction.Ramp:

@@ -31,7 +31,7 @@ internal static class CureReadings
         var names = Names(context);
         return new Table(
             context.Say($"Every {QuantityText.Span(Duration.FromMinutes(interval))}, and whenever something changes. Put the probes on the part, one where it is coldest"),
-            [new Column(context.Say("Time"), WidthMm: 30), .. names.Select(name => new Column(name)), new Column(context.Say("Oven")), new Column(context.Say("Vacuum")), new Column(context.Say("By"))],
+            [new Column(context.Say("Time"), WidthMm: 37), .. names.Select(name => new Column(name)), new Column(context.Say("Oven")), new Column(context.Say("Vacuum")), new Column(context.Say("By"))],
             [.. Enumerable.Range(0, rows).Select(i => Duration.FromMinutes(Math.Min(i * interval, cure.Total.Value.Minutes))).Select(at => new CellRow(
             [
                 new TextCell(Phrase.Strong(CureStation.At(context, at)), Target(context, cure, at)),

@@ -46,10 +46,9 @@ internal static class CureStation
     }
 
     private static Table Marks(BenchContext context, ImmutableArray<CureMark> marks) => new(
-        context.Say("The numbers on the chart"),
-        [new(context.Say("No."), Align.Centre, 12), new(context.Say("When"), WidthMm: 42), new(context.Say("What"), NamesTheRow: true), new(context.Say("Really at"), WidthMm: 41)],
-        [.. marks.Select((mark, i) => new CellRow([new TextCell(Phrase.Strong(Numbers.Whole(i + 1))), At(context, mark.At), Words.Sentence(mark.What), new Blank(context.Say("real time"))]))],
-        TableUse.Steps);
+        context.Say("The numbers on the chart. A hold counts from the coldest reading"),
+        [new(context.Say("No."), Align.Centre, 12), new(context.Say("When"), WidthMm: 42), new(context.Say("What"), NamesTheRow: true)],
+        [.. marks.Select((mark, i) => new CellRow([new TextCell(Phrase.Strong(Numbers.Whole(i + 1))), At(context, mark.At), Words.Sentence(mark.What)]))]);
 
     private static IfBox If(BenchContext context) => new(
     [

@@ -23,6 +23,9 @@ internal static class Chart
     /// <summary>Side of a square, mm: graph squares of 5 mm, as a school pad has them.</summary>
     public const double Square = 5;
 
+    // Thin enough that a pencil shows over it.
+    private static readonly Pen Hair = new(0.1);
+
     private static readonly ImmutableArray<double> Round = [1, 2, 5];
     private static readonly ImmutableArray<double> RoundMinutes = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440];
 
@@ -82,12 +85,12 @@ internal static class Chart
     {
         foreach (var value in across.Lines())
         {
-            canvas.Line(across.At(value), up.Start, across.At(value), up.End, Pen.Thin);
+            canvas.Line(across.At(value), up.Start, across.At(value), up.End, Hair);
         }
 
         foreach (var value in up.Lines())
         {
-            canvas.Line(across.Start, up.At(value), across.End, up.At(value), Pen.Thin);
+            canvas.Line(across.Start, up.At(value), across.End, up.At(value), Hair);
         }
 
         canvas.Add(PathShape.Box(across.Start, up.End, across.End - across.Start, up.Start - up.End, Pen.Firm));
