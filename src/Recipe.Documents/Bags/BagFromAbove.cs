@@ -47,6 +47,9 @@ internal static class BagFromAbove
         canvas.Add(new PathShape(tape, new Pen(1.4, Dashed: true), Closed: true));
         canvas.Add(new PathShape(outline.On(x, y, scale), new Pen(0.7), Closed: true, Fill.Pale));
         Pleats(canvas, bag, tape, left + (wide / 2), top + (high / 2));
+        // Port and gauge face one another over the part.
+        _ = canvas.Ring(left + (edge * 0.35), top + (high / 2), "P");
+        _ = canvas.Ring(left + wide - (edge * 0.35), top + (high / 2), "G");
         if (context.Process == Process.Infused)
         {
             Lines(canvas, context, outline, x, y, scale, edge);
@@ -56,9 +59,6 @@ internal static class BagFromAbove
             _ = canvas.Text(x + (outline.Length.Millimeters * scale / 2), y + (outline.Width.Millimeters * scale / 2), context.Say("part"), Size, Anchor.Middle);
         }
 
-        // Port and gauge face one another over the part.
-        canvas.Ring(left + (edge * 0.35), top + (high / 2), "P");
-        canvas.Ring(left + wide - (edge * 0.35), top + (high / 2), "G");
         canvas.Across(x, x + (outline.Length.Millimeters * scale), top + high + 7, context.Text.Size(outline.Length).Main, Size);
         canvas.Down(left + wide + 4, y, y + (outline.Width.Millimeters * scale), context.Text.Size(outline.Width).Main, Size);
         if (known)
@@ -111,8 +111,8 @@ internal static class BagFromAbove
         canvas.Line(x, y + width + gap, x + length, y + width + gap, new Pen(1.6));
         canvas.Line(x, y - gap, x + length, y - gap, new Pen(0.6));
         canvas.Arrow(x + (length * 0.3), y + width - 2, x + (length * 0.3), y + 2, Pen.Firm);
-        canvas.Ring(x + (length * 0.85), y + width - 5, "F");
-        canvas.Ring(x + (length * 0.85), y + 5, "V");
+        _ = canvas.Ring(x + (length * 0.85), y + width - 5, "F");
+        _ = canvas.Ring(x + (length * 0.85), y + 5, "V");
         if (context.Part.Infusion?.Path is { } path)
         {
             _ = canvas.Text(x + (length * 0.3) + 2, y + (width / 2) + 1.5, context.Say($"resin runs {context.Text.Written(path, value => context.Text.Size(value)).Main}"), Size);
@@ -135,7 +135,7 @@ internal static class BagFromAbove
         var y = 8.0;
         foreach (var (mark, what) in entries)
         {
-            canvas.Ring(x + 3, y, mark);
+            _ = canvas.Ring(x + 3, y, mark);
             _ = canvas.Text(x + 9, y + 1.5, what, Size);
             y += 8.5;
         }

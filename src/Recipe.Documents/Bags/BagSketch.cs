@@ -144,21 +144,26 @@ internal static class BagSketch
         var left = Middle - Largest - 1;
         if (!bag.IsEnvelope)
         {
-            canvas.Ring(8, floor - 6.5, "T");
+            _ = canvas.Ring(8, floor - 6.5, "T");
         }
 
         // A port on a pad of breather, inside the bag, away from the part; the hose goes to the catch pot.
         if (!bag.Ports.IsEmpty || bag.Hose is not null)
         {
-            var x = left + 2.5;
+            var x = left + 5;
+            canvas.Add(PathShape.Box(x - 3, roof + LayerHeight - 0.6, 6, 2.6, new Pen(0.3), Fill.Dotted));
             canvas.Line(x, roof + 1, x, 9, new Pen(1.2));
             canvas.Line(x, 9, 5, 9, new Pen(1.2));
-            canvas.Ring(x, Math.Max(roof - 4, 14), "P");
-            canvas.Ring(10, 4.5, "H");
+            _ = canvas.Ring(x, Math.Max(roof - 4, 14), "P");
+            if (bag.Hose is not null || bag.CatchPot is not null)
+            {
+                _ = canvas.Ring(10, 4.5, "H");
+            }
+
             if (bag.CatchPot is not null)
             {
                 canvas.Add(PathShape.Box(2, 9, 5, 7, Pen.Firm, Fill.White));
-                canvas.Ring(4.5, 20, "C");
+                _ = canvas.Ring(4.5, 20, "C");
             }
         }
 
@@ -168,7 +173,7 @@ internal static class BagSketch
             canvas.Line(x, roof + 1, x, 12, new Pen(0.5));
             canvas.Add(new CircleShape(new Spot(x, 9), 3.4, Pen.Firm, Fill.White));
             canvas.Line(x, 9, x + 1.8, 7.2, Pen.Firm);
-            canvas.Ring(x - 8.5, 9, "G");
+            _ = canvas.Ring(x - 8.5, 9, "G");
         }
     }
 
@@ -193,7 +198,7 @@ internal static class BagSketch
         {
             canvas.Line(ends[i].X, ends[i].Y, Middle + Largest + 8, ends[i].Y, Pen.Thin);
             canvas.Line(Middle + Largest + 8, ends[i].Y, Column - 3, places[i], Pen.Thin);
-            canvas.Ring(Column + 3, places[i], labels[i].Mark, 10);
+            _ = canvas.Ring(Column + 3, places[i], labels[i].Mark, 10);
             _ = canvas.Lines(
                 Column + 10,
                 places[i] - ((labels[i].Lines.Count - 1) * Lettering.LineMm(Size) / 2) + (Lettering.HeightMm(Size) / 2),

@@ -3,6 +3,7 @@ using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Model;
 using Recipe.Planning;
 using UnitsNet;
 
@@ -13,13 +14,17 @@ internal static class CureDrawing
 {
     public const string Name = "cure-chart";
 
-    private const double Left = 19;
+    private const double Left = 17;
     private const double Width = 180;
+    // Letter is 18 mm shorter than A4; the list of moments must still fit under the chart.
+    private const int MostUpOnA4 = 19;
+    private const int MostUpOnLetter = 15;
     private const int MostAcross = 30;
-    private const int MostUp = 20;
+    private const double VacuumGap = 6.5;
     private const double VacuumHeight = 2 * Chart.Square;
     private const double Size = 11;
     private const double RingStep = 7.5;
+    private const double KeyHeight = 14;
 
     /// <summary>Points of the plan: time from the start in minutes, temperature in the unit of the paper.</summary>
     public static ImmutableArray<(double X, double Y)> Profile(BenchContext context, CurePlan cure) =>
@@ -36,26 +41,26 @@ internal static class CureDrawing
         var limit = Limit(context, cure);
         var across = Chart.Across(cure.Total.Value.Minutes, Left, MostAcross);
         var rings = Rings(marks, across);
-        var top = 8 + ((rings.IsEmpty ? 0 : rings.Max(ring => ring.Row) + 1) * RingStep) + 2;
+        var top = KeyHeight + ((rings.IsEmpty ? 0 : rings.Max(ring => ring.Row) + 1) * RingStep) + 2;
         var up = Heat(context, cure, profile, limit, top);
         var bottom = up.Start;
         var hasVacuum = CureMoments.VacuumEnds(context, cure) is not null;
         var clock = context.Clock.HasStart && context.Clock.Need is not null;
-        var foot = bottom + (hasVacuum ? 4 + VacuumHeight : 0);
+        var foot = bottom + (hasVacuum ? VacuumGap + VacuumHeight : 0);
         var canvas = new Canvas(Width, foot + 6 + (clock ? 5 : 0) + 6);
 
-        Key(canvas, context, cure);
+        Key(canvas, context, cure, limit);
         Chart.Grid(canvas, across, up);
         foreach (var (mark, row, x) in rings)
         {
-            var y = 8 + (row * RingStep) + (RingStep / 2);
+            var y = KeyHeight + (row * RingStep) + (RingStep / 2);
             canvas.Line(across.At(mark.At.Minutes), y, across.At(mark.At.Minutes), foot, new Pen(0.35, Dashed: true));
-            canvas.Ring(x, y, Numbers.Whole(marks.IndexOf(mark) + 1), Size);
+            _ = canvas.Ring(x, y, Numbers.Whole(marks.IndexOf(mark) + 1), Size);
         }
 
         Chart.LabelUp(canvas, up, Left - 1.5, Size);
         _ = canvas.Text(4, (up.Start + up.End) / 2, context.Text.TemperatureUnit, Size + 1, Anchor.Middle, strong: true, upright: true);
-        Limit(canvas, context, across, up, limit);
+        Limit(canvas, across, up, limit);
         Chart.Line(canvas, across, up, profile, Pen.Bold);
         if (cure.Progress is { } progress)
         {
@@ -64,7 +69,7 @@ internal static class CureDrawing
 
         if (hasVacuum)
         {
-            Vacuum(canvas, context, cure, across, bottom + 4);
+            Vacuum(canvas, context, cure, across, bottom + VacuumGap);
         }
 
         Times(canvas, context, across, foot + 4.5, clock);
@@ -94,15 +99,15 @@ internal static class CureDrawing
     }
 
     // The limit is drawn where it is near enough to matter; far above, the panel says it.
-    private static (double Value, string What)? Limit(BenchContext context, CurePlan cure)
+    private static (double Value, string Short, string What)? Limit(BenchContext context, CurePlan cure)
     {
         var peak = In(context, cure.Peak.Value);
         return cure.Limits.FirstOrDefault(item => item.Limit is not null) is { Limit: { } most } weakest && In(context, most.Value) is var value && value < peak + Math.Max(40, peak)
-            ? (value, context.Say($"{context.Text.Temperature(most.Value).Main}: all that the {weakest.Item} stands"))
+            ? (value, context.Text.Temperature(most.Value).Main, context.Say($"no hotter than {context.Text.Temperature(most.Value).Main}, for the {weakest.Item}"))
             : null;
     }
 
-    private static Axis Heat(BenchContext context, CurePlan cure, ImmutableArray<(double X, double Y)> profile, (double Value, string What)? limit, double top)
+    private static Axis Heat(BenchContext context, CurePlan cure, ImmutableArray<(double X, double Y)> profile, (double Value, string Short, string What)? limit, double top)
     {
         var values = profile.Select(point => point.Y).ToList();
         values.AddRange(cure.Progress?.Curve.Select(moment => moment.Transition).OfType<Temperature>().Select(value => In(context, value)).Where(value => value >= 0) ?? []);
@@ -112,11 +117,11 @@ internal static class CureDrawing
         }
 
         // A square above the hottest, for a curve that overshoots.
-        var axis = Chart.Up(Math.Min(values.Min(), In(context, Temperature.FromDegreesCelsius(10))), values.Max() * 1.08, 0, MostUp);
+        var axis = Chart.Up(Math.Min(values.Min(), In(context, Temperature.FromDegreesCelsius(10))), values.Max() * 1.08, 0, context.Paper.Paper == PaperSize.Letter ? MostUpOnLetter : MostUpOnA4);
         return axis with { Start = top + (axis.Start - axis.End), End = top };
     }
 
-    private static void Limit(Canvas canvas, BenchContext context, Axis across, Axis up, (double Value, string What)? limit)
+    private static void Limit(Canvas canvas, Axis across, Axis up, (double Value, string Short, string What)? limit)
     {
         if (limit is not { } most)
         {
@@ -124,35 +129,29 @@ internal static class CureDrawing
         }
 
         var y = up.At(most.Value);
-        canvas.Line(across.Start, y, across.End, y, new Pen(0.7));
-        var lines = TextLines.Wrap(most.What, across.End - across.Start - 4, Size, strong: true);
-        var width = lines.Max(line => Lettering.WidthMm(line, Size, strong: true)) + 2;
-        var height = (lines.Count * Lettering.LineMm(Size)) + 0.8;
-        canvas.Add(PathShape.Box(across.Start + 1, y + 0.8, width, height, null, Fill.White));
-        for (var i = 0; i < lines.Count; i++)
-        {
-            _ = canvas.Text(across.Start + 2, y + 0.8 + ((i + 0.85) * Lettering.LineMm(Size)), lines[i], Size, strong: true);
-        }
+        canvas.Line(across.Start, y, across.End + 1, y, new Pen(0.7));
+        _ = canvas.Text(across.End + 1.5, y + (Lettering.HeightMm(Size - 1) / 2), most.Short, Size - 1, strong: true);
     }
 
-    private static void Key(Canvas canvas, BenchContext context, CurePlan cure)
+    private static void Key(Canvas canvas, BenchContext context, CurePlan cure, (double Value, string Short, string What)? limit)
     {
-        var x = Left;
+        var (x, y) = (Left, 4.0);
         Entry(Pen.Bold, context.Say("heat, planned"));
         if (cure.Progress is { Transition: not null, Curve.IsEmpty: false })
         {
             Entry(new Pen(0.5, Dashed: true), context.Say("softens at, by the model"));
         }
 
-        if (Limit(context, cure) is not null)
+        if (limit is { } most)
         {
-            Entry(new Pen(0.7), context.Say("no hotter"));
+            (x, y) = (Left, 10);
+            Entry(new Pen(0.7), TextLines.Wrap(most.What, Width - Left - 12, Size)[0]);
         }
 
         void Entry(Pen pen, string what)
         {
-            canvas.Line(x, 4, x + 10, 4, pen);
-            _ = canvas.Text(x + 11.5, 5, what, Size);
+            canvas.Line(x, y, x + 10, y, pen);
+            _ = canvas.Text(x + 11.5, y + 1.2, what, Size);
             x += 11.5 + Lettering.WidthMm(what, Size) + 5;
         }
     }
@@ -163,8 +162,7 @@ internal static class CureDrawing
         var strip = new Axis(0, 2, top + VacuumHeight, top, 1);
         Chart.Grid(canvas, across, strip);
         var words = context.Plan.Vacuum is { } levels ? context.Say($"vacuum on, {context.Text.Pressure(levels.BelowAmbient.Value).Main} below ambient") : context.Say("vacuum on");
-        canvas.Add(PathShape.Box(across.Start + 1, top + 3, Lettering.WidthMm(words, Size) + 2, 5.5, null, Fill.White));
-        _ = canvas.Text(across.Start + 2, top + 7, words, Size);
+        _ = canvas.Text(across.Start, top - 1.4, words, Size);
         Chart.Line(canvas, across, strip, [(0, 1.7), (end, 1.7), (end, 0), (across.High, 0)], Pen.Bold);
         _ = canvas.Text(Left - 1.5, top + VacuumHeight, context.Say("off"), Size, Anchor.End);
         _ = canvas.Text(Left - 1.5, top + 3.6, context.Say("vac."), Size, Anchor.End);

@@ -77,17 +77,21 @@ internal sealed class Canvas(double widthMm, double heightMm)
     /// <summary>Whether no text stands there yet.</summary>
     public bool IsFree(Box box) => new Box(0, 0, WidthMm, HeightMm).Holds(box) && !_texts.Any(box.Meets);
 
-    /// <summary>Keeps letters out of a place.</summary>
-    public void Keep(Box box) => _texts.Add(box);
-
-    /// <summary>A short mark in a ring: a number, a letter.</summary>
-    public void Ring(double x, double y, string mark, double sizePt = 9)
+    /// <summary>A short mark in a ring, a number or a letter; like a text only where there is room.</summary>
+    public bool Ring(double x, double y, string mark, double sizePt = 9)
     {
         var text = new TextShape(new Spot(x, y + (Lettering.HeightMm(sizePt) / 2)), mark, sizePt, Anchor.Middle, Strong: true);
         var radius = Math.Max((BoxOf(text).Width / 2) + 0.5, Lettering.HeightMm(sizePt) * 0.95);
+        var room = new Box(x - radius, y - radius, 2 * radius, 2 * radius);
+        if (!IsFree(room))
+        {
+            return false;
+        }
+
         Add(new CircleShape(new Spot(x, y), radius, new Pen(0.35), Fill.White));
         Add(text);
-        Keep(new Box(x - radius, y - radius, 2 * radius, 2 * radius));
+        _texts.Add(room);
+        return true;
     }
 
     /// <summary>A line with a head at its end.</summary>

@@ -165,7 +165,7 @@ internal static class StackSection
             var x = Words;
             if (label.Mark.Length > 0)
             {
-                canvas.Ring(Words + 4, places[i], label.Mark, 10);
+                _ = canvas.Ring(Words + 4, places[i], label.Mark, 10);
                 x = Words + 12;
             }
 
