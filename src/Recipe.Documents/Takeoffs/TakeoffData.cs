@@ -58,17 +58,29 @@ internal static class TakeoffData
     {
         foreach (var sum in TakeoffSums.Of(context.Plan))
         {
-            rows.Add("sum", ("group", Keys.Of(sum.Group)), ("mass_kg", sum.Mass.Kilograms), ("note", Without(sum.WithoutMass, "mass")));
+            var mass = Adding(sum.Mass.Kilograms, context.Plan, line => line.Group == sum.Group ? TakeoffSums.MassOf(line)?.Kilograms : null);
+            rows.Add("sum", ("group", Keys.Of(sum.Group)), ("mass_kg", mass), ("note", Without(sum.WithoutMass, "mass")));
             foreach (var (currency, amount) in sum.Costs)
             {
-                rows.Add("sum", ("group", Keys.Of(sum.Group)), ("cost", amount), ("currency", currency), ("note", Without(sum.WithoutPrice, "price")));
+                var cost = Adding(amount, context.Plan, line => line.Group == sum.Group && line.Price?.Currency == currency ? line.Cost : null);
+                rows.Add("sum", ("group", Keys.Of(sum.Group)), ("cost", cost), ("currency", currency), ("note", Without(sum.WithoutPrice, "price")));
             }
         }
 
-        if (context.Plan.Cost is { } cost)
+        if (context.Plan.Cost is { } all)
         {
-            rows.Add("total", ("cost", cost.Total), ("currency", cost.Currency), ("note", Without(cost.WithoutPrice, "price")));
+            var total = Adding(all.Total, context.Plan, line => line.Price?.Currency == all.Currency ? line.Cost : null);
+            rows.Add("total", ("cost", total), ("currency", all.Currency), ("note", Without(all.WithoutPrice, "price")));
         }
+    }
+
+    // The lines of the takeoff are the first rows of the table. A total that is more than its lines stays a number.
+    private static object Adding<T>(T total, Plan plan, Func<TakeoffLine, T?> value)
+        where T : struct, System.Numerics.INumber<T>
+    {
+        var rows = Enumerable.Range(0, plan.Takeoff.Length).Where(i => value(plan.Takeoff[i]) is not null).ToImmutableArray();
+        var added = rows.Aggregate(T.Zero, (sum, i) => sum + value(plan.Takeoff[i])!.Value);
+        return rows.Length > 0 && double.CreateChecked(T.Abs(added - total)) <= 1e-9 ? new Sum(total, rows) : total;
     }
 
     private static string? Without(int lines, string what) => lines == 0 ? null : $"{Words.Count(lines, "line", "lines")} without {what}";
