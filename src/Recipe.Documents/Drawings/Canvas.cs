@@ -28,7 +28,7 @@ internal sealed class Canvas(double widthMm, double heightMm)
     public static Box BoxOf(TextShape text)
     {
         var width = Lettering.WidthMm(text.Text, text.SizePt, text.Strong);
-        var (above, below) = (Lettering.HeightMm(text.SizePt) * 1.1, Lettering.HeightMm(text.SizePt) * 0.35);
+        var (above, below) = (Lettering.HeightMm(text.SizePt) * 1.1, Lettering.DepthMm(text.SizePt) * 1.1);
         var before = text.Anchor switch { Anchor.Start => 0, Anchor.Middle => width / 2, _ => width };
 
         // Turned by a quarter counter-clockwise: it runs upwards, its top looks left.
