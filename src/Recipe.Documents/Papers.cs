@@ -1,4 +1,5 @@
 using Recipe.Documents.Bags;
+using Recipe.Documents.Changes;
 using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
 using Recipe.Documents.Layout;
@@ -63,8 +64,13 @@ public static class Papers
         "record", "Build record", "what was measured and found on the finished part",
         RecordPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
+    /// <summary>What is different from the version built before.</summary>
+    public static PaperKind ChangeNote { get; } = new(
+        "change-note", "Change note", "what is different from the version before, what to expect and to watch",
+        ChangeNotePaper.Build, input => input.Earlier is not null, PaperFormat.Markdown, PaperFormat.Html);
+
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record];
+    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, ChangeNote];
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));
