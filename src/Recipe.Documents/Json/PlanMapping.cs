@@ -37,6 +37,7 @@ internal static class PlanMapping
             plan.Cure is { } cure ? CureMapping.Of(cure) : null,
             [.. part.Finish.Select(Of)],
             part.Join is { } join ? Of(plan, join) : null,
+            [.. plan.Nests.Select(nest => NestMapping.Of(plan, nest))],
             [.. plan.Takeoff.Select(TakeoffMapping.Of)],
             [.. TakeoffMapping.Sums(plan)],
             TakeoffMapping.Total(plan),

@@ -6,21 +6,21 @@ namespace Recipe.Engineering.Tests.Nesting;
 
 public class RollNestingTests
 {
-    private static readonly Gen<NestPiece> _piece =
+    private static readonly Gen<NestPiece> OnePiece =
         from along in Gen.Double[0.02, 2]
         from across in Gen.Double[0.02, 1.2]
         from count in Gen.Int[1, 6]
         from turn in Gen.Enum<NestTurn>()
         select new NestPiece(Length.FromMeters(along), Length.FromMeters(across), count, turn);
 
-    private static readonly Gen<ImmutableArray<NestPiece>> _pieces = _piece.Array[1, 8].Select(ImmutableArray.Create);
+    private static readonly Gen<ImmutableArray<NestPiece>> SomePieces = OnePiece.Array[1, 8].Select(ImmutableArray.Create);
 
     private static Length M(double value) => Length.FromMeters(value);
 
     [Fact]
     public void Nothing_overlaps_leaves_the_roll_or_is_lost()
     {
-        Gen.Select(_pieces, Gen.Double[1.2, 1.8], Gen.Double[0, 0.03]).Sample((pieces, width, gap) =>
+        Gen.Select(SomePieces, Gen.Double[1.2, 1.8], Gen.Double[0, 0.03]).Sample((pieces, width, gap) =>
         {
             Nest nest = RollNesting.Pack(pieces, M(width), M(gap));
             Assert.Equal(pieces.Sum(piece => piece.Count), nest.Placements.Length);
@@ -45,7 +45,7 @@ public class RollNestingTests
     [Fact]
     public void It_is_never_shorter_than_what_no_layout_undercuts_and_its_waste_is_what_is_left()
     {
-        Gen.Select(_pieces, Gen.Double[1.2, 1.8]).Sample((pieces, width) =>
+        Gen.Select(SomePieces, Gen.Double[1.2, 1.8]).Sample((pieces, width) =>
         {
             Nest nest = RollNesting.Pack(pieces, M(width), Length.Zero);
             double area = pieces.Sum(piece => piece.Count * piece.Along.Meters * piece.Across.Meters);
@@ -57,9 +57,9 @@ public class RollNestingTests
     }
 
     [Fact]
-    public void The_same_pieces_lie_the_same_way_each_time()
+    public void The_sameSomePieces_lie_the_same_way_each_time()
     {
-        _pieces.Sample(pieces =>
+        SomePieces.Sample(pieces =>
             Assert.Equal([.. RollNesting.Pack(pieces, M(1.3), M(0.005)).Placements], RollNesting.Pack(pieces, M(1.3), M(0.005)).Placements.ToArray()));
     }
 
@@ -145,7 +145,7 @@ public class RollNestingTests
     }
 
     [Fact]
-    public void No_pieces_need_no_roll()
+    public void NoSomePieces_need_no_roll()
     {
         Nest nest = RollNesting.Pack([], M(1), Length.Zero);
         Assert.Empty(nest.Placements);
