@@ -1,3 +1,5 @@
+using Recipe.Documents.Cuts;
+using Recipe.Documents.Mixing;
 using Recipe.Documents.Takeoffs;
 using Recipe.Documents.Travellers;
 using Recipe.Documents.Writing;
@@ -20,8 +22,18 @@ public static class Papers
         "traveller", "Traveller", "every station of the build with targets, hold points and spaces to write in",
         TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
+    /// <summary>What is cut from which roll.</summary>
+    public static PaperKind CutList { get; } = new(
+        "cut-list", "Cut list", "what is cut from which roll, how it lies there, and in which order it goes into the kit box",
+        CutListPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
+
+    /// <summary>One card for each pot.</summary>
+    public static PaperKind MixCards { get; } = new(
+        "mix-cards", "Mix cards", "one card for each pot: what is weighed, mixed and used up by when",
+        MixCardsPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
+
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller];
+    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards];
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));

@@ -31,7 +31,7 @@ internal static class Stair
             [UnitsNet]),
 
         // Papers show the plan. They know no syntax and no condition of a finding.
-        new("Recipe.Documents", ["Recipe.Text", "Recipe.Model", "Recipe.Engineering", "Recipe.Planning"], [UnitsNet]),
+        new("Recipe.Documents", ["Recipe.Text", "Recipe.Model", "Recipe.Engineering", "Recipe.Planning"], [UnitsNet, "QRCoder"]),
 
         new("Recipe.HouseRules", ["Recipe.Text", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering", "Recipe.Planning"], [UnitsNet]),
 
