@@ -1,5 +1,8 @@
+using Recipe.Documents.Covers;
 using Recipe.Documents.Cuts;
+using Recipe.Documents.Labels;
 using Recipe.Documents.Mixing;
+using Recipe.Documents.Records;
 using Recipe.Documents.Takeoffs;
 using Recipe.Documents.Travellers;
 using Recipe.Documents.Writing;
@@ -32,8 +35,28 @@ public static class Papers
         "mix-cards", "Mix cards", "one card for each pot: what is weighed, mixed and used up by when",
         MixCardsPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
 
+    /// <summary>What the job is and what goes with it.</summary>
+    public static PaperKind Cover { get; } = new(
+        "cover", "Job cover", "what the job is, which papers go with it, what is open, accepted and assumed, and the card for who helps",
+        CoverPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>What came out of a build.</summary>
+    public static PaperKind Record { get; } = new(
+        "record", "Build record", "what the part weighs and measures, its faults, why, and what changes",
+        RecordPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>What a mould is and what was done to it.</summary>
+    public static PaperKind Passport { get; } = new(
+        "passport", "Mould passport", "what the mould is, how it is released, what it stands, pull by pull",
+        PassportPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>Labels to cut out.</summary>
+    public static PaperKind Labels { get; } = new(
+        "labels", "Labels", "labels for the part, the kit box, pots, witness cups and offcuts, each with a code to scan",
+        LabelsPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards];
+    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, Record, Passport, Labels];
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));

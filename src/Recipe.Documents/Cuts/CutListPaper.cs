@@ -15,9 +15,9 @@ namespace Recipe.Documents.Cuts;
 internal static class CutListPaper
 {
     // What a page holds beside its head, mm; generous, so that a page of the smaller paper holds it too.
-    private const double PageMm = 205;
+    private const double PageMm = 208;
     private const double RowMm = 15;
-    private const double HeadMm = 42;
+    private const double HeadMm = 40;
 
     public static Document Build(PaperInput input)
     {
@@ -31,28 +31,25 @@ internal static class CutListPaper
             ForTheBench = true,
             Stations =
             [
-                .. Rolls(context, [.. rows.Where(row => row.Line is not null)], "Cut the plies"),
+                .. Rolls(context, [.. rows.Where(row => row.Line is not null)], "Cut the plies", []),
                 KitPage.Of(context, rows),
-                .. Rolls(context, [.. rows.Where(row => row.Line is null)], "Cut the bag"),
-                .. Tape(context),
+                .. Rolls(context, [.. rows.Where(row => row.Line is null)], "Cut the bag", [.. Tape(context)]),
             ],
             Data = CutData.Of(context, rows),
         };
     }
 
     // Rolls follow each other on a page as long as they fit.
-    private static IEnumerable<Station> Rolls(PaperContext context, ImmutableArray<CutRow> rows, string title)
+    private static IEnumerable<Station> Rolls(PaperContext context, ImmutableArray<CutRow> rows, string title, ImmutableArray<Block> last)
     {
-        var say = context.Wording;
+        var pages = new List<ImmutableArray<Block>>();
         var blocks = new List<Block>();
         var used = 0.0;
-        foreach (var roll in rows.GroupBy(row => row.Nest).ToList())
+        foreach (var (next, height) in rows.GroupBy(row => row.Nest).Select(roll => Roll(context, [.. roll])).Append((last, last.Length * 70.0)))
         {
-            ImmutableArray<Block> next = [.. RollPage.Of(context, roll.Key, [.. roll])];
-            var height = HeadMm + (roll.Count() * RowMm) + next.OfType<Drawing>().Sum(drawing => drawing.HeightMm + 8);
-            if (blocks.Count > 0 && used + height > PageMm)
+            if (blocks.Count > 0 && next.Length > 0 && used + height > PageMm)
             {
-                yield return new Station(say.Say(title), [.. blocks, Ifs(context)]);
+                pages.Add([.. blocks]);
                 (blocks, used) = ([], 0);
             }
 
@@ -60,10 +57,15 @@ internal static class CutListPaper
             used += height;
         }
 
-        if (blocks.Count > 0)
-        {
-            yield return new Station(say.Say(title), [.. blocks, Ifs(context)]);
-        }
+        pages.Add([.. blocks]);
+        return pages.Where(page => !page.IsEmpty).Select((page, i) => new Station(
+            pages.Count == 1 ? context.Wording.Say(title) : context.Wording.Say($"{context.Wording.Say(title)}, {Numbers.Whole(i + 1)} of {Numbers.Whole(pages.Count)}"), [.. page, Ifs(context)]));
+    }
+
+    private static (ImmutableArray<Block> Blocks, double Height) Roll(PaperContext context, ImmutableArray<CutRow> rows)
+    {
+        ImmutableArray<Block> blocks = [.. RollPage.Of(context, rows[0].Nest, rows)];
+        return (blocks, HeadMm + (rows.Length * RowMm) + blocks.OfType<Drawing>().Sum(drawing => drawing.HeightMm + 5));
     }
 
     private static IfBox Ifs(PaperContext context) => new(
@@ -73,7 +75,7 @@ internal static class CutListPaper
         new(context.Wording.Say("The cloth is wet, dirty or creased"), context.Wording.Say("cut that length off; begin again behind it")),
     ]);
 
-    private static IEnumerable<Station> Tape(PaperContext context)
+    private static IEnumerable<Block> Tape(PaperContext context)
     {
         if (context.Plan.Bag is not { } bag)
         {
@@ -83,10 +85,8 @@ internal static class CutListPaper
         var say = context.Wording;
         var tape = context.Part.Bag?.SealantTape?.Material;
         var length = context.Text.Distance(bag.SealantTape.Value);
-        yield return new Station(say.Say("Lay the bag ready"),
-        [
-            new Table(
-                say.Say("Not from a drawing"),
+        yield return new Table(
+                say.Say("Lay ready too, before mixing"),
                 [new(say.Say("Item"), NamesTheRow: true), new(say.Say("How much"), WidthMm: 50), new(say.Say("Ready"), Align.Centre, 18)],
                 [
                     new CellRow([tape is null ? say.Say("Sealant tape, none named") : Words.Of(tape), new BigCell(length.Main, length.Beside), TickCell.Of(1)]),
@@ -96,8 +96,6 @@ internal static class CutListPaper
                     .. context.Part.Bag?.Layers.Where(layer => layer.Class == LayerClass.Caul)
                         .Select(layer => new CellRow([Words.Of(layer.Material), say.Say("clean, edges rounded"), TickCell.Of(1)])) ?? [],
                 ],
-                TableUse.Steps),
-            new TickList([say.Say("Everything above was cut before mixing."), say.Say("H2 is signed on the traveller.")]),
-        ]);
+                TableUse.Steps);
     }
 }

@@ -18,6 +18,8 @@ internal static class NestDrawing
     private const double Left = 10;
     private const double RowWidth = WidthMm - Left - 2;
     private const double MostHeight = 100;
+    private const double LeastHeight = 22;
+    private const double HeightPerPiece = 8;
     private const double LetterPt = 12;
     private const double SmallPt = 9;
     private const double Under = 7;
@@ -27,7 +29,8 @@ internal static class NestDrawing
     {
         var strips = NestStrips.Of(nest);
         var width = nest.UsableWidth!.Value.Value.Meters;
-        var (rows, scale) = Rows(strips, width);
+        var height = Math.Min(MostHeight, LeastHeight + (HeightPerPiece * nest.Placements.Length));
+        var (rows, scale) = Rows(strips, width, height);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         var top = 1.0;
         foreach (var row in rows)
@@ -110,14 +113,14 @@ internal static class NestDrawing
         }
     }
 
-    private static (ImmutableArray<ImmutableArray<NestStrip>> Rows, double Scale) Rows(ImmutableArray<NestStrip> strips, double width)
+    private static (ImmutableArray<ImmutableArray<NestStrip>> Rows, double Scale) Rows(ImmutableArray<NestStrip> strips, double width, double height)
     {
         (ImmutableArray<ImmutableArray<NestStrip>> Rows, double Scale) best = ([], 0);
         for (var count = 1; count <= Math.Min(MostRows, strips.Length); count++)
         {
             var rows = Split(strips, count);
             var longest = rows.Max(row => row[^1].End - row[0].Start);
-            var scale = Math.Min(RowWidth / longest, (MostHeight - (rows.Length * Under)) / rows.Length / width);
+            var scale = Math.Min(RowWidth / longest, (height - (rows.Length * Under)) / rows.Length / width);
             best = scale > best.Scale * 1.1 ? (rows, scale) : best;
         }
 

@@ -17,9 +17,7 @@ internal static class MixCard
     public static Station Of(PaperContext context, MixRun run, PotPlan pot)
     {
         var say = context.Wording;
-        var title = run.Own is null
-            ? say.Say($"Mix pot {Numbers.Whole(pot.Number)} of {Numbers.Whole(run.Pots.Length)}")
-            : say.Say($"Mix pot {Numbers.Whole(pot.Number)} of {Numbers.Whole(run.Pots.Length)}, {run.Use}");
+        var title = say.Say($"{run.Name} {Numbers.Whole(pot.Number)} of {Numbers.Whole(run.Pots.Length)}");
         return new Station(title,
         [
             Head(context, run, pot),
@@ -41,8 +39,8 @@ internal static class MixCard
         facts.Add(new(say.Say("Ratio"), system.Mix is { } mix ? (Phrase)QuantityText.Written(mix) + (mix.Value.Basis == MixBasis.Volume ? say.Say(". Weigh as below") : "") : say.Say("not known: data sheet")));
         facts.Add(new("● A", Words.Of((Material)system), Lot(context, system, isHardener: false)));
         facts.Add(new("■ B", system.Hardener ?? (run.TakesPeroxide ? say.Say("peroxide") : say.Say("hardener")), Lot(context, system, isHardener: true)));
-        facts.Add(new(say.Say("Scale"), say.Say($"shows {text.ScaleStep} steps{(context.Plan.Shop?.ScaleResolution is null ? say.Say(", assumed") : "")}")));
-        facts.Add(new(say.Say("Resin"), text.Temperature(context.Plan.Conditions.Resin.Value).ToString(), new Blank(say.Say("resin temperature"), text.TemperatureUnit)));
+        facts.Add(new(say.Say("Scale"), context.Plan.Shop?.ScaleResolution is null ? say.Say($"{text.ScaleStep} steps, assumed") : say.Say($"{text.ScaleStep} steps")));
+        facts.Add(new(say.Say("Resin at"), text.Temperature(context.Plan.Conditions.Resin.Value).Main, new Blank(say.Say("resin temperature"), text.TemperatureUnit)));
         return new Facts(facts.ToImmutable());
     }
 
@@ -93,31 +91,26 @@ internal static class MixCard
         return new WorkClock(context.Plan).TimeOfDay(pot.MixedAt.Value, Rounding.Nearest) ?? WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest);
     }
 
-    private static Table After(PaperContext context, MixRun run)
+    private static Facts After(PaperContext context, MixRun run)
     {
         var say = context.Wording;
-        return new Table(
-            "",
-            [new(say.Say("When the pot is done"), NamesTheRow: true), new(say.Say("Write"), WidthMm: 42), new(say.Say("and"), WidthMm: 50), new(say.Say("Write it"), WidthMm: 42)],
-            [
-                new CellRow(
-                [
-                    say.Say("Left in the pot"), new Blank(say.Say("left in the pot"), context.Text.ScaleUnit),
-                    run.Own?.Use == OwnMixUse.Coat ? say.Say("Coat laid") : say.Say("Witness cup number"),
-                    run.Own?.Use == OwnMixUse.Coat ? new Blank(say.Say("coat laid"), context.Text.ScaleUnit) : new Blank(say.Say("witness cup")),
-                ]),
-            ],
-            TableUse.Steps);
+        return new Facts(
+        [
+            new(say.Say("Left in pot"), Phrase.Empty, new Blank(say.Say("left in the pot"), context.Text.ScaleUnit)),
+            run.Own?.Use == OwnMixUse.Coat
+                ? new(say.Say("Coat laid"), Phrase.Empty, new Blank(say.Say("coat laid"), context.Text.ScaleUnit))
+                : new(say.Say("Witness cup"), Phrase.Empty, new Blank(say.Say("number of the witness cup"))),
+        ]);
     }
 
     private static ImmutableArray<IfThen> Ifs(PaperContext context, MixRun run, PotPlan pot)
     {
         var say = context.Wording;
-        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($"; left standing it can pass {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
+        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($"; it can pass {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
         return
         [
-            new(say.Say("The pot warms or draws strings"), say.Say($"stop; spread it in a tray outdoors{hot}")),
-            new(say.Say("The scale is past the band"), say.Say("scrape nothing out; work out the other liquid, or set the pot aside")),
+            new(say.Say("The pot warms or draws strings"), say.Say($"spread it in a tray outdoors{hot}")),
+            new(say.Say("The scale is past the band"), say.Say("scrape nothing out; set the pot aside")),
             new(
                 run.TakesPeroxide ? say.Say("Peroxide on skin, in an eye") : say.Say("Resin or hardener on skin"),
                 run.TakesPeroxide ? say.Say("rinse 15 min with water; get a doctor") : say.Say("wipe dry, wash with soap; no solvent")),

@@ -8,12 +8,13 @@ using UnitsNet;
 namespace Recipe.Documents.Mixing;
 
 /// <summary>A liquid with all its pots.</summary>
+/// <param name="Name">What heads its cards: "Coat pot".</param>
 /// <param name="Use">What it is for, in words.</param>
 /// <param name="System">The liquid.</param>
 /// <param name="Pots">Its pots in order.</param>
 /// <param name="ToMix">What is to be mixed in all.</param>
 /// <param name="Own">The mix of its own that it is, or null for the resin of the plies.</param>
-internal sealed record MixRun(string Use, ResinSystem System, ImmutableArray<PotPlan> Pots, Computed<Mass> ToMix, OwnMixPlan? Own)
+internal sealed record MixRun(string Name, string Use, ResinSystem System, ImmutableArray<PotPlan> Pots, Computed<Mass> ToMix, OwnMixPlan? Own)
 {
     /// <summary>Whether the second liquid is a peroxide, which must never meet an accelerator outside the resin.</summary>
     public bool TakesPeroxide => System.Chemistry is Chemistry.Polyester or Chemistry.Vinylester;
@@ -25,6 +26,12 @@ internal sealed record MixRun(string Use, ResinSystem System, ImmutableArray<Pot
         var own = plan.OwnMixes.Where(mix => !mix.Pots.IsEmpty).Select(mix => new MixRun(
             mix.Use switch
             {
+                OwnMixUse.Coat => say.Say("Coat pot"),
+                OwnMixUse.SeamResin => say.Say("Seam pot"),
+                _ => say.Say("Adhesive pot"),
+            },
+            mix.Use switch
+            {
                 OwnMixUse.Coat => say.Say("coat on the mould"),
                 OwnMixUse.SeamResin => say.Say("tape over the seam"),
                 _ => say.Say("join"),
@@ -33,7 +40,7 @@ internal sealed record MixRun(string Use, ResinSystem System, ImmutableArray<Pot
             mix.Pots,
             mix.ToMix,
             mix)).ToList();
-        ImmutableArray<MixRun> plies = plan.Resin is { } resin && !plan.Pots.IsEmpty ? [new(say.Say("plies"), resin.System, plan.Pots, resin.ToMix, null)] : [];
+        ImmutableArray<MixRun> plies = plan.Resin is { } resin && !plan.Pots.IsEmpty ? [new(say.Say("Pot"), say.Say("plies"), resin.System, plan.Pots, resin.ToMix, null)] : [];
         return [.. own.Where(run => run.Own!.Use == OwnMixUse.Coat), .. plies, .. own.Where(run => run.Own!.Use != OwnMixUse.Coat)];
     }
 
