@@ -13,14 +13,14 @@ internal static class TakeoffData
 {
     private static readonly ImmutableArray<string> Columns =
     [
-        "record", "group", "item", "name", "net", "waste_percent", "gross", "in_stock", "to_buy", "unit",
+        "record", "group", "item", "name", "net", "waste_percent", "gross", "pack", "packs", "in_stock", "lots", "to_buy", "unit",
         "price", "price_per", "price_date", "cost", "currency", "mass_kg", "note", "source",
     ];
 
     public static DataTable Of(PaperContext context)
     {
         var rows = new Rows();
-        foreach (var line in context.Plan.Takeoff)
+        foreach (var line in JobTakeoff.Lines(context))
         {
             Item(rows, context, line);
         }
@@ -42,7 +42,10 @@ internal static class TakeoffData
             ("net", line.Net.Value.Value),
             ("waste_percent", line.Waste.Value * 100),
             ("gross", In(unit, line.Gross.Value)),
+            ("pack", JobTakeoff.PackOf(line) is { } pack ? In(unit, pack.Pack) : null),
+            ("packs", JobTakeoff.PackOf(line)?.Packs),
             ("in_stock", In(unit, line.InStock)),
+            ("lots", line.Shelf.IsEmpty ? null : string.Join("; ", line.Shelf.Select(shelf => string.Join(" ", new[] { shelf.Lot, shelf.Expires is { } day ? Quantities.Numbers.Day(day) : null }.OfType<string>())))),
             ("to_buy", In(unit, line.ToBuy)),
             ("unit", unit?.Symbol ?? "piece"),
             ("price", line.Price?.Amount),
@@ -56,7 +59,7 @@ internal static class TakeoffData
 
     private static void Sums(Rows rows, PaperContext context)
     {
-        foreach (var sum in TakeoffSums.Of(context.Plan))
+        foreach (var sum in TakeoffSums.Of(JobTakeoff.Lines(context)))
         {
             rows.Add("sum", ("group", Keys.Of(sum.Group)), ("mass_kg", sum.Mass.Kilograms), ("note", Without(sum.WithoutMass, "mass")));
             foreach (var (currency, amount) in sum.Costs)
@@ -65,9 +68,11 @@ internal static class TakeoffData
             }
         }
 
-        if (context.Plan.Cost is { } cost)
+        var (costs, without) = JobTakeoff.Total(JobTakeoff.Lines(context));
+        foreach (var (currency, amount) in costs)
         {
-            rows.Add("total", ("cost", cost.Total), ("currency", cost.Currency), ("note", Without(cost.WithoutPrice, "price")));
+            rows.Add("total", ("cost", amount), ("currency", currency), ("note", Without(without, "price")));
+            rows.Add("total-of-one-part", ("cost", decimal.Round(amount / JobTakeoff.Parts(context), 4)), ("currency", currency), ("note", "every part counted as good"));
         }
     }
 
