@@ -21,6 +21,7 @@ internal static class CoverPaper
             Kind = "Job cover",
             Identity = context.Identity(ofOneBuild: false),
             Paper = context.Paper,
+            Landscape = true,
             ForTheBench = false,
             Stations =
             [

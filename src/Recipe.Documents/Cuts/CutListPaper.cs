@@ -17,7 +17,7 @@ internal static class CutListPaper
     // What a page holds beside its head, mm; generous, so that a page of the smaller paper holds it too.
     private const double PageMm = 208;
     private const double RowMm = 15;
-    private const double HeadMm = 40;
+    private const double HeadMm = 55;
 
     public static Document Build(PaperInput input)
     {
@@ -65,12 +65,12 @@ internal static class CutListPaper
     private static (ImmutableArray<Block> Blocks, double Height) Roll(PaperContext context, ImmutableArray<CutRow> rows)
     {
         ImmutableArray<Block> blocks = [.. RollPage.Of(context, rows[0].Nest, rows)];
-        return (blocks, HeadMm + (rows.Length * RowMm) + blocks.OfType<Drawing>().Sum(drawing => drawing.HeightMm + 5));
+        return (blocks, HeadMm + (rows.Length * RowMm) + blocks.OfType<Drawing>().Sum(drawing => drawing.HeightMm + 3));
     }
 
     private static IfBox Ifs(PaperContext context) => new(
     [
-        new(context.Wording.Say("The roll is narrower than printed"), context.Wording.Say("stop; tell the planner the width; cut nothing by guess")),
+        new(context.Wording.Say("The roll is narrower than printed"), context.Wording.Say("stop; have the layout made anew")),
         new(context.Wording.Say("A piece is cut wrong"), context.Wording.Say("mark it with its letter and a cross; cut a new one")),
         new(context.Wording.Say("The cloth is wet, dirty or creased"), context.Wording.Say("cut that length off; begin again behind it")),
     ]);

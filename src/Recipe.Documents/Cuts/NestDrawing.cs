@@ -18,8 +18,8 @@ internal static class NestDrawing
     private const double Left = 10;
     private const double RowWidth = WidthMm - Left - 2;
     private const double MostHeight = 100;
-    private const double LeastHeight = 22;
-    private const double HeightPerPiece = 8;
+    private const double LeastHeight = 24;
+    private const double HeightPerPiece = 7;
     private const double LetterPt = 12;
     private const double SmallPt = 9;
     private const double Under = 7;
@@ -40,14 +40,13 @@ internal static class NestDrawing
         }
 
         var text = context.Text;
-        shapes.Add(new TextShape(new Spot(Left, top + 4), context.Wording.Say($"{text.Size(nest.UsableWidth.Value.Value).Main} usable; warp runs from left to right."), SmallPt));
         var one = rows.Length == 1 ? context.Wording.Say("One row.") : context.Wording.Say($"{Numbers.Whole(rows.Length)} rows, the next begins where the one above ends.");
         return new Drawing(
             "nest-" + Safe(nest.Material.Name),
-            context.Wording.Say($"On the roll: {Words.Of(nest.Material)}"),
+            context.Wording.Say($"On the roll, {text.Size(nest.UsableWidth.Value.Value).Main} wide; warp from left to right"),
             context.Wording.Say($"{Words.Count(nest.Placements.Length, "piece", "pieces")} on {text.Size(nest.LengthUsed!.Value.Value).Main} of roll, {text.Size(nest.UsableWidth.Value.Value).Main} wide. {one}"),
             WidthMm,
-            top + 6,
+            top,
             shapes.ToImmutable());
     }
 

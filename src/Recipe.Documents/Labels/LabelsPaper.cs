@@ -63,7 +63,7 @@ internal static class LabelsPaper
             {
                 var number = $"{Numbers.Whole(pot.Number)} of {Numbers.Whole(run.Pots.Length)}";
                 Add(say.Say($"{run.Name} {number}"), $"{run.Name} {number}", [Words.Of((Material)run.System), say.Say("mixed ______  dead ______")]);
-                Add(say.Say($"Witness, {run.Name} {number}"), $"witness {run.Name} {number}", [Words.Of((Material)run.System), say.Say("keep until H7")]);
+                Add(say.Say("Witness cup"), $"witness {run.Name} {number}", [$"{run.Name} {number}", say.Say("keep until H7")]);
             }
         }
 

@@ -25,22 +25,22 @@ internal static class MixCard
             MixSteps.Of(context, run, pot),
             Times(context, run, pot),
             After(context, run),
-            new IfBox(Ifs(context, run, pot)),
             Sums(context, run),
+            new IfBox(Ifs(context, run, pot)),
         ]);
     }
 
     private static Facts Head(PaperContext context, MixRun run, PotPlan pot)
     {
-        var (say, text, system) = (context.Wording, context.Text, run.System);
+        var (say, system) = (context.Wording, run.System);
         var plies = pot.For.IsEmpty || context.Part.Process.Value == Process.Infused ? run.Use : string.Join(", ", pot.For);
         var facts = ImmutableArray.CreateBuilder<Fact>();
-        facts.Add(new(say.Say("For"), plies));
-        facts.Add(new(say.Say("Ratio"), system.Mix is { } mix ? (Phrase)QuantityText.Written(mix) + (mix.Value.Basis == MixBasis.Volume ? say.Say(". Weigh as below") : "") : say.Say("not known: data sheet")));
+        var ratio = system.Mix is not { } mix ? say.Say("ratio not known: data sheet")
+            : mix.Value.Basis == MixBasis.Volume ? say.Say($"{QuantityText.Written(mix)}; weigh as below")
+            : QuantityText.Written(mix);
+        facts.Add(new(say.Say("For"), (Phrase)plies + "; " + ratio));
         facts.Add(new("● A", Words.Of((Material)system), Lot(context, system, isHardener: false)));
         facts.Add(new("■ B", system.Hardener ?? (run.TakesPeroxide ? say.Say("peroxide") : say.Say("hardener")), Lot(context, system, isHardener: true)));
-        facts.Add(new(say.Say("Scale"), context.Plan.Shop?.ScaleResolution is null ? say.Say($"{text.ScaleStep} steps, assumed") : say.Say($"{text.ScaleStep} steps")));
-        facts.Add(new(say.Say("Resin at"), text.Temperature(context.Plan.Conditions.Resin.Value).Main, new Blank(say.Say("resin temperature"), text.TemperatureUnit)));
         return new Facts(facts.ToImmutable());
     }
 
@@ -96,17 +96,19 @@ internal static class MixCard
         var say = context.Wording;
         return new Facts(
         [
+            new(say.Say("Resin at"), context.Text.Temperature(context.Plan.Conditions.Resin.Value).Main, new Blank(say.Say("resin temperature"), context.Text.TemperatureUnit)),
             new(say.Say("Left in pot"), Phrase.Empty, new Blank(say.Say("left in the pot"), context.Text.ScaleUnit)),
             run.Own?.Use == OwnMixUse.Coat
                 ? new(say.Say("Coat laid"), Phrase.Empty, new Blank(say.Say("coat laid"), context.Text.ScaleUnit))
                 : new(say.Say("Witness cup"), Phrase.Empty, new Blank(say.Say("number of the witness cup"))),
+            new(say.Say("Scale"), context.Plan.Shop?.ScaleResolution is null ? say.Say($"{context.Text.ScaleStep} steps, assumed") : say.Say($"{context.Text.ScaleStep} steps"), new Blank(say.Say("which scale"))),
         ]);
     }
 
     private static ImmutableArray<IfThen> Ifs(PaperContext context, MixRun run, PotPlan pot)
     {
         var say = context.Wording;
-        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($"; it can pass {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
+        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($": it can go past {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
         return
         [
             new(say.Say("The pot warms or draws strings"), say.Say($"spread it in a tray outdoors{hot}")),
@@ -127,7 +129,7 @@ internal static class MixCard
             say.Say("All pots of this liquid"),
             [new(say.Say("Pot"), NamesTheRow: true), new("● A", Align.Right, 32), new("■ B", Align.Right, 32), new(say.Say("Together"), Align.Right, 32)],
             [
-                .. run.Pots.Select(pot => new CellRow(
+                .. run.Pots.Where(_ => run.Pots.Length > 1).Select(pot => new CellRow(
                 [
                     pot.For.IsEmpty ? Numbers.Whole(pot.Number) : $"{Numbers.Whole(pot.Number)}: {string.Join(", ", pot.For)}",
                     pot.Resin is { } resin ? text.Weight(resin.Value).Main : "", pot.Hardener is { } hardener ? text.Weight(hardener.Value).Main : "", text.Weight(MixRun.Total(text, pot)).Main,

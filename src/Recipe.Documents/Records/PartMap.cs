@@ -13,7 +13,7 @@ namespace Recipe.Documents.Records;
 internal static class PartMap
 {
     private const double Width = 180;
-    private const double Tall = 78;
+    private const double Tall = 104;
     private const double Rim = 9;
     private const double HourPt = 10;
     private const int Arc = 48;

@@ -9,7 +9,7 @@ namespace Recipe.Documents.Records;
 /// <summary>The passport of the mould: what it is, how it is released, what it stands, and what was done to it pull by pull.</summary>
 internal static class PassportPaper
 {
-    private const int PullLines = 7;
+    private const int PullLines = 10;
 
     public static Document Build(PaperInput input)
     {
@@ -25,7 +25,7 @@ internal static class PassportPaper
                 ?
                 [
                     new Station(say.Say("The mould"), [Facts(context, mould), Release(context, mould), TapeLandDrawing.Of(context, mould), Ifs(context)]),
-                    new Station(say.Say("Pull by pull"), [Pulls(context), Marks(context)]),
+                    new Station(say.Say("Pull by pull"), [Pulls(context), Marks(context), Ifs(context)]),
                 ]
                 : [new Station(say.Say("The mould"), [new Paragraph(say.Say("The recipe names no mould. Name it: mould, then its block."))])],
         };

@@ -33,7 +33,7 @@ internal static class RecordPaper
             ForTheBench = true,
             Stations =
             [
-                new Station(say.Say("Weigh and measure"), [Measured(context), .. Content(context), Signed(context), Ifs(context)]),
+                new Station(say.Say("Weigh and measure"), [Measured(context), .. Basis(context), Signed(context), Ifs(context)]),
                 new Station(say.Say("Tap and look"),
                 [
                     PartMap.Of(context, bench.Sides),
@@ -45,8 +45,23 @@ internal static class RecordPaper
                         say.Say("Name the place: hour, then distance from the rim."),
                     ]),
                     CodeTable(context),
+                    new IfBox(
+                    [
+                        new(say.Say("A spot sounds dull"), say.Say("VD or DL; ring it, measure it, do not press it")),
+                        new(say.Say("You are not sure"), say.Say("mark it all the same; let another look")),
+                        new(say.Say("The same fault came before"), say.Say("write the serials beside it; tell the planner")),
+                    ]),
                 ]),
-                new Station(say.Say("Decide and learn"), [Found(context), Causes(context), Decision(context)]),
+                new Station(say.Say("Decide and learn"), 
+                [
+                    Found(context), Causes(context), Decision(context),
+                    new IfBox(
+                    [
+                        new(say.Say("Nobody knows the cause"), say.Say("write unknown; a guess goes under guessed")),
+                        new(say.Say("It carries load or flies"), say.Say("no repair without licensed practice")),
+                        new(say.Say("The recipe must change"), say.Say("change the text first, then print anew")),
+                    ]),
+                ]),
             ],
         };
     }
@@ -76,6 +91,7 @@ internal static class RecordPaper
             rows.Add(Row(context, say.Say("Mass trimmed"), say.Say("no target known"), text.ScaleUnit));
         }
 
+        rows.AddRange(Content(context));
         rows.Add(Row(context, say.Say("Length by width at the trim line"), "", text.ThicknessUnit));
         rows.Add(Row(context, say.Say("Pinholes in the worst 10 by 10\u00A0cm"), say.Say("count in one dm²"), say.Say("in 1 dm²")));
         rows.Add(Row(context, say.Say("Finish: A show, B paint, C hidden"), "", ""));
@@ -88,7 +104,7 @@ internal static class RecordPaper
     private static string Rests(PaperContext context, string note, ImmutableArray<string> keys) => context.RestsOn(keys) is { } rests ? context.Wording.Say($"{note}; {rests}") : note;
 
     // What is neither fibre nor its resin is taken off first, so that the share is the one that the plan states.
-    private static IEnumerable<Block> Content(PaperContext context)
+    private static IEnumerable<Row> Content(PaperContext context)
     {
         if (context.Plan.Laminate is not { } laminate)
         {
@@ -97,16 +113,26 @@ internal static class RecordPaper
 
         var (say, text) = (context.Wording, context.Text);
         var other = laminate.Core.Value + laminate.Coats.Value + laminate.Inserts.Value + (laminate.Join?.Value ?? Mass.Zero);
-        yield return new Heading(say.Say("Resin share, from the weights"));
-        yield return new Facts(
+        yield return new CellRow(
         [
-            new(say.Say("Laminate"), other.Grams > 0.05 ? say.Say($"trimmed mass less {text.Weight(other).Main} of core, coats, inserts, join =") : say.Say("trimmed mass ="), new Blank(say.Say("L"), "L")),
-            new(say.Say("Resin share"), say.Say($"( L less {text.Weight(laminate.Fibre.Value).Main} of fibre ) divided by L ="), new Blank(say.Say("resin share"), "%")),
+            say.Say("L, the laminate alone"),
+            text.OnScale(other).Grams > 0 ? say.Say($"trimmed mass less {text.Weight(other).Main} of coats, core, inserts, join") : say.Say("is the trimmed mass"),
+            new Blank(say.Say("L"), text.ScaleUnit),
         ]);
-        yield return new Paragraph(Rests(
-            context,
-            say.Say($"Planned {QuantityText.Share(laminate.ResinFraction.Value)}; fibre {text.Weight(laminate.Fibre.Value).Main} is inside the trim line"),
-            [.. laminate.ResinFraction.RestsOn, .. laminate.Fibre.RestsOn]) + ".", Fine: true);
+        yield return new CellRow(
+        [
+            say.Say($"Resin share: (L less {text.Weight(laminate.Fibre.Value).Main} of fibre) divided by L"),
+            new BigCell(QuantityText.Share(Math.Round(laminate.ResinFraction.Value, 2)), say.Say("planned")),
+            new Blank(say.Say("resin share"), "%"),
+        ]);
+    }
+
+    private static IEnumerable<Block> Basis(PaperContext context)
+    {
+        if (context.Plan.Laminate is { } laminate && context.RestsOn(laminate.ResinFraction.RestsOn, laminate.Fibre.RestsOn) is { } rests)
+        {
+            yield return new Paragraph(context.Wording.Say($"Planned share and fibre inside the trim line: {rests}."), Fine: true);
+        }
     }
 
     private static Paragraph Signed(PaperContext context) => new(context.Wording.Say("Wait 10\u00A0min before you inspect your own work. H8 and H9 are signed on the traveller."));
