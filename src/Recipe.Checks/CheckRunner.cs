@@ -35,66 +35,106 @@ public static class CheckRunner
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentNullException.ThrowIfNull(model);
-        IReadOnlyList<Check> all = checks ?? CheckCatalogue.All;
-        var waivers = new WaiverBook(plans, model, today, all);
+        return Conclude([.. plans.Select(plan => Examine(plan, model, today, checks, earlier, settings))], model, today, checks);
+    }
+
+    /// <summary>Examines one part without hearing any reason: see <see cref="Conclude"/>. Parts may be examined side by side.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="model">As above; so are the rest.</param>
+    /// <param name="today">As above.</param>
+    /// <param name="checks">As above.</param>
+    /// <param name="earlier">As above.</param>
+    /// <param name="settings">As above.</param>
+    public static PartExamination Examine(
+        Plan plan,
+        RecipeModel model,
+        DateOnly? today,
+        IReadOnlyList<Check>? checks = null,
+        IReadOnlyList<Finding>? earlier = null,
+        IReadOnlyList<SeveritySetting>? settings = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(model);
         var held = new HeldSeverities([.. model.Settings, .. settings ?? []]);
         var misread = new Misread(earlier ?? []);
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        var accepted = ImmutableArray.CreateBuilder<Finding>();
-        var notChecked = ImmutableArray.CreateBuilder<NotChecked>();
-        foreach (var plan in plans)
+        var raised = ImmutableArray.CreateBuilder<Raised>();
+        var unspoken = ImmutableArray.CreateBuilder<NotChecked>();
+        foreach (var check in (checks ?? CheckCatalogue.All).Where(c => c is not (WaiverCheck or SettingCheck)))
         {
-            foreach (var check in all.Where(c => c is not (WaiverCheck or SettingCheck)))
+            var context = new CheckContext(check, plan, model, today) { Held = held.Of(check) };
+            if (check.Reads(plan.Part) is { } lines && misread.HasOne(lines))
             {
-                var context = new CheckContext(check, plan, model, today) { Held = held.Of(check) };
-                if (check.Reads(plan.Part) is { } lines && misread.HasOne(lines))
-                {
-                    context.NotChecked($"a line of {lines.Head.Text} is not understood", lines.Head);
-                }
-                else
-                {
-                    check.Examine(context);
-                }
+                context.NotChecked($"a line of {lines.Head.Text} is not understood", lines.Head);
+            }
+            else
+            {
+                check.Examine(context);
+            }
 
-                foreach (var finding in context.Findings)
-                {
-                    var because = waivers.ReasonToAccept(plan.Part, check, finding.Descriptor);
-                    (because is null ? findings : accepted).Add(finding with { AcceptedBecause = because });
-                }
+            foreach (var finding in context.Findings)
+            {
+                raised.Add(new(check, finding));
+            }
 
-                if (context.NotCheckedNote is { } note)
-                {
-                    waivers.CouldNotCheck(check.Descriptor);
-                    notChecked.Add(note);
-                }
+            if (context.NotCheckedNote is { } note)
+            {
+                unspoken.Add(note);
             }
         }
 
-        findings.AddRange(ExamineWaivers(plans, model, today, all, waivers));
+        return new PartExamination(plan.Part, raised.ToImmutable(), unspoken.ToImmutable());
+    }
+
+    /// <summary>What the examinations of the parts of a file come to when the reasons written in it are heard.</summary>
+    /// <param name="parts">The examinations, in the order of the file.</param>
+    /// <param name="model">What the file means.</param>
+    /// <param name="today">As above.</param>
+    /// <param name="checks">As above.</param>
+    public static CheckReport Conclude(IReadOnlyList<PartExamination> parts, RecipeModel model, DateOnly? today, IReadOnlyList<Check>? checks = null)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(model);
+        IReadOnlyList<Check> all = checks ?? CheckCatalogue.All;
+        var waivers = new WaiverBook([.. parts.Select(p => p.Part)], model, today, all);
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        var accepted = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var part in parts)
+        {
+            foreach (var (check, finding) in part.Raised)
+            {
+                var because = waivers.ReasonToAccept(part.Part, check, finding.Descriptor);
+                (because is null ? findings : accepted).Add(because is null ? finding : finding with { AcceptedBecause = because });
+            }
+
+            foreach (var note in part.Unspoken)
+            {
+                waivers.CouldNotCheck(note.Descriptor);
+            }
+        }
+
+        if (parts.Count > 0)
+        {
+            findings.AddRange(ExamineWaivers(model, today, all, waivers));
+        }
+
         findings.AddRange(ExamineSettings(model, today, all));
         return new CheckReport(
             [.. Once(findings)],
             [.. Once(accepted)],
             [
-                .. notChecked
+                .. parts.SelectMany(p => p.Unspoken)
                     .Distinct()
                     .OrderBy(n => n.Descriptor.Code, StringComparer.Ordinal)
                     .ThenBy(n => n.Missing, StringComparer.Ordinal),
             ]);
     }
 
-    private static IEnumerable<Finding> ExamineWaivers(
-        IReadOnlyList<Plan> plans, RecipeModel model, DateOnly? today, IReadOnlyList<Check> all, WaiverBook waivers)
+    private static IEnumerable<Finding> ExamineWaivers(RecipeModel model, DateOnly? today, IReadOnlyList<Check> all, WaiverBook waivers)
     {
-        if (plans.Count == 0)
-        {
-            yield break;
-        }
-
         var uses = waivers.Uses();
         foreach (var check in all.OfType<WaiverCheck>())
         {
-            var context = new CheckContext(check, plans[0], model, today) { Waivers = uses };
+            var context = new CheckContext(check, null, model, today) { Waivers = uses };
             check.Examine(context);
             foreach (var finding in context.Findings)
             {

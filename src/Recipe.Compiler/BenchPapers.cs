@@ -56,10 +56,12 @@ public static class BenchPapers
         var kinds = wish.Papers.IsEmpty ? Papers.All : [.. wish.Papers.Select(KindOf).Distinct()];
         var formats = (wish.Formats.IsEmpty ? Formats : wish.Formats).Select(FormatOf).ToHashSet();
         return
-            from plan in file.Plans
-            where wish.Part is null || wish.Part == plan.Part.Name
+            from part in file.Parts
+            where wish.Part is null || wish.Part == part.Part.Name
+            let plan = part.Plan
             let input = InputFor(file, plan, wish)
             from kind in kinds
+            where kind.AppliesTo(input)
             from format in kind.Formats
             where formats.Contains(format)
             select new WrittenPaper(kind.FileName(plan.Part.Name, format), Papers.Write(input, kind, format));
@@ -69,7 +71,7 @@ public static class BenchPapers
     public static string? Summary(CompiledFile file, string part, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(file);
-        return file.Plans.FirstOrDefault(plan => plan.Part.Name == part) is { } found
+        return file.Parts.FirstOrDefault(known => known.Part.Name == part)?.Plan is { } found
             ? PartSummary.Write(InputFor(file, found, new PaperWish { Part = part, Today = today }))
             : null;
     }

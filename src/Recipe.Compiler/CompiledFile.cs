@@ -18,8 +18,11 @@ public sealed record CompiledFile
     /// <summary>What it means.</summary>
     public required BoundFile Bound { get; init; }
 
-    /// <summary>The plans of its parts and variants, in order.</summary>
-    public required ImmutableArray<Plan> Plans { get; init; }
+    /// <summary>Its parts and variants, in order.</summary>
+    public required ImmutableArray<CompiledPart> Parts { get; init; }
+
+    /// <summary>The plans of all of them, in order. To look at one part, ask that part.</summary>
+    public ImmutableArray<Plan> Plans => [.. Parts.Select(part => part.Plan)];
 
     /// <summary>What the checks found in all of them together.</summary>
     public required CheckReport Report { get; init; }
@@ -37,7 +40,7 @@ public sealed record CompiledFile
     public SourceText Source => Tree.Source;
 
     /// <summary>Names of the parts and variants, in order.</summary>
-    public IEnumerable<string> PartNames => Plans.Select(plan => plan.Part.Name);
+    public IEnumerable<string> PartNames => Parts.Select(part => part.Part.Name);
 
     /// <summary>Findings that a waiver in the recipe accepts.</summary>
     public ImmutableArray<Finding> Accepted => Report.Accepted;

@@ -88,7 +88,7 @@ public static class Explainer
     private static IReadOnlyDictionary<string, Material> MaterialsOf(CompiledFile? file) =>
         file?.Bound.Model.Materials ?? ShippedTexts.Book.Materials;
 
-    private static IEnumerable<string> PartsOf(CompiledFile? file) => file?.Plans.Select(plan => plan.Part.Name) ?? [];
+    private static IEnumerable<string> PartsOf(CompiledFile? file) => file?.PartNames ?? [];
 
     private static string Word(Severity severity) => severity switch
     {

@@ -11,6 +11,7 @@ public sealed class LiveWorkspace
     private readonly IFileStore _files;
     private readonly Book _book;
     private readonly ParsedTexts _parsed = new();
+    private readonly KeptParts _parts = new();
     private readonly Dictionary<string, CompiledFile> _compiled = new(StringComparer.Ordinal);
     private DateOnly? _today;
 
@@ -53,7 +54,7 @@ public sealed class LiveWorkspace
         var stale = wanted.Where(name => !(_compiled.TryGetValue(name, out var known) && IsPresent(known))).Distinct(StringComparer.Ordinal).ToList();
         if (stale.Count > 0)
         {
-            var fresh = new Workspace(_files, today, _book, _parsed).CompileAll(stale);
+            var fresh = new Workspace(_files, today, _book, _parsed, _parts).CompileAll(stale);
             for (var i = 0; i < stale.Count; i++)
             {
                 if (fresh[i] is { } file)
@@ -77,6 +78,7 @@ public sealed class LiveWorkspace
         ArgumentNullException.ThrowIfNull(name);
         _compiled.Remove(name);
         _parsed.Forget(name);
+        _parts.Forget(name);
     }
 
     private bool IsPresent(CompiledFile file) =>

@@ -21,13 +21,12 @@ public sealed class Workspace
     /// <summary>Name of the file in which a shop says how bad it holds findings to be.</summary>
     public const string SettingsFile = "settings.recipe";
 
-    private const int FewParts = 3;
-
     private readonly IFileStore _files;
     private readonly Book _book;
     private readonly DateOnly? _today;
     private readonly UseScope _uses;
     private readonly ParsedTexts _parsed;
+    private readonly KeptParts _parts;
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SeveritySetting>>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
 
@@ -44,21 +43,24 @@ public sealed class Workspace
     /// <param name="today">Today, as above.</param>
     /// <param name="book">The materials always in scope.</param>
     public Workspace(IFileStore files, DateOnly? today, Book book)
-        : this(files, today, book, new ParsedTexts())
+        : this(files, today, book, new ParsedTexts(), new KeptParts())
     {
     }
 
-    /// <summary>Makes a workspace that takes over the trees of texts that have not changed.</summary>
+    /// <summary>Makes a workspace that takes over the trees of texts that have not changed, and the plans of parts that rest on them.</summary>
     /// <param name="files">Where texts come from.</param>
     /// <param name="today">Today, as above.</param>
     /// <param name="book">The materials always in scope.</param>
     /// <param name="parsed">The trees of earlier workspaces; those of this one are put there too.</param>
-    public Workspace(IFileStore files, DateOnly? today, Book book, ParsedTexts parsed)
+    /// <param name="parts">The parts of earlier workspaces; those of this one are put there too.</param>
+    public Workspace(IFileStore files, DateOnly? today, Book book, ParsedTexts parsed, KeptParts parts)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(parsed);
+        ArgumentNullException.ThrowIfNull(parts);
         _parsed = parsed;
+        _parts = parts;
         _files = files;
         _today = today;
         _book = book;
@@ -88,23 +90,27 @@ public sealed class Workspace
     private CompiledFile Compile(SyntaxTree tree)
     {
         var bound = Binder.Bind(tree, _book, _uses);
-        // Parts are planned without knowing of each other: where there are several, side by side, in the order of the file all the same.
-        ImmutableArray<Plan> plans = bound.Model.Parts.Length > FewParts
-            ? [.. bound.Model.Parts.AsParallel().AsOrdered().Select(part => Planner.Plan(part, bound.Model))]
-            : [.. bound.Model.Parts.Select(part => Planner.Plan(part, bound.Model))];
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
-        var report = CheckRunner.Run(plans, bound.Model, _today, earlier: findings, settings: SettingsFor(tree));
+        var earlier = findings.ToArray();
+        var settings = SettingsFor(tree);
+        var restsOn = RestsOn(tree);
+        var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
+        {
+            var plan = Planner.Plan(part, bound.Model);
+            return (plan, CheckRunner.Examine(plan, bound.Model, _today, earlier: earlier, settings: settings));
+        });
+        var report = CheckRunner.Conclude([.. parts.Select(part => part.Examination)], bound.Model, _today);
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
         {
             Tree = tree,
             Bound = bound,
-            Plans = plans,
+            Parts = parts,
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             Revision = RevisionOf(tree),
-            RestsOn = RestsOn(tree),
+            RestsOn = restsOn,
         };
     }
 

@@ -6,9 +6,17 @@ namespace Recipe.Documents;
 /// <summary>A kind of paper: what it is called and what it can be written as.</summary>
 public sealed class PaperKind
 {
+    private readonly Func<PaperInput, bool> _applies;
+
     internal PaperKind(string name, string title, string what, Func<PaperInput, Document> build, params ImmutableArray<PaperFormat> formats)
+        : this(name, title, what, build, _ => true, formats)
     {
-        (Name, Title, What, Build, Formats) = (name, title, what, build, formats);
+    }
+
+    internal PaperKind(
+        string name, string title, string what, Func<PaperInput, Document> build, Func<PaperInput, bool> applies, params ImmutableArray<PaperFormat> formats)
+    {
+        (Name, Title, What, Build, _applies, Formats) = (name, title, what, build, applies, formats);
     }
 
     /// <summary>Its name on the command line: <c>traveller</c>.</summary>
@@ -24,6 +32,13 @@ public sealed class PaperKind
     public ImmutableArray<PaperFormat> Formats { get; }
 
     internal Func<PaperInput, Document> Build { get; }
+
+    /// <summary>Whether a part has use for it: a part without a bag has no bag sheet.</summary>
+    public bool AppliesTo(PaperInput input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        return _applies(input);
+    }
 
     /// <summary>
     /// A file name for the paper of a part: <c>hatch-lid.traveller.html</c>. Characters of the part's name that some file system

@@ -1,10 +1,14 @@
+using Recipe.Documents.Bags;
 using Recipe.Documents.Covers;
+using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
 using Recipe.Documents.Labels;
+using Recipe.Documents.LayUps;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Records;
 using Recipe.Documents.Takeoffs;
 using Recipe.Documents.Travellers;
+using Recipe.Documents.Vacuums;
 using Recipe.Documents.Writing;
 
 namespace Recipe.Documents;
@@ -15,6 +19,11 @@ namespace Recipe.Documents;
 /// </summary>
 public static class Papers
 {
+    /// <summary>What the job is and what goes with it.</summary>
+    public static PaperKind Cover { get; } = new(
+        "cover", "Job cover", "what the job is, which papers go with it, what is open, accepted and assumed, and the card for who helps",
+        CoverPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
     /// <summary>What to take from the shelf or buy.</summary>
     public static PaperKind Takeoff { get; } = new(
         "takeoff", "Takeoff", "what to take from the shelf or buy, what it weighs and costs",
@@ -25,22 +34,37 @@ public static class Papers
         "traveller", "Traveller", "every station of the build with targets, hold points and spaces to write in",
         TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
-    /// <summary>What is cut from which roll.</summary>
+    /// <summary>What is cut before anything is mixed.</summary>
     public static PaperKind CutList { get; } = new(
         "cut-list", "Cut list", "what is cut from which roll, how it lies there, and in which order it goes into the kit box",
         CutListPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
 
-    /// <summary>One card for each pot.</summary>
+    /// <summary>What is weighed into each pot.</summary>
     public static PaperKind MixCards { get; } = new(
         "mix-cards", "Mix cards", "one card for each pot: what is weighed, mixed and used up by when",
         MixCardsPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
 
-    /// <summary>What the job is and what goes with it.</summary>
-    public static PaperKind Cover { get; } = new(
-        "cover", "Job cover", "what the job is, which papers go with it, what is open, accepted and assumed, and the card for who helps",
-        CoverPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+    /// <summary>Ply by ply from the mould.</summary>
+    public static PaperKind LayUp { get; } = new(
+        "lay-up", "Lay-up card", "ply by ply from the mould: direction, resin, minutes",
+        LayUpPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
-    /// <summary>What came out of a build.</summary>
+    /// <summary>The bag from the part outwards.</summary>
+    public static PaperKind Bag { get; } = new(
+        "bag", "Bag sheet", "the layers of the bag from the part outwards, tape, port and gauge",
+        BagPaper.Build, BagPaper.Applies, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>The level and its proof.</summary>
+    public static PaperKind Vacuum { get; } = new(
+        "vacuum", "Vacuum card", "the level to draw, the leak test and what to do when it leaks",
+        VacuumPaper.Build, BagPaper.Applies, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>Heat against the clock.</summary>
+    public static PaperKind Cure { get; } = new(
+        "cure", "Cure chart", "heat and vacuum against the clock, with limits and spaces for readings",
+        CurePaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>What was found on the part.</summary>
     public static PaperKind Record { get; } = new(
         "record", "Build record", "what the part weighs and measures, its faults, why, and what changes",
         RecordPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
@@ -56,7 +80,7 @@ public static class Papers
         LabelsPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, Record, Passport, Labels];
+    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels];
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));

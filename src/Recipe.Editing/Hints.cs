@@ -19,7 +19,7 @@ public static class Hints
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(wanted);
         var hints = new List<Hint>();
-        foreach (var plan in file.Plans)
+        foreach (var plan in file.Parts.Where(part => part.MayStandIn(range)).Select(part => part.Plan))
         {
             foreach (var hint in Plies(plan).Concat(Clock(plan)).Concat(Pots(plan)).Concat(Vacuum(plan)).Concat(Cure(plan)))
             {

@@ -42,7 +42,7 @@ public static class Hovers
         var page = name.Kind switch
         {
             NameKind.Material => Cards.Material(file, name.Name),
-            NameKind.Part => file.Plans.FirstOrDefault(p => p.Part.Name == name.Name) is { } plan ? Part(plan) : null,
+            NameKind.Part => file.Parts.FirstOrDefault(p => p.Part.Name == name.Name) is { } part ? Part(part.Figures) : null,
             NameKind.Mould => file.Bound.Model.Moulds.TryGetValue(name.Name, out var mould) ? Mould(mould) : null,
             NameKind.Ply => Ply(file, name, offset),
             NameKind.Value => Value(file, name),
@@ -53,7 +53,7 @@ public static class Hovers
 
     private static string? Ply(CompiledFile file, NameUse name, int offset)
     {
-        foreach (var plan in file.Plans)
+        foreach (var plan in file.Parts.Where(part => part.MayStandIn(name.Where.Span)).Select(part => part.Plan))
         {
             var line = plan.Stack.FirstOrDefault(s => s.Item.Name == name.Name && (s.Item.NameWhere == name.Declaration || s.Item.Where.Span.Touches(offset)));
             if (line is not null)

@@ -12,17 +12,17 @@ public static class Lenses
     {
         ArgumentNullException.ThrowIfNull(file);
         var lenses = ImmutableArray.CreateBuilder<Lens>();
-        foreach (var plan in file.Plans.Where(plan => ReferenceEquals(plan.Part.Where.Source, file.Source)))
+        foreach (var part in file.Parts.Where(part => ReferenceEquals(part.Part.Where.Source, file.Source)))
         {
-            var where = plan.Part.Where.Span;
-            if (Numbers(plan) is { Length: > 0 } numbers)
+            var where = part.Part.Where.Span;
+            if (Numbers(part.Figures) is { Length: > 0 } numbers)
             {
-                lenses.Add(new Lens(where, numbers, LensAction.ShowNumbers, plan.Part.Name));
+                lenses.Add(new Lens(where, numbers, LensAction.ShowNumbers, part.Part.Name));
             }
 
             if (!file.HasErrors)
             {
-                lenses.Add(new Lens(where, "Make papers", LensAction.MakePapers, plan.Part.Name));
+                lenses.Add(new Lens(where, "Make papers", LensAction.MakePapers, part.Part.Name));
             }
         }
 

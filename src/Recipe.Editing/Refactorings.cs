@@ -41,7 +41,7 @@ internal static class Refactorings
             return null;
         }
 
-        var taken = file.Plans.Select(p => p.Part.Name).ToHashSet(StringComparer.Ordinal);
+        var taken = file.PartNames.ToHashSet(StringComparer.Ordinal);
         var name = Free(part.Name + "-b", taken.Contains);
         var newLine = LineEnd(file);
         return new EditorAction(

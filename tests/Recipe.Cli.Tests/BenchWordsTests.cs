@@ -1,6 +1,6 @@
 namespace Recipe.Cli.Tests;
 
-/// <summary>What a recipe writes down of mixing, prepreg, safety and pulling stands on the traveller.</summary>
+/// <summary>What a recipe writes down of mixing, prepreg, safety and pulling stands on the paper of its station.</summary>
 public sealed class BenchWordsTests
 {
     [Fact]
@@ -51,12 +51,12 @@ public sealed class BenchWordsTests
             """);
         var run = Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
         Assert.Equal("", run.Error);
-        var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
-        InOrder(traveller, "Pour resin (A)", "Add the pigment, 4 parts to 100 of resin.", "Add hardener (B)", "Stir.", "Scrape sides", "second cup", "Write the time");
+        var (traveller, cards) = (Paper(bench, "traveller"), Paper(bench, "mix-cards"));
+        InOrder(cards, "Pour resin (A)", "Add the pigment, 4 parts to 100 of resin.", "Add hardener (B)", "Stir.", "Scrape sides", "second cup", "Write the time");
 
         // 130 g of 100:30 by weight are 100 g of resin and 30 g of hardener, so 4 parts are 4 g; each weighing begins at zero.
-        Assert.Matches(@"4 parts to 100 of resin\.[^\n]*\b4(\.0)?\s*g", traveller);
-        Assert.Matches(@"zero\. Add hardener \(B\)\.[^\n]*\b30(\.0)?\s*g", traveller);
+        Assert.Matches(@"4 parts to 100 of resin\.[^\n]*\b4(\.0)?\s*g", cards);
+        Assert.Matches(@"zero\. Add hardener \(B\)\.[^\n]*\b30(\.0)?\s*g", cards);
         Assert.Contains("nitrile, changed on every splash", traveller, StringComparison.Ordinal);
         Assert.Contains("spread thin in the tray", traveller, StringComparison.Ordinal);
         Assert.Contains("Use the air port in the floor.", traveller, StringComparison.Ordinal);
@@ -99,9 +99,9 @@ public sealed class BenchWordsTests
             }
             """);
         Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
-        var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
-        InOrder(traveller, "Pour resin (A)", "Add the accelerator, 0.5 parts", "Stir.", "Add the peroxide.", "Stir.");
-        Assert.DoesNotContain("unless it is in already", traveller, StringComparison.Ordinal);
+        var cards = Paper(bench, "mix-cards");
+        InOrder(cards, "Pour resin (A)", "Add the accelerator, 0.5 parts", "Stir.", "Add the peroxide.", "Stir.");
+        Assert.DoesNotContain("unless it is in already", cards, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,11 +120,13 @@ public sealed class BenchWordsTests
               bag {
             """, StringComparison.Ordinal));
         Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
-        var traveller = File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), "*traveller*.md").Single());
-        Assert.Contains("Let it warm up in its sealed wrap", traveller, StringComparison.Ordinal);
-        Assert.Contains("then after every 3", traveller, StringComparison.Ordinal);
-        Assert.InRange(traveller.IndexOf("Before the first ply", StringComparison.Ordinal), traveller.IndexOf("Ply 1 goes in first", StringComparison.Ordinal), traveller.Length);
+        var card = Paper(bench, "lay-up");
+        Assert.Contains("Let it warm up in its sealed wrap", card, StringComparison.Ordinal);
+        Assert.Contains("then after every 3", card, StringComparison.Ordinal);
+        Assert.InRange(card.IndexOf("Before the first ply", StringComparison.Ordinal), card.IndexOf("Ply 1 goes in first", StringComparison.Ordinal), card.Length);
     }
+
+    private static string Paper(Bench bench, string kind) => File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), $"*.{kind}.md").Single());
 
     private static void InOrder(string text, params string[] words)
     {

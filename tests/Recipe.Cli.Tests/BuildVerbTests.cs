@@ -7,7 +7,7 @@ public sealed class BuildVerbTests
     private static readonly string HatchLid = Bench.Sample("samples/hatch-lid.recipe");
 
     [Fact]
-    public void The_hatch_lid_becomes_a_takeoff_and_a_traveller_in_every_format()
+    public void The_hatch_lid_becomes_every_paper_in_every_format()
     {
         using var bench = new Bench();
         var run = Bench.Run("build", HatchLid, "--out", bench.Folder);

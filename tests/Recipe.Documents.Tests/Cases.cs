@@ -17,6 +17,7 @@ internal static class Cases
     public static IEnumerable<(string Case, PaperKind Kind, PaperFormat Format)> Papers =>
         from name in All.Keys
         from kind in Documents.Papers.All
+        where kind.AppliesTo(All[name])
         from format in kind.Formats
         select (name, kind, format);
 }

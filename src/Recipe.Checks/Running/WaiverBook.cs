@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Model;
-using Recipe.Planning;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
@@ -9,16 +8,16 @@ namespace Recipe.Checks;
 /// <summary>The waivers of one run: which of them count, and which were needed.</summary>
 internal sealed class WaiverBook
 {
-    private readonly IReadOnlyList<Plan> _plans;
+    private readonly IReadOnlyList<Part> _parts;
     private readonly RecipeModel _model;
     private readonly DateOnly? _today;
     private readonly Dictionary<string, Check> _checks = new(StringComparer.Ordinal);
     private readonly HashSet<SourceSpan> _needed = [];
     private readonly HashSet<string> _unseen = new(StringComparer.Ordinal);
 
-    public WaiverBook(IReadOnlyList<Plan> plans, RecipeModel model, DateOnly? today, IReadOnlyList<Check> checks)
+    public WaiverBook(IReadOnlyList<Part> parts, RecipeModel model, DateOnly? today, IReadOnlyList<Check> checks)
     {
-        _plans = plans;
+        _parts = parts;
         _model = model;
         _today = today;
         foreach (var check in checks)
@@ -47,7 +46,7 @@ internal sealed class WaiverBook
     /// <summary>What became of each waiver, in the order of their places.</summary>
     public ImmutableArray<WaiverUse> Uses() =>
     [
-        .. _plans.SelectMany(p => p.Part.Waivers)
+        .. _parts.SelectMany(p => p.Waivers)
             .Concat(_model.Waivers)
             .DistinctBy(w => w.Where)
             .OrderBy(w => w.Where.Source.Name, StringComparer.Ordinal)
@@ -87,7 +86,7 @@ internal sealed class WaiverBook
 
     private bool EveryCarrierWasExamined(Waiver waiver)
     {
-        var examined = _plans.Select(p => p.Part.Name).ToHashSet(StringComparer.Ordinal);
+        var examined = _parts.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
         var everyPart = _model.Waivers.Any(w => w.Where == waiver.Where);
         return _model.Parts
             .Where(p => everyPart || p.Waivers.Any(w => w.Where == waiver.Where))

@@ -20,7 +20,7 @@ internal static class BuildCommand
         format.AcceptOnlyFromAmong([.. BenchPapers.Formats]);
         var undated = new Option<bool>("--undated") { Description = "Print no date, so that the same recipe gives the same bytes on any day." };
         var colour = CommonOptions.Colour();
-        var command = new Command("build", "Check recipes and write the papers: takeoff and traveller.") { paths, recurse, folder, part, paper, format, undated, colour };
+        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, paper, format, undated, colour };
         command.SetAction(result => Run(
             terminal,
             Style.For(terminal, result.GetValue(colour) ?? "auto"),

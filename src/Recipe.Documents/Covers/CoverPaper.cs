@@ -26,6 +26,7 @@ internal static class CoverPaper
             Stations =
             [
                 new Station(say.Say("The job"), [Targets(context), .. TakeoffPaper.PartBlocks(context), Order(context)]),
+                .. StiffnessBlocks.Of(context),
                 new Station(say.Say("The papers"), [PaperTable(context)]),
                 new Station(say.Say("Who and what can be hurt"), [.. Dangers(context)]),
                 Notes.ForDesk(context),
@@ -87,7 +88,7 @@ internal static class CoverPaper
             say.Say("Lay them out in this order; tick what is in the folder"),
             [new(say.Say("Paper"), WidthMm: 36, NamesTheRow: true), new(say.Say("What it is for")), new(say.Say("Stations"), Align.Right, 20), new(say.Say("Here"), Align.Centre, 16)],
             [
-                .. Papers.All.Where(kind => kind.Name != Papers.Cover.Name).Select(kind => new CellRow(
+                .. Papers.All.Where(kind => kind.Name != Papers.Cover.Name && kind.AppliesTo(context.Input)).Select(kind => new CellRow(
                     [say.Say(kind.Title), say.Say(kind.What), Numbers.Whole(kind.Build(context.Input).Stations.Length), TickCell.Of(1)])),
             ]);
     }

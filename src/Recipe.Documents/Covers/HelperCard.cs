@@ -15,6 +15,7 @@ internal static class HelperCard
             say.Say("Card for the helper"),
             [
                 new Paragraph(say.Say("Whoever helps reads this line of his station first and signs it. Stop words hold for everybody: who hears one puts the work down.")),
+                new TickList([say.Say("Sensitised to epoxy or hardener: no"), say.Say("Knows the eye wash, the way out, the fire blanket"), say.Say("Gloves, glasses, mask fit")]),
                 new Table(
                     say.Say("Stations"),
                     [
@@ -22,7 +23,6 @@ internal static class HelperCard
                         new(say.Say("Trained on"), WidthMm: 41),
                     ],
                     [.. Lines(context).Select(line => new CellRow([line.Station, line.Rules, line.Stop, new Blank(say.Say("who signs")), new Blank(say.Say("trained on"))]))]),
-                new TickList([say.Say("Sensitised to epoxy or hardener: no"), say.Say("Knows the eye wash, the way out, the fire blanket"), say.Say("Gloves, glasses, mask fit")]),
             ]);
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Documents.Travellers;
 using Recipe.Model;
 using Recipe.Planning;
 
@@ -15,7 +14,7 @@ namespace Recipe.Documents.Cuts;
 internal static class CutListPaper
 {
     // What a page holds beside its head, mm; generous, so that a page of the smaller paper holds it too.
-    private const double PageMm = 208;
+    private const double PageMm = 210;
     private const double RowMm = 15;
     private const double HeadMm = 55;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Shared;
-using Recipe.Documents.Travellers;
 using Recipe.Model;
 using Recipe.Planning;
 using UnitsNet;

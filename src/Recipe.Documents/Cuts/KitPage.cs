@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Documents.Travellers;
 using Recipe.Model;
 using Recipe.Planning;
 

@@ -9,17 +9,18 @@ using Recipe.Planning;
 namespace Recipe.Documents.Cuts;
 
 /// <summary>
-/// The layout of a roll, to scale: the roll runs from left to right, warp along it; where it is long, it goes on in the next row, parted at a
-/// strip. Every piece carries its letter; the lengths of the strips stand beneath.
+/// The layout of a roll, to scale. A short length of a wide roll hangs down from its cut end; a longer one runs from left to right, and
+/// where it is long it goes on in the next row, parted at a strip. Every piece carries its letter; the lengths of the strips stand beside it.
 /// </summary>
 internal static class NestDrawing
 {
     private const double WidthMm = 180;
-    private const double Left = 10;
-    private const double RowWidth = WidthMm - Left - 2;
+    private const double Left = 1;
+    private const double Beside = 36;
+    private const double RowWidth = WidthMm - Left - 1;
     private const double MostHeight = 100;
-    private const double LeastHeight = 24;
-    private const double HeightPerPiece = 7;
+    private const double LeastHeight = 16;
+    private const double HeightPerPiece = 8;
     private const double LetterPt = 12;
     private const double SmallPt = 9;
     private const double Under = 7;
@@ -27,24 +28,27 @@ internal static class NestDrawing
 
     public static Drawing Of(PaperContext context, NestPlan nest)
     {
+        var (say, text) = (context.Wording, context.Text);
         var strips = NestStrips.Of(nest);
         var width = nest.UsableWidth!.Value.Value.Meters;
+        var length = nest.LengthUsed!.Value.Value.Meters;
         var height = Math.Min(MostHeight, LeastHeight + (HeightPerPiece * nest.Placements.Length));
-        var (rows, scale) = Rows(strips, width, height);
+        var hangs = length < width;
+        var (rows, scale) = hangs ? ([strips], Math.Min((WidthMm - Beside) / width, height / length)) : Rows(strips, width, height);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         var top = 1.0;
         foreach (var row in rows)
         {
-            Row(context, nest, row, scale, top, shapes);
-            top += (width * scale) + Under;
+            Row(context, nest, row, new Frame(row[0].Start, hangs ? 1 : Left, top, scale, hangs), shapes);
+            top += hangs ? (length * scale) + 1 : (width * scale) + Under;
         }
 
-        var text = context.Text;
-        var one = rows.Length == 1 ? context.Wording.Say("One row.") : context.Wording.Say($"{Numbers.Whole(rows.Length)} rows, the next begins where the one above ends.");
+        var wide = text.Size(nest.UsableWidth.Value.Value).Main;
+        var one = rows.Length == 1 ? "" : say.Say($" {Numbers.Whole(rows.Length)} rows; the next begins where the one above ends.");
         return new Drawing(
             "nest-" + Safe(nest.Material.Name),
-            context.Wording.Say($"On the roll, {text.Size(nest.UsableWidth.Value.Value).Main} wide; warp from left to right"),
-            context.Wording.Say($"{Words.Count(nest.Placements.Length, "piece", "pieces")} on {text.Size(nest.LengthUsed!.Value.Value).Main} of roll, {text.Size(nest.UsableWidth.Value.Value).Main} wide. {one}"),
+            hangs ? say.Say($"On the roll, {wide} wide; warp runs down") : say.Say($"On the roll, {wide} wide; warp from left to right"),
+            say.Say($"{Words.Count(nest.Placements.Length, "piece", "pieces")} on {text.Size(nest.LengthUsed.Value.Value).Main} of roll, {wide} wide.{one}"),
             WidthMm,
             top,
             shapes.ToImmutable());
@@ -74,39 +78,63 @@ internal static class NestDrawing
 
     private static bool IsMirror(NestSize size, int copy) => size.Mirrored && copy / size.Strips >= size.Count / size.Strips / 2;
 
-    private static void Row(PaperContext context, NestPlan nest, ImmutableArray<NestStrip> row, double scale, double top, ImmutableArray<Shape>.Builder shapes)
+    private static void Row(PaperContext context, NestPlan nest, ImmutableArray<NestStrip> row, Frame frame, ImmutableArray<Shape>.Builder shapes)
     {
-        var from = row[0].Start;
-        var width = nest.UsableWidth!.Value.Value.Meters * scale;
-        double X(double along) => Left + ((along - from) * scale);
-        shapes.Add(PathShape.Box(Left, top, X(row[^1].End) - Left, width, Pen.Thin));
+        var width = nest.UsableWidth!.Value.Value.Meters;
+        shapes.Add(frame.Box(row[0].Start, 0, row[^1].End, width, Pen.Thin));
         foreach (var strip in row)
         {
             foreach (var place in strip.Pieces)
             {
                 var size = nest.Sizes[place.Piece];
-                shapes.Add(new PathShape([.. Outline(size, place).Select(spot => new Spot(X(spot.Along), top + (spot.Across * scale)))], Pen.Firm, Closed: true, Fill.Pale));
-                Letter(shapes, Mark(size, place), X((place.AlongAt + (place.Along / 2)).Meters), top + ((place.AcrossAt + (place.Across / 2)).Meters * scale), place.Along.Meters * scale, place.Across.Meters * scale);
+                shapes.Add(new PathShape([.. Outline(size, place).Select(spot => frame.At(spot.Along, spot.Across))], Pen.Firm, Closed: true, Fill.Pale));
+                var (along, across) = (place.Along.Meters * frame.Scale, place.Across.Meters * frame.Scale);
+                Letter(
+                    shapes, Mark(size, place), frame.At((place.AlongAt + (place.Along / 2)).Meters, (place.AcrossAt + (place.Across / 2)).Meters),
+                    frame.Hangs ? across : along, frame.Hangs ? along : across);
             }
 
-            shapes.Add(PathShape.Line(X(strip.End), top, X(strip.End), top + width + 2, new Pen(0.3, Dashed: true)));
-            var name = context.Wording.Say($"{Numbers.Whole(strip.Number)}: {context.Text.Size(UnitsNet.Length.FromMeters(strip.Length)).Main}");
-            if (Lettering.WidthMm(name, SmallPt) + 1 < strip.Length * scale)
-            {
-                shapes.Add(new TextShape(new Spot((X(strip.Start) + X(strip.End)) / 2, top + width + 4.5), name, SmallPt, Anchor.Middle));
-            }
+            var (near, far) = (frame.At(strip.End, 0), frame.At(strip.End, width));
+            shapes.Add(PathShape.Line(near.X, near.Y, frame.Hangs ? far.X + 2 : far.X, frame.Hangs ? far.Y : far.Y + 2, new Pen(0.3, Dashed: true)));
+            Length(context, strip, width, frame, shapes);
         }
     }
 
+    // The length of a strip, where there is room for it; else it can be read from the table of the sizes.
+    private static void Length(PaperContext context, NestStrip strip, double width, Frame frame, ImmutableArray<Shape>.Builder shapes)
+    {
+        var name = context.Wording.Say($"{Numbers.Whole(strip.Number)}: {context.Text.Size(UnitsNet.Length.FromMeters(strip.Length)).Main}");
+        var middle = frame.At((strip.Start + strip.End) / 2, width);
+        if (frame.Hangs && strip.Length * frame.Scale > Lettering.LineMm(SmallPt))
+        {
+            shapes.Add(new TextShape(new Spot(middle.X + 2.5, middle.Y + (Lettering.HeightMm(SmallPt) / 2)), name, SmallPt));
+        }
+        else if (!frame.Hangs && Lettering.WidthMm(name, SmallPt) + 1 < strip.Length * frame.Scale)
+        {
+            shapes.Add(new TextShape(new Spot(middle.X, middle.Y + 4.5), name, SmallPt, Anchor.Middle));
+        }
+    }
+
+    /// <summary>From the roll to the paper.</summary>
+    private readonly record struct Frame(double From, double X, double Y, double Scale, bool Hangs)
+    {
+        public Spot At(double along, double across) => Hangs
+            ? new(X + (across * Scale), Y + ((along - From) * Scale))
+            : new(X + ((along - From) * Scale), Y + (across * Scale));
+
+        public PathShape Box(double along, double across, double alongEnd, double acrossEnd, Pen pen) =>
+            new([At(along, across), At(alongEnd, across), At(alongEnd, acrossEnd), At(along, acrossEnd)], pen, Closed: true);
+    }
+
     // A letter that does not fit its piece is left to the table, which names the strip.
-    private static void Letter(ImmutableArray<Shape>.Builder shapes, string mark, double x, double y, double along, double across)
+    private static void Letter(ImmutableArray<Shape>.Builder shapes, string mark, Spot at, double wide, double high)
     {
         foreach (var size in (double[])[LetterPt, SmallPt])
         {
             var height = Lettering.HeightMm(size);
-            if (Lettering.WidthMm(mark, size, strong: true) < along - 0.6 && height < across - 0.8)
+            if (Lettering.WidthMm(mark, size, strong: true) < wide - 0.6 && height < high - 0.8)
             {
-                shapes.Add(new TextShape(new Spot(x, y + (height / 2)), mark, size, Anchor.Middle, Strong: true));
+                shapes.Add(new TextShape(new Spot(at.X, at.Y + (height / 2)), mark, size, Anchor.Middle, Strong: true));
                 return;
             }
         }

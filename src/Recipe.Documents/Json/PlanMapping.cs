@@ -1,4 +1,5 @@
 using Recipe.Documents.Layout;
+using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Travellers;
 using Recipe.Model;
@@ -121,8 +122,8 @@ internal static class PlanMapping
         coat.Material.Name,
         coat.Material.Label,
         Si.Of(coat.ArealWeight?.Value),
-        Si.Of(CoatSteps.MassOf(plan, coat)),
-        Si.Of(CoatSteps.ToMix(plan, coat)),
+        Si.Of(Liquids.OnTheMould(plan, coat)),
+        Si.Of(Liquids.ToMix(plan, coat)),
         coat.Material.Mix?.Written);
 
     private static FinishRecord Of(FinishStep step) => new(step.Verb, step.Text);
@@ -141,7 +142,7 @@ internal static class PlanMapping
         join.TapeLayers,
         Si.Of(join.Within?.Value),
         Si.Number(join.Fillet?.Value.KilogramsPerMeter),
-        Si.Of(JoinStation.FillerOf(plan)),
+        Si.Of(Liquids.FillerOf(plan)),
         Si.Of(join.Vent?.Value),
         join.Align,
         [.. join.Preparation.Select(Of)],

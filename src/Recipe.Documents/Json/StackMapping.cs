@@ -1,4 +1,4 @@
-using Recipe.Documents.Travellers;
+using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;
 

@@ -21,6 +21,7 @@ internal static class LabelsPaper
     private const double LabelHeight = 44;
     private const double Gap = 4;
     private const double Code = 36;
+    private const int MostOfOne = 80;
     private const int Across = 2;
     private const int Down = 4;
 
@@ -87,8 +88,11 @@ internal static class LabelsPaper
         "\n",
         new[]
         {
-            $"part: {context.Part.Name}", $"revision: {context.Input.Revision ?? "-"}", $"serial: {context.Input.Serial ?? "-"}", $"on: {what}",
+            $"part: {Short(context.Part.Name)}", $"revision: {Short(context.Input.Revision ?? "-")}", $"serial: {Short(context.Input.Serial ?? "-")}", $"on: {Short(what)}",
         });
+
+    // What no telephone would read is no code.
+    private static string Short(string text) => text.Length <= MostOfOne ? text : text[..MostOfOne];
 
     private static Drawing Sheet(PaperContext context, IReadOnlyList<Label> labels, int number)
     {

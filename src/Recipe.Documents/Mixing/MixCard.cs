@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Documents.Travellers;
 using Recipe.Model;
 using Recipe.Planning;
 using UnitsNet;
@@ -38,7 +37,9 @@ internal static class MixCard
         var ratio = system.Mix is not { } mix ? say.Say("ratio not known: data sheet")
             : mix.Value.Basis == MixBasis.Volume ? say.Say($"{QuantityText.Written(mix)}; weigh as below")
             : QuantityText.Written(mix);
-        facts.Add(new(say.Say("For"), (Phrase)plies + "; " + ratio));
+        var step = context.Text.ScaleStep;
+        var scale = context.Plan.Shop?.ScaleResolution is null ? say.Say($"scale in {step} steps, assumed") : say.Say($"scale in {step} steps");
+        facts.Add(new(say.Say("For"), (Phrase)$"{plies}; " + Phrase.Strong(ratio) + $"; {scale}"));
         facts.Add(new("● A", Words.Of((Material)system), Lot(context, system, isHardener: false)));
         facts.Add(new("■ B", system.Hardener ?? (run.TakesPeroxide ? say.Say("peroxide") : say.Say("hardener")), Lot(context, system, isHardener: true)));
         return new Facts(facts.ToImmutable());
@@ -96,22 +97,20 @@ internal static class MixCard
         var say = context.Wording;
         return new Facts(
         [
-            new(say.Say("Resin at"), context.Text.Temperature(context.Plan.Conditions.Resin.Value).Main, new Blank(say.Say("resin temperature"), context.Text.TemperatureUnit)),
             new(say.Say("Left in pot"), Phrase.Empty, new Blank(say.Say("left in the pot"), context.Text.ScaleUnit)),
             run.Own?.Use == OwnMixUse.Coat
                 ? new(say.Say("Coat laid"), Phrase.Empty, new Blank(say.Say("coat laid"), context.Text.ScaleUnit))
                 : new(say.Say("Witness cup"), Phrase.Empty, new Blank(say.Say("number of the witness cup"))),
-            new(say.Say("Scale"), context.Plan.Shop?.ScaleResolution is null ? say.Say($"{context.Text.ScaleStep} steps, assumed") : say.Say($"{context.Text.ScaleStep} steps"), new Blank(say.Say("which scale"))),
         ]);
     }
 
     private static ImmutableArray<IfThen> Ifs(PaperContext context, MixRun run, PotPlan pot)
     {
         var say = context.Wording;
-        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($": it can go past {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
+        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($", it can pass {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
         return
         [
-            new(say.Say("The pot warms or draws strings"), say.Say($"spread it in a tray outdoors{hot}")),
+            new(say.Say("The pot warms or draws strings"), say.Say($"spread it outdoors in a tray{hot}")),
             new(say.Say("The scale is past the band"), say.Say("scrape nothing out; set the pot aside")),
             new(
                 run.TakesPeroxide ? say.Say("Peroxide on skin, in an eye") : say.Say("Resin or hardener on skin"),

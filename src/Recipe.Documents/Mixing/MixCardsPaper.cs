@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Model;
 using Recipe.Planning;
 
 namespace Recipe.Documents.Mixing;
@@ -12,7 +13,7 @@ internal static class MixCardsPaper
     public static Document Build(PaperInput input)
     {
         var context = new PaperContext(input);
-        ImmutableArray<Station> cards = [.. MixRun.Of(context).SelectMany(run => run.Pots.Select(pot => MixCard.Of(context, run, pot)))];
+        ImmutableArray<Station> cards = [.. MixRun.Of(context).SelectMany(run => run.Pots.Select(pot => MixCard.Of(context, run, pot))), .. Unplanned(context)];
         return new Document
         {
             Kind = "Mix cards",
@@ -24,7 +25,36 @@ internal static class MixCardsPaper
         };
     }
 
-    private static string Nothing(PaperContext context) => context.Part.Process.Value == Model.Process.Prepreg
+    // A liquid of the recipe that no pot could be planned for must not be forgotten.
+    private static IEnumerable<Station> Unplanned(PaperContext context)
+    {
+        var say = context.Wording;
+        var planned = MixRun.Of(context).Select(run => run.System.Name).ToHashSet(StringComparer.Ordinal);
+        var liquids = context.Part.Coats.Select(coat => (Use: say.Say("coat on the mould"), System: coat.Material))
+            .Concat(context.Part.Join?.Adhesive is { } adhesive ? [(Use: say.Say("join"), System: adhesive)] : Array.Empty<(string Use, ResinSystem System)>());
+        foreach (var (use, system) in liquids.Where(liquid => !planned.Contains(liquid.System.Name)).DistinctBy(liquid => liquid.System.Name))
+        {
+            var order = Liquids.TakesPeroxide(system) ? say.Say("Stir the accelerator in first. Peroxide last.") : say.Say("A first, B second. Mix, scrape, second cup.");
+            yield return new Station(say.Say("Pot without a plan"),
+            [
+                new Facts(
+                [
+                    new(say.Say("For"), use), new(say.Say("Liquid"), Words.Of(system)), new(say.Say("Ratio"), system.Mix is { } mix ? QuantityText.Written(mix) : say.Say("not known: data sheet")),
+                    new(say.Say("Lot"), Phrase.Empty, new Blank(say.Say("lot and use-before date"))), new(say.Say("Mixed"), Phrase.Empty, new Blank(say.Say("mixed"), context.Text.ScaleUnit)),
+                ]),
+                new Paragraph(say.Say("The amount is not known. Work it out by the data sheet before you mix.")),
+                new TickList([order]),
+                new IfBox(
+                [
+                    new(say.Say("The pot warms or draws strings"), say.Say("spread it in a tray outdoors")),
+                    new(say.Say("The ratio is not on the tin"), say.Say("mix nothing; ask for the data sheet")),
+                    new(say.Say("It is on your skin"), say.Say("wipe dry, wash with soap; no solvent")),
+                ]),
+            ]);
+        }
+    }
+
+    private static string Nothing(PaperContext context) => context.Part.Process.Value == Process.Prepreg
         ? context.Wording.Say("Nothing is mixed for this part.")
         : context.Wording.Say("No pot could be planned; the cover says what is missing. Mix nothing by guess.");
 

@@ -17,7 +17,7 @@ namespace Recipe.Documents.Mixing;
 internal sealed record MixRun(string Name, string Use, ResinSystem System, ImmutableArray<PotPlan> Pots, Computed<Mass> ToMix, OwnMixPlan? Own)
 {
     /// <summary>Whether the second liquid is a peroxide, which must never meet an accelerator outside the resin.</summary>
-    public bool TakesPeroxide => System.Chemistry is Chemistry.Polyester or Chemistry.Vinylester;
+    public bool TakesPeroxide => Liquids.TakesPeroxide(System);
 
     /// <summary>Everything that is mixed for one part, in the order of its use.</summary>
     public static ImmutableArray<MixRun> Of(PaperContext context)

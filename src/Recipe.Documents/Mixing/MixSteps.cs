@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Documents.Travellers;
 using Recipe.Model;
 using Recipe.Planning;
 using UnitsNet;
@@ -18,12 +17,18 @@ internal static class MixSteps
     public static Table Of(PaperContext context, MixRun run, PotPlan pot)
     {
         var say = context.Wording;
-        var rows = new List<Row> { Tick(say.Say("Clean dry cup on the scale. Set it to zero."), Cup(context)) };
+        var rows = new List<Row>
+        {
+            Step(
+                say.Say("Resin and hardener stand at"),
+                new BigCell(context.Text.Temperature(context.Plan.Conditions.Resin.Value).Main, context.RestsOn(context.Plan.Conditions.Resin.RestsOn)),
+                new Blank(say.Say("resin temperature"), context.Text.TemperatureUnit)),
+        };
         if (pot is not { Resin: { } resin, Hardener: { } hardener })
         {
             rows.Add(Step(say.Say("No mix ratio is known. Mix by the data sheet."), new BigCell(context.Text.Weight(pot.Mass.Value).Main, say.Say("in all")), new Blank(say.Say("mixed"), context.Text.ScaleUnit)));
         }
-        else if (run.Own is null && MixOrder.IsWritten(context.Part))
+        else if (run.Own is null && IsWritten(context.Part))
         {
             rows.AddRange(Written(context, run, resin.Value, hardener.Value, pot.HardenerTolerance));
         }
@@ -44,10 +49,14 @@ internal static class MixSteps
             TableUse.Steps);
     }
 
+    // Resin and hardener among the lines; else the block says only some of it.
+    private static bool IsWritten(Part part) =>
+        part.Mixing is { } mixing && mixing.Steps.Any(step => step.Action == MixAction.AddResin) && mixing.Steps.Any(step => step.Action == MixAction.AddHardener);
+
     private static IEnumerable<Row> Usual(PaperContext context, MixRun run, Mass resin, Mass hardener, Mass? tolerance)
     {
         var (say, text) = (context.Wording, context.Text);
-        yield return Step(say.Say("Pour ● A until the scale shows"), new BigCell(text.Weight(resin).Main, text.Weight(resin).Beside), new Blank(say.Say("A poured"), text.ScaleUnit));
+        yield return Step(say.Say("Clean cup, scale at zero. Pour ● A until it shows"), new BigCell(text.Weight(resin).Main, text.Weight(resin).Beside ?? Cup(context)), new Blank(say.Say("A poured"), text.ScaleUnit));
         if (run.TakesPeroxide)
         {
             yield return Tick(say.Say("Stir the accelerator in, if it is not in already. Carry it away."), say.Say("fully stirred in"));
@@ -70,7 +79,7 @@ internal static class MixSteps
         {
             yield return step.Action switch
             {
-                MixAction.AddResin => Weigh(context, say.Say("Set to zero. Pour ● A."), resin, say.Say("A poured"), null),
+                MixAction.AddResin => Weigh(context, say.Say("Clean cup, scale at zero. Pour ● A."), resin, say.Say("A poured"), null, Cup(context)),
                 MixAction.AddHardener => Weigh(
                     context, run.TakesPeroxide ? say.Say("Set to zero. Add the peroxide, ■ B.") : say.Say("Set to zero. Add hardener, ■ B."), hardener, say.Say("B added"), tolerance),
                 MixAction.Stir => Tick(say.Say("Stir."), step.Time is { } time ? new BigCell(QuantityText.Span(time.Value)) : say.Say("until no streak is left")),

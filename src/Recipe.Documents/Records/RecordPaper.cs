@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Documents.Travellers;
 using Recipe.Planning;
 using UnitsNet;
 
@@ -22,7 +21,7 @@ internal static class RecordPaper
 
     public static Document Build(PaperInput input)
     {
-        var bench = new TravellerContext(input);
+        var bench = new BenchContext(input);
         var context = bench.Paper;
         var say = context.Wording;
         return new Document

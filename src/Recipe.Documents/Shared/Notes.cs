@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
-using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Documents.Shared;
@@ -18,8 +17,20 @@ internal static class Notes
     /// <summary>For the desk: with what to write to replace each assumption.</summary>
     public static Station ForDesk(PaperContext context) => new(Title, [.. Rest(context), new Heading("Assumed"), .. AssumptionTable(context)]);
 
-    /// <summary>For the bench: what somebody must know first, then the assumptions as fine print, each source once.</summary>
-    public static IEnumerable<Block> ForBench(PaperContext context) => [.. Rest(context), new Heading(Title), .. AssumptionLines(context)];
+    /// <summary>For another paper of the desk: only the assumptions that its own figures rest on; the cover lists all.</summary>
+    public static Station Of(PaperContext context, IEnumerable<ImmutableArray<string>> restsOn)
+    {
+        var keys = restsOn.Where(list => !list.IsDefault).SelectMany(list => list).ToHashSet(StringComparer.Ordinal);
+        return new Station(Title,
+        [
+            new Paragraph(context.Wording.Say("Findings, waivers and what could not be computed stand on the cover. These are the assumptions behind the figures of this paper."), Fine: true),
+            .. AssumptionTable(context, keys),
+        ]);
+    }
+
+    /// <summary>For the bench: what somebody must know there. Assumptions and their sources are for the desk, where they can be replaced.</summary>
+    public static IEnumerable<Block> ForBench(PaperContext context) =>
+        [.. Rest(context), new Paragraph(context.Wording.Say("Figures that nobody stated or measured are listed with their sources on the cover."), Fine: true)];
 
     /// <summary>Every waiver of the part and every accepted finding, in words.</summary>
     public static ImmutableArray<Phrase> WaiverLines(PaperContext context)
@@ -55,7 +66,7 @@ internal static class Notes
 
     private static IEnumerable<Block> Rest(PaperContext context) => [.. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)];
 
-    private static IEnumerable<Block> AssumptionTable(PaperContext context)
+    private static IEnumerable<Block> AssumptionTable(PaperContext context, HashSet<string>? only = null)
     {
         if (context.Plan.Assumptions.IsEmpty)
         {
@@ -67,39 +78,14 @@ internal static class Notes
         yield return new Table(
             "Defaults and unmeasured figures, with their sources",
             [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 60), new("Value", WidthMm: 32), new("Source", WidthMm: 62), new("To replace it")],
-            [.. context.Plan.Assumptions.Select((assumption, i) => new CellRow(
+            [.. context.Plan.Assumptions.Select((assumption, i) => (assumption, i)).Where(pair => only?.Contains(pair.assumption.Key) ?? true).Select(pair => new CellRow(
             [
-                PaperContext.AssumptionId(i + 1),
-                WrittenText.InTitle(assumption.What),
-                WrittenText.ForReading(assumption.Value),
-                Phrase.WithCode(WrittenText.InTitle(assumption.Source)),
-                Phrase.WithCode(assumption.HowToReplace),
+                PaperContext.AssumptionId(pair.i + 1),
+                WrittenText.InTitle(pair.assumption.What),
+                WrittenText.ForReading(pair.assumption.Value),
+                Phrase.WithCode(WrittenText.InTitle(pair.assumption.Source)),
+                Phrase.WithCode(pair.assumption.HowToReplace),
             ]))]);
-    }
-
-    private static IEnumerable<Block> AssumptionLines(PaperContext context)
-    {
-        // The constants of the models are listed at the desk: nobody at the bench can do anything about them.
-        var elsewhere = context.Plan.ModelAssumptions;
-        var shown = context.Plan.Assumptions.Select((assumption, i) => (Assumption: assumption, Number: i + 1))
-            .Where(pair => !elsewhere.Contains(pair.Assumption.Key)).ToList();
-        if (shown.Count == 0)
-        {
-            yield return Nothing;
-            yield break;
-        }
-
-        yield return new Paragraph("Assumed: nobody stated or measured these figures. The takeoff says how to replace each.", Fine: true);
-        yield return new BulletList(
-            [
-                .. shown
-                    .GroupBy(pair => pair.Assumption.Source, StringComparer.Ordinal)
-                    .Select(group => Phrase.WithCode("Source: " + WrittenText.InTitle(group.Key).TrimEnd('.') + ". ") + string.Join("; ", group.Select(Line)) + "."),
-            ],
-            Fine: true);
-
-        static string Line((Assumption Assumption, int Number) pair) =>
-            $"{PaperContext.AssumptionId(pair.Number)}\u00A0{WrittenText.InTitle(pair.Assumption.What)}: {WrittenText.ForReading(pair.Assumption.Value)}";
     }
 
     private static IEnumerable<Block> Gaps(PaperContext context)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Cures;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Takeoffs;
@@ -17,7 +18,7 @@ public static class PartSummary
     public static string Write(PaperInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
-        var bench = new TravellerContext(input);
+        var bench = new BenchContext(input);
         var context = bench.Paper;
         return MarkdownWriter.Write(new Document
         {

@@ -21,15 +21,17 @@ internal static class TakeoffPaper
             ForTheBench = false,
             Stations =
             [
-                new Station("The part", PartBlocks(context)),
                 new Station(MaterialsTitle(context), MaterialsBlocks(context)),
                 new Station("Resin to mix for one part", ResinBlocks(context)),
-                .. StiffnessBlocks.Of(context),
-                Notes.ForDesk(context),
+                Notes.Of(context, [.. context.Plan.Takeoff.SelectMany(line => new[] { line.Net.RestsOn, line.Waste.RestsOn, line.Gross.RestsOn }), .. ResinKeys(context)]),
             ],
             Data = TakeoffData.Of(context),
         };
     }
+
+    private static IEnumerable<ImmutableArray<string>> ResinKeys(PaperContext context) => context.Plan.Resin is not { } resin
+        ? []
+        : [.. resin.Lines.Select(line => line.Mass.RestsOn), resin.Need.RestsOn, resin.ToMix.RestsOn, .. context.Plan.Join?.TapeResin is { } tape ? [tape.RestsOn] : Array.Empty<ImmutableArray<string>>()];
 
     private static string MaterialsTitle(PaperContext context) =>
         JobTakeoff.Parts(context) == 1 ? context.Wording.Say("Materials for 1 part") : context.Wording.Say($"Materials for {Numbers.Whole(JobTakeoff.Parts(context))} parts");
@@ -104,7 +106,7 @@ internal static class TakeoffPaper
     {
         if (context.Plan.Takeoff.IsEmpty)
         {
-            return [new Paragraph("No material could be counted; what is missing is listed at the end.")];
+            return [new Paragraph("No material could be counted; the cover lists what is missing.")];
         }
 
         var (say, lines) = (context.Wording, JobTakeoff.Lines(context));
@@ -229,7 +231,7 @@ internal static class TakeoffPaper
     {
         if (context.Plan.Resin is not { } resin)
         {
-            return [new Paragraph("Not computed; what is missing is listed at the end.")];
+            return [new Paragraph("Not computed; the cover lists what is missing.")];
         }
 
         var text = context.Text;

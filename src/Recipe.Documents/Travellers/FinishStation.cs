@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Cures;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
@@ -6,23 +7,23 @@ using Recipe.Model;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>From the mould to the weighed and inspected part, H7 to H8; with a cured join, the halves before it at a station of their own.</summary>
+/// <summary>From the mould to the weighed, inspected and decided part, H8 and H9; with a cured join, the halves before it at a station of their own.</summary>
 internal static class FinishStation
 {
-    /// <summary>Demoulding and all finishing of a part that is not joined later; to H8.</summary>
-    public static Station Build(TravellerContext context, FinishOrder order) => new(
+    /// <summary>Demoulding and all finishing of a part that is not joined later; to H9.</summary>
+    public static Station Build(BenchContext context, FinishOrder order) => new(
         "Demould and finish",
-        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order)]);
+        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), .. Decision.Of(order)]);
 
     /// <summary>Demoulding and finishing of halves or parts that are still apart.</summary>
-    public static Station BuildApart(TravellerContext context, FinishOrder order) => new(
+    public static Station BuildApart(BenchContext context, FinishOrder order) => new(
         "Demould and trim",
         [.. Demould(context, Lines(context, order.BeforeJoin))]);
 
-    /// <summary>Finishing after the join; to H8.</summary>
-    public static Station BuildJoined(TravellerContext context, FinishOrder order) => new(
+    /// <summary>Finishing after the join; to H9.</summary>
+    public static Station BuildJoined(BenchContext context, FinishOrder order) => new(
         "Weigh and inspect",
-        [TravellerContext.Steps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order)]);
+        [BenchContext.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), .. Decision.Of(order)]);
 
     /// <summary>A finishing line as written, as a sentence.</summary>
     public static string Sentence(FinishStep line)
@@ -37,18 +38,13 @@ internal static class FinishStation
         return Words.Sentence(text.Length == 0 ? line.Verb : $"{line.Verb}: {text}");
     }
 
-    private static IEnumerable<Block> Demould(TravellerContext context, IEnumerable<Row> rows)
+    private static IEnumerable<Block> Demould(BenchContext context, IEnumerable<Row> rows)
     {
-        yield return new HoldPoint(
-            "H7",
-            "may leave the mould",
-            ["Cool to the touch; a fingernail leaves no mark", "The leftover in the cup is hard and rings"],
-            [new Blank("Part", context.Text.TemperatureUnit)]);
         var after = CureStation.AfterDemould(context).ToList();
-        IReadOnlyList<Row> off = after.Count > 0 ? after : [TravellerContext.Tick("Take the part off the mould. Wedges of plastic or wood.")];
+        IReadOnlyList<Row> off = after.Count > 0 ? after : [BenchContext.Tick("Take the part off the mould. Wedges of plastic or wood.")];
         if (after.Count > 1)
         {
-            yield return TravellerContext.TimedSteps("", after);
+            yield return BenchContext.SignedSteps("", after);
             foreach (var caution in context.Caution(Danger.Heat))
             {
                 yield return caution;
@@ -57,7 +53,12 @@ internal static class FinishStation
             off = [];
         }
 
-        yield return TravellerContext.Steps("", [.. off, .. rows]);
+        ImmutableArray<Row> all = [.. off, .. rows];
+        if (!all.IsEmpty)
+        {
+            yield return BenchContext.SignedSteps("", all);
+        }
+
         foreach (var caution in context.Caution(Danger.Dust))
         {
             yield return caution;
@@ -67,7 +68,7 @@ internal static class FinishStation
     // An inspection is ticked at H8, item by item; the weighing has its target there too.
     private static bool IsInspection(FinishStep line) => line.Verb == "inspect" || FinishOrder.IsWeighing(line);
 
-    private static IEnumerable<Row> Lines(TravellerContext context, ImmutableArray<FinishStep> lines)
+    private static IEnumerable<Row> Lines(BenchContext context, ImmutableArray<FinishStep> lines)
     {
         var weighed = false;
         foreach (var line in lines.Where(line => !IsInspection(line)))
@@ -76,12 +77,12 @@ internal static class FinishStation
             {
                 weighed = true;
                 var what = context.Sides.Length > 1 ? "Weigh all halves together before trimming." : "Weigh before trimming.";
-                yield return TravellerContext.Step(what, "", new Blank("mass before trimming", context.Text.ScaleUnit));
+                yield return BenchContext.Step(what, "", new Blank("mass before trimming", context.Text.ScaleUnit));
             }
 
             yield return line.Verb == "weigh"
-                ? TravellerContext.Step(Sentence(line), "", new Blank("mass", context.Text.ScaleUnit))
-                : TravellerContext.Tick(Sentence(line));
+                ? BenchContext.Step(Sentence(line), "", new Blank("mass", context.Text.ScaleUnit))
+                : BenchContext.Tick(Sentence(line));
         }
     }
 }

@@ -1,5 +1,6 @@
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
 using Recipe.Model;
 
 namespace Recipe.Documents.Travellers;
@@ -18,7 +19,7 @@ internal static class InspectSteps
         line.Text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
             .Select(item => WrittenText.ForReading(item)).Select(item => (Phrase)(char.ToUpperInvariant(item[0]) + item[1..]));
 
-    public static IEnumerable<Row> Weigh(TravellerContext context)
+    public static IEnumerable<Row> Weigh(BenchContext context)
     {
         var (part, text) = (context.Part, context.Text);
         if (part.TargetMass is { } target)
@@ -27,27 +28,27 @@ internal static class InspectSteps
             var band = part.TargetTolerance is { } tolerance
                 ? $"{text.Weight(target.Value - tolerance.Value, Rounding.Up)} to {text.Weight(target.Value + tolerance.Value, Rounding.Down)}"
                 : null;
-            yield return TravellerContext.Step("Weigh the trimmed part. Target", new BigCell(reading.Main, Join(reading.Beside, band)), new Blank("trimmed mass", text.ScaleUnit), Expected(context));
+            yield return BenchContext.Step("Weigh the trimmed part. Target", new BigCell(reading.Main, Join(reading.Beside, band)), new Blank("trimmed mass", text.ScaleUnit), Expected(context));
         }
         else if (context.Plan.Laminate is { } laminate)
         {
             var mass = laminate.TrimmedMass.Value;
-            yield return TravellerContext.Step(
+            yield return BenchContext.Step(
                 "Weigh the trimmed part. Expected", new BigCell(text.About(mass.Value).Main, $"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), new Blank("trimmed mass", text.ScaleUnit));
         }
         else
         {
-            yield return TravellerContext.Step("Weigh the trimmed part.", "no target", new Blank("trimmed mass", text.ScaleUnit));
+            yield return BenchContext.Step("Weigh the trimmed part.", "no target", new Blank("trimmed mass", text.ScaleUnit));
         }
 
         if (context.Plan.Laminate is { } whole)
         {
-            yield return TravellerContext.Step(
+            yield return BenchContext.Step(
                 "Measure the full stack at 3 marks.", new BigCell(text.Thickness(whole.Thickness.Value).Main, "computed"), new Blank("thickness at three marks", text.ThicknessUnit));
         }
     }
 
-    private static string? Expected(TravellerContext context) => context.Plan.Laminate is { } laminate
+    private static string? Expected(BenchContext context) => context.Plan.Laminate is { } laminate
         ? $"expected {context.Text.About(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.About(laminate.TrimmedMass.Value.Low).Main} to {context.Text.About(laminate.TrimmedMass.Value.High).Main}"
         : null;
 

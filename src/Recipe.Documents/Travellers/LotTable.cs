@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
+using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
@@ -10,7 +11,7 @@ internal static class LotTable
 {
     private const int Pairs = 2;
 
-    public static Table Of(TravellerContext context) => new(
+    public static Table Of(BenchContext context) => new(
         "Lot and use-before date, from the label of the tin or roll",
         [new("Material", NamesTheRow: true), new("Lot, use before", WidthMm: 42), new("Material"), new("Lot, use before", WidthMm: 42)],
         [.. Materials(context.Part).Distinct(StringComparer.Ordinal).Chunk(Pairs).Select(Row)],
@@ -38,5 +39,5 @@ internal static class LotTable
 
     private static IEnumerable<string> Liquids(ResinSystem resin) => resin.Mix is null
         ? [Words.Of((Material)resin)]
-        : [$"{Words.Of((Material)resin)}, resin", $"{Words.Of((Material)resin)}, {(Weighing.TakesPeroxide(resin) ? "peroxide" : "hardener")}{(resin.Hardener is { } name ? $" {name}" : "")}"];
+        : [$"{Words.Of((Material)resin)}, resin", $"{Words.Of((Material)resin)}, {(Mixing.Liquids.TakesPeroxide(resin) ? "peroxide" : "hardener")}{(resin.Hardener is { } name ? $" {name}" : "")}"];
 }

@@ -11,17 +11,17 @@ internal static class MouldStation
     /// <summary>More coats than this share one box.</summary>
     private const int MostBoxes = 9;
 
-    public static Station Build(TravellerContext context)
+    public static Station Build(BenchContext context)
     {
         var mould = context.Part.Mould;
-        var rows = new List<Row> { TravellerContext.Tick("Clean the mould and the tape land. Look for chips.") };
+        var rows = new List<Row> { BenchContext.Tick("Clean the mould and the tape land. Look for chips.") };
         foreach (var line in mould?.Release ?? [])
         {
             rows.AddRange(Coats(line));
         }
 
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(TravellerContext.Steps(mould is null ? "No mould is named in the recipe" : $"Release coats on {mould.Label}", rows));
+        blocks.Add(BenchContext.SignedSteps(mould is null ? "No mould is named in the recipe" : $"Release coats on {mould.Label}", rows));
         if (mould is not null && mould.Release.IsEmpty)
         {
             var itself = mould.MadeOf?.SelfReleasing == true;
@@ -41,7 +41,7 @@ internal static class MouldStation
         return new Station("Mould", blocks.ToImmutable());
     }
 
-    private static Phrase Limits(TravellerContext context) => context.Part.Mould?.HeatLimit is { } limit
+    private static Phrase Limits(BenchContext context) => context.Part.Mould?.HeatLimit is { } limit
         ? $"Tape land clean. Mould stands {context.Text.Written(limit, value => context.Text.Temperature(value))} at most"
         : "Tape land clean";
 
@@ -49,9 +49,9 @@ internal static class MouldStation
     {
         var count = line.Coats?.Value ?? 1;
         var wait = count == 1 ? null : line.Wait is { } between ? $"{QuantityText.Span(between.Value)} between coats" : "wait between coats as the data sheet says";
-        yield return TravellerContext.Tick(
+        yield return BenchContext.Tick(
             $"{Words.Of(line.Agent)}. {How(line.Agent)}", new BigCell(Words.Count(count, "coat", "coats"), wait), boxes: count > MostBoxes ? 1 : Math.Max(count, 1));
-        yield return TravellerContext.Step(
+        yield return BenchContext.Step(
             count == 1 ? "Write when it was done. Let it dry." : "Write when the last coat was done. Let it dry.",
             line.Dry is { } dry ? new BigCell(QuantityText.Span(dry.Value)) : (Cell)"as the data sheet says",
             new Blank("time of the last coat"));

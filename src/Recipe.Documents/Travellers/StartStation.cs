@@ -12,11 +12,11 @@ namespace Recipe.Documents.Travellers;
 /// <summary>The first page: what is built, what can hurt, and whether the job fits into the clock.</summary>
 internal static class StartStation
 {
-    public static Station Build(TravellerContext context) => new(
+    public static Station Build(BenchContext context) => new(
         "Start",
         [.. Stop(context), Header(context), .. Safety(context), .. Clock(context), .. Conditions(context)]);
 
-    private static IEnumerable<Block> Stop(TravellerContext context)
+    private static IEnumerable<Block> Stop(BenchContext context)
     {
         var errors = Notes.Open(context.Paper).Where(finding => finding.Severity == Severity.Error).ToList();
         if (errors.Count > 0)
@@ -27,7 +27,7 @@ internal static class StartStation
         }
     }
 
-    private static Facts Header(TravellerContext context)
+    private static Facts Header(BenchContext context)
     {
         var part = context.Part;
         var made = part.Mould is { } mould ? $"{Words.Of(part.Process.Value)}, in {mould.Label}" : Words.Of(part.Process.Value);
@@ -45,7 +45,7 @@ internal static class StartStation
         return new Facts(facts.ToImmutable());
     }
 
-    private static IEnumerable<Block> Safety(TravellerContext context)
+    private static IEnumerable<Block> Safety(BenchContext context)
     {
         yield return new Caution("Safety first",
         [
@@ -56,7 +56,7 @@ internal static class StartStation
     }
 
     /// <summary>Whether the job fits into the life of the resin.</summary>
-    public static IEnumerable<Block> Clock(TravellerContext context)
+    public static IEnumerable<Block> Clock(BenchContext context)
     {
         if (context.Process == Process.Prepreg)
         {
@@ -93,7 +93,7 @@ internal static class StartStation
         ? $", {QuantityText.Minutes(band.Low, Rounding.Down)} to be sure"
         : "";
 
-    private static IEnumerable<KeyNumber> Fill(TravellerContext context)
+    private static IEnumerable<KeyNumber> Fill(BenchContext context)
     {
         if (context.Plan.Flow is not { } flow)
         {
@@ -112,12 +112,12 @@ internal static class StartStation
         ? Numbers.Whole(Math.Max(1, (int)Math.Round(time.Seconds / 10)) * 10) + "\u00A0s"
         : QuantityText.Minutes(time, Rounding.Up);
 
-    private static string? Margin(TravellerContext context, UnitsNet.Duration margin) =>
+    private static string? Margin(BenchContext context, UnitsNet.Duration margin) =>
         margin.Minutes < 0 ? "the job does not fit: do not start"
         : context.Paper.RestsOn(context.Plan.Clock!.FilmLife!.Value.RestsOn, context.Plan.Clock.Need.RestsOn) is null ? null
-        : "partly assumed: see the last page";
+        : "partly assumed: see the cover";
 
-    private static KeyNumber PotLife(TravellerContext context)
+    private static KeyNumber PotLife(BenchContext context)
     {
         if (context.Clock.Tightest is not { } pot)
         {
@@ -136,7 +136,7 @@ internal static class StartStation
         return new("Pot life today", life, spare, Alarm: margin.Minutes < 0);
     }
 
-    private static IEnumerable<Block> Conditions(TravellerContext context)
+    private static IEnumerable<Block> Conditions(BenchContext context)
     {
         var (conditions, text) = (context.Plan.Conditions, context.Text);
         var facts = ImmutableArray.CreateBuilder<Fact>();

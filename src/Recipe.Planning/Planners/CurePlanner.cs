@@ -49,7 +49,7 @@ internal static class CurePlanner
         var now = conditions.Room;
         foreach (var step in cure.Steps)
         {
-            var (scheduled, temperature, time) = Schedule(context, conditions, step, now);
+            var (scheduled, temperature, time) = Schedule(context, conditions, step, thermal.Count + 1, now);
             thermal.Add(scheduled);
             on.Add((temperature.On, time));
             now = temperature;
@@ -87,7 +87,7 @@ internal static class CurePlanner
 
     private static bool HasBag(Part part) => part.Bag is not null || part.Vacuum is not null;
 
-    private static (ScheduleStep Step, Known<Temperature> At, Rests Time) Schedule(PlanContext context, Conditions conditions, CureStep step, Known<Temperature> now)
+    private static (ScheduleStep Step, Known<Temperature> At, Rests Time) Schedule(PlanContext context, Conditions conditions, CureStep step, int number, Known<Temperature> now)
     {
         if (step.Action is CureAction.Vent or CureAction.Debag or CureAction.Demould)
         {
@@ -97,7 +97,7 @@ internal static class CurePlanner
         var at = step.AtRoom ? conditions.RoomLow : context.Figures.Temperature(step.Temperature, context.PartOwner, "cure temperature");
         if (at is null)
         {
-            context.Miss("cure against the clock", $"line {step.Where.Start.Line + 1} gives no temperature");
+            context.Miss("cure against the clock", $"step {number} gives no temperature");
         }
 
         var to = at ?? now;
@@ -106,7 +106,7 @@ internal static class CurePlanner
             var time = context.Figures.Time(step.Duration, context.PartOwner, "cure time");
             if (time is null)
             {
-                context.Miss("cure against the clock", $"line {step.Where.Start.Line + 1} does not say how long");
+                context.Miss("cure against the clock", $"step {number} does not say how long");
             }
 
             return (new HoldStep(to.Value, Duration.FromSeconds(time?.Si ?? 0)), to, time?.On ?? Rests.None);

@@ -80,7 +80,7 @@ internal static class HatchLid
     private static readonly FindingDescriptor Humid = Descriptor("RC5007", "humid-room", Severity.Warning, "the room is too humid for the hardener", "Heat or dry the room.");
 
     public static PaperInput Input => new(
-        Plan,
+        Nests.LaidOut(Plan),
         [
             new Finding(GaugeNearPump, Severity.Warning, Here, "The gauge sits 20 mm from the port.") { AcceptedBecause = "small bag, gauge on the far side" },
             new Finding(TwoLots, Severity.Advice, Here, "Lots G7 and G8 of glass-twill-163 are both open.")

@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Planning;
+using UnitsNet;
+
+namespace Recipe.Documents.Cures;
+
+/// <summary>The cure down the page as far as the part is in the mould; H6 is on the traveller.</summary>
+internal static class CureStation
+{
+    public static Station Build(BenchContext context)
+    {
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        blocks.AddRange(context.Caution(Danger.Heat));
+        if (context.Plan.Cure is not { Steps.IsEmpty: false } cure)
+        {
+            blocks.Add(new Paragraph("The recipe has no cure. Cure as the data sheet says; write what was done."));
+            blocks.Add(BenchContext.TimedSteps("", [BenchContext.Step("Cure.", DemouldTime(context), new Blank("temperature", context.Text.TemperatureUnit))]));
+            blocks.AddRange(context.Foot("H6"));
+            return new Station("Cure", blocks.ToImmutable());
+        }
+
+        blocks.Add(Panel(context, cure));
+        blocks.AddRange(Progress(context, cure));
+        blocks.Add(BenchContext.TimedSteps(Origin(context), cure.Steps.Take(Demould(cure)).Select(step => Step(context, step))));
+        blocks.AddRange(context.Foot("H6"));
+        return new Station("Cure", blocks.ToImmutable());
+    }
+
+    /// <summary>The cure from the demoulding on: free-standing.</summary>
+    public static IEnumerable<CellRow> AfterDemould(BenchContext context) =>
+        context.Plan.Cure is { } cure ? cure.Steps.Skip(Demould(cure)).Select(step => Step(context, step)) : [];
+
+    /// <summary>The cure at a glance: how long, how hot, what stands least.</summary>
+    public static IEnumerable<Block> Outline(BenchContext context) =>
+        context.Plan.Cure is { Steps.IsEmpty: false } cure ? [Panel(context, cure), .. Progress(context, cure)] : [];
+
+    // Index of the first demoulding; the number of steps when there is none.
+    private static int Demould(CurePlan cure) => cure.Steps.TakeWhile(step => step.Step.Action != CureAction.Demould).Count();
+
+    private static KeyNumbers Panel(BenchContext context, CurePlan cure)
+    {
+        var items = ImmutableArray.CreateBuilder<KeyNumber>();
+        var peak = context.Text.Temperature(cure.Peak.Value);
+        items.Add(new("Hottest", peak.Main, peak.Beside));
+        if (cure.Limits.FirstOrDefault(limit => limit.Limit is not null) is { } weakest)
+        {
+            var most = context.Text.Temperature(weakest.Limit!.Value.Value);
+            var over = weakest.Hottest > weakest.Limit.Value.Value;
+            items.Add(new("Weakest thing in the heat stands", most.Main, over ? $"{weakest.Item}: TOO WEAK" : weakest.Item, Alarm: over));
+        }
+
+        if (cure.Inside is { } inside)
+        {
+            var hot = context.Text.Temperature(Whole(inside.Value));
+            items.Add(new("In the middle of the laminate up to", hot.Main, hot.Beside));
+        }
+
+        return new KeyNumbers($"Cure, {QuantityText.Span(cure.Total.Value)} in all", items.ToImmutable());
+    }
+
+    // What the resin makes of it, said as rough as a model is that nobody fitted to the tin.
+    private static IEnumerable<Block> Progress(BenchContext context, CurePlan cure)
+    {
+        if (cure.Progress is not { } progress)
+        {
+            yield break;
+        }
+
+        var early = progress.Demould is null || progress.Demould.Value.Value > progress.PlannedDemould.Value;
+        var text = "Vacuum off not before " + Phrase.Strong(Moment(progress.VacuumOff)) + ". Pull not before " + Phrase.Strong(Moment(progress.Demould))
+            + (early ? $" ▲ planned at {At(context, progress.PlannedDemould.Value)}. " : ". ");
+        if (progress.Transition is { Value: var band })
+        {
+            var (value, low, high) = (context.Text.Temperature(Whole(band.Value)), context.Text.Temperature(Whole(band.Low)), context.Text.Temperature(Whole(band.High)));
+            text += $"After this cure it softens at about {value.Main} ({low.Main} to {high.Main}, {Numbers.Fixed(progress.Degree.Value * 100, 0)}\u00A0% cured).";
+        }
+
+        yield return new Paragraph(text);
+
+        string Moment(Computed<Duration>? time) => time is { } at ? At(context, Quarters(at.Value)) : "later than this cure";
+    }
+
+    private static Temperature Whole(Temperature value) => Temperature.FromDegreesCelsius(Math.Round(value.DegreesCelsius));
+
+    // Up to the next quarter of an hour.
+    private static Duration Quarters(Duration time) => Duration.FromMinutes(Math.Ceiling(time.Minutes / 15) * 15);
+
+    private static string Origin(BenchContext context) =>
+        context.Clock is { HasStart: true, Need: not null } ? "Times of day by the plan, from full vacuum on" : "Hours count from the start of the cure";
+
+    private static CellRow Step(BenchContext context, CureStepPlan step)
+    {
+        var text = context.Text;
+        var (start, end) = (At(context, step.Start.Value), At(context, step.End.Value));
+        var span = start == end ? $"at {start}" : $"{WithoutSameDay(start, end)} to {end}";
+        var length = QuantityText.Span(step.End.Value - step.Start.Value);
+        var to = text.Temperature(step.To);
+        return step.Step.Action switch
+        {
+            CureAction.Hold => BenchContext.Step(
+                (step.Step.AtRoom ? $"Hold at room temperature, {to}." : $"Hold {to}.") + State(step), new BigCell(length, span), Reading(context)),
+            CureAction.Ramp => BenchContext.Step($"Heat from {text.Temperature(step.From).Main}{Rate(step)}.{State(step)}", new BigCell(to.Main, $"in {length}, {span}"), Reading(context)),
+            CureAction.Cool => BenchContext.Step($"Cool{Rate(step)}.{State(step)}", new BigCell(to.Main, $"in {length}, {span}"), Reading(context)),
+            CureAction.Vent => BenchContext.Tick("Let the vacuum go.", span),
+            CureAction.Debag => BenchContext.Tick("Take the bag off.", span),
+            _ => BenchContext.Tick(
+                "Take the part off the mould. Wedges of plastic or wood." + (context.Part.Mould?.PullAid is { } aid ? $" Use the {aid}." : ""), span),
+        };
+    }
+
+    private static Blank Reading(BenchContext context) => new("temperature", context.Text.TemperatureUnit);
+
+    private static string State(CureStepPlan step)
+    {
+        var bag = step.Bagged ? " Vacuum on." : "";
+        var support = step.InMould ? "" : step.Step.Support is { } on ? $" Off the mould, on {on}." : " Off the mould.";
+        return bag + support;
+    }
+
+    // "15:44 (+1 day) to 16:04 (+1 day)" says the day once.
+    private static string WithoutSameDay(string start, string end) =>
+        start.IndexOf(" (", StringComparison.Ordinal) is var day && day > 0 && end.EndsWith(start[day..], StringComparison.Ordinal) ? start[..day] : start;
+
+    private static string Rate(CureStepPlan step) => step.Step.Rate is { } rate ? $" at {QuantityText.Written(rate)}" : "";
+
+    // The cure starts when the bag is at full vacuum: with a planned start and a known need, that is a time of day.
+    private static string At(BenchContext context, Duration sinceCure) =>
+        (context.Clock.Need is { } need ? context.Clock.TimeOfDay(need + sinceCure) : null) ?? QuantityText.Span(sinceCure);
+
+    private static Cell DemouldTime(BenchContext context) =>
+        context.Part.Resin?.Demould is { } demould ? $"demould after {QuantityText.Written(demould)}" : "as the data sheet says";
+}

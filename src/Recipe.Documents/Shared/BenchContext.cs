@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+using Recipe.Model;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Shared;
+
+/// <summary>What the stations of one paper for the bench share: the plan, the clock and the shape of a step.</summary>
+internal sealed class BenchContext(PaperInput input)
+{
+    public PaperContext Paper { get; } = new(input);
+
+    public WorkClock Clock { get; } = new(input.Plan);
+
+    public Plan Plan => Paper.Plan;
+
+    public Part Part => Paper.Part;
+
+    public QuantityText Text => Paper.Text;
+
+    public Process Process => Part.Process.Value;
+
+    /// <summary>Whether resin is laid on with brush and roller.</summary>
+    public bool IsWet => Process is Process.Hand or Process.Bagged;
+
+    /// <summary>Names of the halves; empty when the mould is in one piece. Two nameless sides are called 1 and 2.</summary>
+    public ImmutableArray<string> Sides => Part.Mould is { Halves: { IsEmpty: false } halves }
+        ? halves
+        : Plan.Geometry is { Sides: > 1 } geometry ? [.. Enumerable.Range(1, geometry.Sides).Select(Numbers.Whole)] : [];
+
+    /// <summary>Columns of a table of steps. Who did them and when stands at the hold point that follows: a box of 40 mm for each step would cost half the page.</summary>
+    public static ImmutableArray<Column> StepColumns =>
+        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 52), new("Actual", WidthMm: 42)];
+
+    /// <summary>Columns of a table of steps whose time matters as much as the reading.</summary>
+    public static ImmutableArray<Column> TimedStepColumns =>
+        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 43), new("Actual", WidthMm: 41), new("Time", WidthMm: 41)];
+
+    /// <summary>Columns of a table of steps that are signed one by one. Time, name and inspector share one space: three of 40 mm would leave none for the step.</summary>
+    public static ImmutableArray<Column> SignedColumns =>
+        [new("No.", Align.Centre, 11), new("Do this", NamesTheRow: true), new("Target, limits", WidthMm: 40), new("Actual", WidthMm: 41), new("Time, by, inspected", WidthMm: 41)];
+
+    /// <summary>A step with a target and a space for what it really was.</summary>
+    public static CellRow Step(Phrase what, Cell target, Blank actual, string? note = null) =>
+        new([StepNumbers.ToCome, new TextCell(what, note), target, actual]);
+
+    /// <summary>A step that is done or not done.</summary>
+    public static CellRow Tick(Phrase what, Cell? target = null, string? note = null, int boxes = 1) =>
+        new([StepNumbers.ToCome, new TextCell(what, note), target ?? "", TickCell.Of(boxes)]);
+
+    /// <summary>A table of steps.</summary>
+    public static Table Steps(string caption, IEnumerable<Row> rows) => new(caption, StepColumns, [.. rows], TableUse.Steps);
+
+    /// <summary>A step with a space for the time, the name and the inspector.</summary>
+    public static CellRow Signed(CellRow step) => step with { Cells = [.. step.Cells, new Blank("time, by, inspected by")] };
+
+    /// <summary>A table of steps that are signed one by one.</summary>
+    public static Table SignedSteps(string caption, IEnumerable<Row> rows) =>
+        new(caption, SignedColumns, [.. rows.Select(row => row is CellRow step ? Signed(step) : row)], TableUse.Steps);
+
+    /// <summary>A table of steps whose rows get a space for the time.</summary>
+    public static Table TimedSteps(string caption, IEnumerable<CellRow> rows) =>
+        new(caption, TimedStepColumns, [.. rows.Select(row => row with { Cells = [.. row.Cells, new Blank("time")] })], TableUse.Steps);
+
+    /// <summary>A sentence of the paper in its language.</summary>
+    public string Say(string sentence) => Paper.Wording.Say(sentence);
+
+    /// <summary>The same with values.</summary>
+    public string Say(Languages.SentenceHandler sentence) => Paper.Wording.Say(sentence);
+
+    /// <summary>A paper of the bench with these stations; steps are numbered through all of them.</summary>
+    public Document Document(string kind, IEnumerable<Station> stations) => new()
+    {
+        Kind = kind,
+        Identity = Paper.Identity(ofOneBuild: true),
+        Paper = Paper.Paper,
+        ForTheBench = true,
+        Stations = StepNumbers.Run(stations),
+    };
+
+    /// <summary>
+    /// What stands at the foot of a card: where its hold point is signed, and on which assumptions its numbers rest. Assumptions are
+    /// listed on the cover, waivers and findings on the traveller too.
+    /// </summary>
+    public ImmutableArray<Block> Foot(string? hold, params IEnumerable<ImmutableArray<string>> restsOn)
+    {
+        var signed = hold is null ? "" : Say($"{hold} is signed on the traveller.") + " ";
+        var assumed = Paper.RestsOn(restsOn) is { } ids ? Say($"This card {ids}: see the cover.") : "";
+        var text = (signed + assumed).TrimEnd();
+        return text.Length == 0 ? [] : [new Paragraph(text, Fine: true)];
+    }
+
+    /// <summary>A caution box with the cautions of a station, or nothing when none applies.</summary>
+    public IEnumerable<Block> Caution(params ReadOnlySpan<Danger> dangers)
+    {
+        var lines = Cautions.Of(Plan, dangers);
+        return lines.IsEmpty ? [] : [new Caution("Caution", [.. lines.Select(line => (Phrase)line.Text)])];
+    }
+}

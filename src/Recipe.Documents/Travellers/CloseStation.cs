@@ -1,0 +1,29 @@
+using Recipe.Documents.Layout;
+using Recipe.Documents.Shared;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>The last page: what was done otherwise, what was accepted, which lots went in, what the checks found.</summary>
+internal static class CloseStation
+{
+    private const int DeviationLines = 5;
+
+    public static Station Build(BenchContext context) => new(
+        context.Say("Deviations and lots"),
+        [Deviations(), .. Waivers(context), LotTable.Of(context), .. Notes.ForBench(context.Paper)]);
+
+    private static Table Deviations() => new(
+        "Deviations: whatever was not done as written",
+        [new("What"), new("Why", WidthMm: 56), new("Who decided", WidthMm: 41)],
+        [.. Enumerable.Range(0, DeviationLines).Select(_ => new CellRow([new Blank("what was done otherwise"), new Blank("why"), new Blank("who decided")]))],
+        TableUse.Steps);
+
+    // Waivers in words stand among the notes, when there are any.
+    private static IEnumerable<Block> Waivers(BenchContext context)
+    {
+        if (Notes.WaiverLines(context.Paper).IsEmpty)
+        {
+            yield return new Paragraph(context.Say("Waivers: none."));
+        }
+    }
+}

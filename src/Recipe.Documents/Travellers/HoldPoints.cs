@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Mixing;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using UnitsNet;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>Hold points of stations that have a card of their own. They are signed here and nowhere else.</summary>
+internal static class HoldPoints
+{
+    /// <summary>H2: everything is cut.</summary>
+    public static HoldPoint Kit(BenchContext context)
+    {
+        var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
+        var weighed = context.Plan.Stack.Where(line => line.CutMass is not null).ToList();
+        var mass = Mass.FromKilograms(weighed.Sum(line => line.CutMass!.Value.Value.Kilograms));
+        var kit = weighed.Count == context.Plan.Stack.Length && weighed.Count > 0
+            ? (Phrase)"Kit weighs " + Phrase.Strong(context.Text.Weight(mass).ToString())
+            : "Kit weighed (no target: a weight is missing in the recipe)";
+        return new HoldPoint(
+            "H2",
+            "kit complete",
+            [$"{Words.Count(pieces, "piece", "pieces")} counted, numbered, this side up", kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : ["Bag, tape, port and hose laid out; dry bag tried once"]],
+            [new Blank("Kit weight", context.Text.ScaleUnit)]);
+    }
+
+    /// <summary>H3: ready to mix.</summary>
+    public static HoldPoint Resin(BenchContext context) => new(
+        "H3",
+        "resin ready",
+        ["Lots written on the last page, in date", Liquids.Ratio(context), $"Scale level, at zero, shows {context.Text.ScaleStep} steps"],
+        [new Blank("Resin temperature", context.Text.TemperatureUnit)]);
+
+    /// <summary>H4: every ply lies.</summary>
+    public static HoldPoint LayUp(BenchContext context)
+    {
+        var plies = context.Plan.Stack.Where(line => line.Item is PlyItem).Sum(line => StackNames.Plies(line.Item));
+        ImmutableArray<Phrase> checks = context.IsWet
+            ? [$"{Words.Count(plies, "ply", "plies")} ticked", "No white, no pool, corners down", .. Sum(context)]
+            : [$"{Words.Count(plies, "ply", "plies")} ticked", "Corners down, nothing moved, no thread under the tape"];
+        return new HoldPoint("H4", "lay-up complete", checks, context.IsWet ? [new Blank("Resin used", context.Text.ScaleUnit)] : []);
+    }
+
+    private static IEnumerable<Phrase> Sum(BenchContext context)
+    {
+        var held = context.Plan.Stack.Where(line => line.CutResin is not null).ToList();
+        if (held.Count > 0)
+        {
+            var sum = UnitsNet.Mass.FromKilograms(held.Sum(line => context.Text.OnScale(line.CutResin!.Value.Value).Kilograms));
+            yield return (Phrase)"Resin in the plies: " + Phrase.Strong(context.Text.Weight(sum).ToString());
+        }
+    }
+
+    /// <summary>H5: the bag holds.</summary>
+    public static HoldPoint Leak(BenchContext context) => new(
+        "H5",
+        context.Process == Process.Infused ? "leak check: no resin without it" : "leak check: no cure without it",
+        ["Level reached, rise within its limit"],
+        [new Blank("Rise", context.Text.PressureUnit)]);
+
+    /// <summary>H6: cured.</summary>
+    public static HoldPoint Cure(BenchContext context)
+    {
+        var vacuum = context.Part.Vacuum?.Hold is { } hold ? $"Vacuum held {QuantityText.Span(hold.Value)}" : "Vacuum held as written";
+        return new HoldPoint(
+            "H6",
+            "cure done",
+            ["Time and temperature as written", .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
+            [new Blank("Hottest", context.Text.TemperatureUnit)]);
+    }
+
+    /// <summary>H7: the part may leave the mould.</summary>
+    public static HoldPoint Demould(BenchContext context) => new HoldPoint(
+        "H7",
+        "may leave the mould",
+        ["Cool to the touch; a fingernail leaves no mark", "The leftover in the cup is hard and rings"],
+        [new Blank("Part", context.Text.TemperatureUnit)]);
+}

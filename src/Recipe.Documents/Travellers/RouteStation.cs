@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Bags;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Travellers;
+
+/// <summary>Stations that have a card of their own: a line or few that name it, and the hold point behind it.</summary>
+internal static class RouteStation
+{
+    /// <summary>From the roll to the last ply: H2, H3 where resin is laid by hand, H4.</summary>
+    public static Station LayUp(BenchContext context)
+    {
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        blocks.Add(Route([Cut(context)]));
+        blocks.Add(HoldPoints.Kit(context));
+        if (context.IsWet)
+        {
+            blocks.Add(HoldPoints.Resin(context));
+            blocks.Add(Route([.. Pots(context), Lay(context)]));
+        }
+        else
+        {
+            blocks.Add(Route([Lay(context)]));
+        }
+
+        blocks.Add(HoldPoints.LayUp(context));
+        return new Station(context.Say(context.IsWet ? "Cut, mix, lay up" : "Cut and lay up dry"), blocks.ToImmutable());
+    }
+
+    /// <summary>From the closed bag to the open mould: H5, for an infusion H3, then H6 and H7.</summary>
+    public static Station Cure(BenchContext context)
+    {
+        var bagged = BagPaper.Applies(context.Paper.Input);
+        var infused = context.Process == Process.Infused;
+        var title = infused ? context.Say("Bag, infuse, cure") : bagged ? context.Say("Bag, vacuum, cure") : context.Say("Cure");
+        return new Station(
+            title,
+            [
+                .. bagged ? [Route([Bag(context), Pump(context)]), HoldPoints.Leak(context)] : ImmutableArray<Block>.Empty,
+                .. infused ? Infuse(context) : [],
+                Route([Heat(context)]),
+                HoldPoints.Cure(context),
+                HoldPoints.Demould(context),
+            ]);
+    }
+
+    private static ImmutableArray<Block> Infuse(BenchContext context) =>
+        [HoldPoints.Resin(context), BenchContext.SignedSteps("", [.. Pots(context), .. InfuseSteps.Of(context)]), InfuseSteps.IfBox];
+
+    private static CellRow Heat(BenchContext context)
+    {
+        var text = context.Text;
+        var target = context.Plan.Cure is { Steps.IsEmpty: false } cure
+            ? new BigCell(Numbers.AtMost(cure.Total.Value.Hours, 1) + "\u00A0h", context.Say($"hottest {text.Temperature(cure.Peak.Value).Main}"))
+            : (Cell)context.Say("as the data sheet says");
+        return Step(context.Say("Cure"), context.Say("Follow the cure chart."), target, new Blank(context.Say("hottest part"), text.TemperatureUnit));
+    }
+
+    private static CellRow Step(string station, string what, Cell target, Blank actual) => BenchContext.Step(Phrase.Strong(station + ". ") + what, target, actual);
+
+    private static Table Route(IEnumerable<CellRow> rows) => BenchContext.SignedSteps("", rows);
+
+    private static CellRow Cut(BenchContext context)
+    {
+        var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
+        return Step(
+            context.Say("Cut and kit"), context.Say("Follow the cut list."),
+            pieces > 0 ? new BigCell(Words.Count(pieces, "piece", "pieces")) : (Cell)context.Say("no size is known"),
+            new Blank(context.Say("pieces counted")));
+    }
+
+    private static IEnumerable<CellRow> Pots(BenchContext context)
+    {
+        var text = context.Text;
+        if (context.Plan.Pots.IsEmpty)
+        {
+            yield return BenchContext.Tick(context.Say("No pot could be planned. Mix nothing by guess."), context.Say("see the last page"));
+        }
+
+        foreach (var pot in context.Plan.Pots)
+        {
+            var number = Numbers.Whole(pot.Number);
+            yield return Step(
+            context.Say("Mix"), context.Say($"Pot {number}: mix card {number}."), new BigCell(text.Weight(pot.Mass.Value).Main, When(context, pot)), new Blank(context.Say("mixed"), text.ScaleUnit));
+        }
+    }
+
+    private static string When(BenchContext context, PotPlan pot)
+    {
+        var planned = context.Clock.TimeOfDay(pot.MixedAt.Value, Rounding.Nearest);
+        var minute = WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest);
+        return planned is null ? context.Say($"at {minute}") : context.Say($"at {minute} ({planned})");
+    }
+
+    private static CellRow Lay(BenchContext context)
+    {
+        var last = context.Plan.Pots is [.., var pot] && context.IsWet ? pot : null;
+        var target = last is null
+            ? (Cell)context.Say("every ply ticked")
+            : new BigCell(WorkClock.Minute(last.UsedUpAt.Value, Rounding.Up), context.Clock.TimeOfDay(last.UsedUpAt.Value, Rounding.Up) is { } time ? context.Say($"{time} by the plan") : null);
+        return Step(
+            context.Say("Lay up"), last is null ? context.Say("Follow the lay-up card.") : context.Say("Follow the lay-up card. Finished by"), target, new Blank(context.Say("last ply at")));
+    }
+
+    private static CellRow Bag(BenchContext context)
+    {
+        var target = context.Plan.Clock is { } clock ? new BigCell(QuantityText.Minutes(clock.Bagging.Value, Rounding.Up), context.Say("to lay and close it")) : (Cell)"";
+        return Step(context.Say("Bag"), context.Say("Follow the bag sheet."), target, new Blank(context.Say("closed at")));
+    }
+
+    private static CellRow Pump(BenchContext context)
+    {
+        var text = context.Text;
+        var latest = context.Clock.PumpOnBy is { } by ? context.Say($"pump on by {WorkClock.Minute(by)}") : null;
+        var target = context.Plan.Vacuum is { } levels
+            ? new BigCell(text.Pressure(levels.BelowAmbient.Value).Main, latest is null ? context.Say("below ambient") : context.Say($"below ambient; {latest}"))
+            : (Cell)(latest ?? context.Say("no level is written"));
+        return Step(
+            context.Say("Vacuum"), context.Say("Follow the vacuum card."), target, new Blank(context.Say("vacuum below ambient"), text.PressureUnit));
+    }
+}
