@@ -59,7 +59,7 @@ internal static class RollPage
         ImmutableArray<Column> columns = ofPlies
             ?
             [
-                new(say.Say("Piece"), Align.Centre, 17, NamesTheRow: true), new(say.Say("Size with trim"), WidthMm: 46), new(say.Say("To the roll"), Align.Centre, 25), new(say.Say("Cut"), Align.Centre, 22),
+                new(say.Say("Piece"), Align.Centre, 17, NamesTheRow: true), new(say.Say("Size with trim")), new(say.Say("To the roll"), Align.Centre, 25), new(say.Say("Cut"), Align.Centre, 22),
                 new(say.Say("Weight"), WidthMm: 28), new(say.Say("Actual"), WidthMm: 41),
             ]
             : [new(say.Say("Layer"), Align.Centre, 17, NamesTheRow: true), new(say.Say("What"), WidthMm: 50), new(say.Say("Size")), new(say.Say("Sheets"), Align.Centre, 22), new(say.Say("Cut before mixing"), Align.Centre, 24)];

@@ -31,6 +31,7 @@ internal static class MixCardsPaper
         var say = context.Wording;
         var planned = MixRun.Of(context).Select(run => run.System.Name).ToHashSet(StringComparer.Ordinal);
         var liquids = context.Part.Coats.Select(coat => (Use: say.Say("coat on the mould"), System: coat.Material))
+            .Concat(context.Part is { Resin: { } resin, Process.Value: not Process.Prepreg } ? [(Use: say.Say("plies"), System: resin)] : Array.Empty<(string Use, ResinSystem System)>())
             .Concat(context.Part.Join?.Adhesive is { } adhesive ? [(Use: say.Say("join"), System: adhesive)] : Array.Empty<(string Use, ResinSystem System)>());
         foreach (var (use, system) in liquids.Where(liquid => !planned.Contains(liquid.System.Name)).DistinctBy(liquid => liquid.System.Name))
         {
@@ -42,6 +43,9 @@ internal static class MixCardsPaper
                     new(say.Say("For"), use), new(say.Say("Liquid"), Words.Of(system)), new(say.Say("Ratio"), system.Mix is { } mix ? QuantityText.Written(mix) : say.Say("not known: data sheet")),
                     new(say.Say("Lot"), Phrase.Empty, new Blank(say.Say("lot and use-before date"))), new(say.Say("Mixed"), Phrase.Empty, new Blank(say.Say("mixed"), context.Text.ScaleUnit)),
                 ]),
+                .. Liquids.TakesPeroxide(system)
+                    ? [new Caution(say.Say("Accelerator first, peroxide last"), [.. Cautions.Of(context.Plan, Danger.Peroxide).Select(caution => (Phrase)caution.Text)])]
+                    : ImmutableArray<Block>.Empty,
                 new Paragraph(say.Say("The amount is not known. Work it out by the data sheet before you mix.")),
                 new TickList([order]),
                 new IfBox(

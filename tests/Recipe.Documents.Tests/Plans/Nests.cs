@@ -17,7 +17,12 @@ internal static class Nests
         var sizes = new List<(Material Material, Length? Width, NestSize Size)>();
         for (var i = 0; i < plan.Stack.Length; i++)
         {
-            foreach (var piece in plan.Stack[i].Item is PlyItem ply ? plan.Stack[i].Pieces : [])
+            if (plan.Stack[i].Item is not PlyItem ply)
+            {
+                continue;
+            }
+
+            foreach (var piece in plan.Stack[i].Pieces)
             {
                 var letter = ((char)('A' + sizes.Count)).ToString();
                 var strips = piece.Joins + 1;
