@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
-using Recipe.Planning;
 
 namespace Recipe.Documents.Cuts;
 

@@ -94,19 +94,19 @@ internal static class LabelsPaper
     // What no telephone would read is no code.
     private static string Short(string text) => text.Length <= MostOfOne ? text : text[..MostOfOne];
 
-    private static Drawing Sheet(PaperContext context, IReadOnlyList<Label> labels, int number)
+    private static Drawing Sheet(PaperContext context, Label[] labels, int number)
     {
         var shapes = ImmutableArray.CreateBuilder<Shape>();
-        for (var i = 0; i < labels.Count; i++)
+        for (var i = 0; i < labels.Length; i++)
         {
             One(shapes, labels[i], i % Across * (LabelWidth + Gap), 0.5 + (i / Across * (LabelHeight + Gap)));
         }
 
-        var rows = (labels.Count + Across - 1) / Across;
+        var rows = (labels.Length + Across - 1) / Across;
         return new Drawing(
             $"labels-{Numbers.Whole(number)}",
             context.Wording.Say("Labels"),
-            context.Wording.Say($"{Numbers.Whole(labels.Count)} labels with a code each: {string.Join("; ", labels.Select(label => label.Head))}."),
+            context.Wording.Say($"{Numbers.Whole(labels.Length)} labels with a code each: {string.Join("; ", labels.Select(label => label.Head))}."),
             (Across * LabelWidth) + Gap,
             (rows * LabelHeight) + ((rows - 1) * Gap) + 1,
             shapes.ToImmutable());

@@ -1,5 +1,4 @@
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
-using Recipe.Planning;
 
 namespace Recipe.Documents.Mixing;
 

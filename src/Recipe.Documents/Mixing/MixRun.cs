@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Planning;
 using UnitsNet;
 
 namespace Recipe.Documents.Records;
@@ -51,7 +50,7 @@ internal static class RecordPaper
                         new(say.Say("The same fault came before"), say.Say("write the serials beside it; tell the planner")),
                     ]),
                 ]),
-                new Station(say.Say("Decide and learn"), 
+                new Station(say.Say("Decide and learn"),
                 [
                     Found(context), Causes(context), Decision(context),
                     new IfBox(

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
