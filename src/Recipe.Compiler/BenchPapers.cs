@@ -1,33 +1,10 @@
 using System.Collections.Immutable;
 using Recipe.Checks;
 using Recipe.Documents;
+using Recipe.Model;
 using Recipe.Planning;
 
 namespace Recipe.Compiler;
-
-/// <summary>Which papers are wanted.</summary>
-public sealed record PaperWish
-{
-    /// <summary>Only this part or variant; all of them when null.</summary>
-    public string? Part { get; init; }
-
-    /// <summary>Names of papers; all of them when empty.</summary>
-    public ImmutableArray<string> Papers { get; init; } = [];
-
-    /// <summary>Names of formats; all of them when empty.</summary>
-    public ImmutableArray<string> Formats { get; init; } = [];
-
-    /// <summary>The day printed on them, or null to print none, so that the same recipe gives the same bytes on any day.</summary>
-    public DateOnly? Printed { get; init; }
-
-    /// <summary>The day they are checked for, as the workspace was given it.</summary>
-    public DateOnly? Today { get; init; }
-}
-
-/// <summary>One paper in one format, as text.</summary>
-/// <param name="FileName">A name for the file, without a folder.</param>
-/// <param name="Text">All of it.</param>
-public sealed record WrittenPaper(string FileName, string Text);
 
 /// <summary>Makes the papers of a compiled file.</summary>
 public static class BenchPapers
@@ -39,6 +16,9 @@ public static class BenchPapers
             ["html"] = PaperFormat.Html,
             ["json"] = PaperFormat.Json,
             ["md"] = PaperFormat.Markdown,
+            ["pdf"] = PaperFormat.Pdf,
+            ["svg"] = PaperFormat.Svg,
+            ["xlsx"] = PaperFormat.Xlsx,
         });
 
     /// <summary>Names of the papers there are.</summary>
@@ -47,24 +27,50 @@ public static class BenchPapers
     /// <summary>Names of the formats there are.</summary>
     public static ImmutableArray<string> Formats { get; } = [.. FormatsByName.Keys];
 
+    /// <summary>Units of papers, by their names.</summary>
+    public static ImmutableArray<string> Units { get; } = ["metric", "us", "both"];
+
+    /// <summary>Sizes of paper, by their names.</summary>
+    public static ImmutableArray<string> PaperSizes { get; } = ["A4", "Letter"];
+
     /// <summary>Writes the wanted papers; none when the file has no such part.</summary>
-    /// <exception cref="ArgumentException">A paper or format has no such name.</exception>
+    /// <exception cref="ArgumentException">A paper, format, unit system or paper size has no such name.</exception>
     public static IEnumerable<WrittenPaper> Write(CompiledFile file, PaperWish wish)
     {
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(wish);
-        var kinds = wish.Papers.IsEmpty ? Papers.All : [.. wish.Papers.Select(KindOf).Distinct()];
-        var formats = (wish.Formats.IsEmpty ? Formats : wish.Formats).Select(FormatOf).ToHashSet();
-        return
-            from part in file.Parts
-            where wish.Part is null || wish.Part == part.Part.Name
-            let plan = part.Plan
-            let input = InputFor(file, plan, wish)
-            from kind in kinds
-            where kind.AppliesTo(input)
-            from format in kind.Formats
-            where formats.Contains(format)
-            select new WrittenPaper(kind.FileName(plan.Part.Name, format), Papers.Write(input, kind, format));
+        return file.Parts.Where(part => IsWanted(part, wish)).SelectMany(part => Write(file, part.Plan, wish));
+    }
+
+    /// <summary>
+    /// Writes the wanted papers of many files, several parts at a time. The papers of one part are handed over together, from any
+    /// thread and in any order; the places say which come first.
+    /// </summary>
+    /// <param name="files">The files.</param>
+    /// <param name="wish">What is wanted.</param>
+    /// <param name="part">Called for each part with its place among all parts, how many there are, its name and its papers.</param>
+    /// <exception cref="ArgumentException">A paper, format, unit system or paper size has no such name.</exception>
+    public static void WriteAll(IReadOnlyList<CompiledFile> files, PaperWish wish, Action<PartPapers> part)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(wish);
+        ArgumentNullException.ThrowIfNull(part);
+        var wanted = files.SelectMany(file => file.Parts.Where(part => IsWanted(part, wish)).Select(part => (File: file, part.Plan))).ToList();
+        if (wanted.Count == 1)
+        {
+            part(new PartPapers(0, 1, wanted[0].Plan.Part.Name, Write(wanted[0].File, wanted[0].Plan, wish)));
+            return;
+        }
+
+        try
+        {
+            Parallel.For(0, wanted.Count, i => part(new PartPapers(i, wanted.Count, wanted[i].Plan.Part.Name, Write(wanted[i].File, wanted[i].Plan, wish))));
+        }
+        catch (AggregateException several)
+        {
+            // The caller knows what to do with the first; the others are most often the same.
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
+        }
     }
 
     /// <summary>What the plan says of a part, as Markdown; null when the file has no such part.</summary>
@@ -90,8 +96,39 @@ public static class BenchPapers
             own.NotChecked,
             file.Revision,
             wish.Printed,
-            file.Source.Name);
+            file.Source.Name)
+        {
+            Serial = wish.Serial,
+            Quantity = wish.Quantity,
+            Units = wish.Units is { } units ? UnitsOf(units) : null,
+            Paper = wish.PaperSize is { } size ? PaperOf(size) : null,
+        };
     }
+
+    private static bool IsWanted(CompiledPart part, PaperWish wish) =>
+        (wish.Part is null || wish.Part == part.Part.Name) && (wish.Only.IsEmpty || wish.Only.Contains(part.Part.Name));
+
+    private static List<WrittenPaper> Write(CompiledFile file, Plan plan, PaperWish wish)
+    {
+        var kinds = wish.Papers.IsEmpty ? Papers.All : [.. wish.Papers.Select(KindOf).Distinct()];
+        var formats = (wish.Formats.IsEmpty ? Formats : wish.Formats).Select(FormatOf).ToHashSet();
+        return [.. PaperSet.Write(InputFor(file, plan, wish), kinds, formats).Select(written => new WrittenPaper(written.FileName, written.Bytes))];
+    }
+
+    private static UnitSystem UnitsOf(string name) => name switch
+    {
+        "metric" => UnitSystem.Metric,
+        "us" => UnitSystem.Us,
+        "both" => UnitSystem.Both,
+        _ => throw new ArgumentException($"There are no units '{name}'.", nameof(name)),
+    };
+
+    private static PaperSize PaperOf(string name) => name switch
+    {
+        "A4" => PaperSize.A4,
+        "Letter" => PaperSize.Letter,
+        _ => throw new ArgumentException($"There is no paper '{name}'.", nameof(name)),
+    };
 
     private static PaperKind KindOf(string name) =>
         Papers.Find(name) ?? throw new ArgumentException($"There is no paper '{name}'.", nameof(name));

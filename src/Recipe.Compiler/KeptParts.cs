@@ -4,7 +4,6 @@ using Recipe.Checks;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Semantics;
-using Recipe.Text;
 
 namespace Recipe.Compiler;
 

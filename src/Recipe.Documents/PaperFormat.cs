@@ -14,4 +14,13 @@ public enum PaperFormat
 
     /// <summary>The whole plan for programs: <c>recipe/plan/1</c>.</summary>
     Json,
+
+    /// <summary>The papers of a part in one file to print, with a bookmark for each paper and station.</summary>
+    Pdf,
+
+    /// <summary>One workbook of a part with a sheet for each paper that has a table.</summary>
+    Xlsx,
+
+    /// <summary>One file for each drawing of a part.</summary>
+    Svg,
 }

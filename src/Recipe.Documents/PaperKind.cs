@@ -28,7 +28,7 @@ public sealed class PaperKind
     /// <summary>What it is for, in one line.</summary>
     public string What { get; }
 
-    /// <summary>What it can be written as.</summary>
+    /// <summary>What it can be written as by itself; sets of papers are written by <see cref="PaperSet"/> too.</summary>
     public ImmutableArray<PaperFormat> Formats { get; }
 
     internal Func<PaperInput, Document> Build { get; }
@@ -47,8 +47,14 @@ public sealed class PaperKind
     public string FileName(string partName, PaperFormat format)
     {
         ArgumentNullException.ThrowIfNull(partName);
-        var safe = string.Concat(partName.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
-        return $"{(safe.Length == 0 ? "part" : safe)}.{Name}.{Extension(format)}";
+        return $"{Safe(partName)}.{Name}.{Extension(format)}";
+    }
+
+    /// <summary>The name with nothing in it that some file system would refuse.</summary>
+    internal static string Safe(string name)
+    {
+        var safe = string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+        return safe.Length == 0 ? "part" : safe;
     }
 
     /// <inheritdoc/>

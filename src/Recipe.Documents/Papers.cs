@@ -3,6 +3,7 @@ using Recipe.Documents.Covers;
 using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
 using Recipe.Documents.Labels;
+using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Records;
@@ -102,9 +103,16 @@ public static class Papers
         return format switch
         {
             PaperFormat.Json => PlanJson.Write(input),
-            PaperFormat.Csv => CsvWriter.Write(kind.Build(input).Data ?? throw new ArgumentException($"A {kind.Name} has no table.", nameof(kind))),
-            PaperFormat.Html => HtmlWriter.Write(kind.Build(input)),
-            _ => MarkdownWriter.Write(kind.Build(input)),
+            _ => Write(kind.Build(input), format),
         };
     }
+
+    /// <summary>Writes a built paper in a format that is text.</summary>
+    internal static string Write(Document document, PaperFormat format) => format switch
+    {
+        PaperFormat.Csv => CsvWriter.Write(document.Data ?? throw new ArgumentException($"A {document.Kind} has no table.", nameof(document))),
+        PaperFormat.Html => HtmlWriter.Write(document),
+        PaperFormat.Markdown => MarkdownWriter.Write(document),
+        _ => throw new ArgumentOutOfRangeException(nameof(format), format, "That is no format of text."),
+    };
 }

@@ -30,8 +30,11 @@ internal static class Stair
             ["Recipe.Text", "Recipe.Syntax", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering", "Recipe.Planning"],
             [UnitsNet]),
 
-        // Papers show the plan. They know no syntax and no condition of a finding.
-        new("Recipe.Documents", ["Recipe.Text", "Recipe.Model", "Recipe.Engineering", "Recipe.Planning"], [UnitsNet, "QRCoder"]),
+        // Papers show the plan. They know no syntax and no condition of a finding. PDFsharp comes in several assemblies.
+        new(
+            "Recipe.Documents",
+            ["Recipe.Text", "Recipe.Model", "Recipe.Engineering", "Recipe.Planning"],
+            [UnitsNet, "PDFsharp", "PdfSharp", "PdfSharp.System", "PdfSharp.Shared", "SpreadCheetah", "QRCoder"]),
 
         new("Recipe.HouseRules", ["Recipe.Text", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering", "Recipe.Planning"], [UnitsNet]),
 

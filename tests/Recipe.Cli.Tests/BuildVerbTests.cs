@@ -16,7 +16,7 @@ public sealed class BuildVerbTests
         foreach (var part in new[] { "hatch-lid", "hatch-lid-no-veil" })
         {
             Assert.All(
-                ["takeoff.csv", "takeoff.html", "takeoff.json", "takeoff.md", "traveller.html", "traveller.md"],
+                ["pdf", "takeoff.csv", "takeoff.html", "takeoff.json", "takeoff.md", "traveller.html", "traveller.md", "xlsx"],
                 paper => Assert.Contains($"{part}.{paper}", names));
         }
 
@@ -97,6 +97,84 @@ public sealed class BuildVerbTests
             using var json = JsonDocument.Parse(File.ReadAllText(bench.PathOf("out/hatch-lid.takeoff.json")));
             return json.RootElement.GetProperty("revision").GetString()!;
         }
+    }
+
+    [Fact]
+    public void One_pdf_of_a_part_holds_all_wanted_papers()
+    {
+        using var bench = new Bench();
+        Assert.Equal(ExitStatus.Clean, Bench.Run("build", HatchLid, "--out", bench.Folder, "--format", "pdf").Status);
+        Assert.Equal(["hatch-lid-no-veil.pdf", "hatch-lid.pdf"], Directory.GetFiles(bench.Folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal("%PDF-"u8.ToArray(), File.ReadAllBytes(bench.PathOf("hatch-lid.pdf"))[..5]);
+    }
+
+    [Fact]
+    public void A_serial_number_stands_where_the_space_for_it_was()
+    {
+        using var bench = new Bench();
+        Assert.Equal(ExitStatus.Clean, Bench.Run("build", HatchLid, "--out", bench.Folder, "--part", "hatch-lid", "--paper", "traveller", "--serial", "HL-0042", "--undated").Status);
+        Assert.Contains("HL-0042", File.ReadAllText(bench.PathOf("hatch-lid.traveller.md")), StringComparison.Ordinal);
+        var html = File.ReadAllText(bench.PathOf("hatch-lid.traveller.html"));
+        Assert.Contains("<strong class=\"serial\">HL-0042</strong>", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("space to write serial number", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("\\00005f", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_size_of_paper_and_the_units_are_chosen_for_one_build()
+    {
+        using var bench = new Bench();
+        string Html(params string[] options)
+        {
+            Assert.Equal(ExitStatus.Clean, Bench.Run(["build", HatchLid, "--out", bench.Folder, "--part", "hatch-lid", "--paper", "traveller", "--format", "html", .. options]).Status);
+            return File.ReadAllText(bench.PathOf("hatch-lid.traveller.html"));
+        }
+
+        Assert.Contains("size: letter ", Html("--paper-size", "Letter"), StringComparison.Ordinal);
+        Assert.Contains("size: A4 ", Html("--paper-size", "A4"), StringComparison.Ordinal);
+        Assert.NotEqual(Html("--units", "metric"), Html("--units", "us"));
+    }
+
+    [Fact]
+    public void Several_parts_are_chosen_by_name()
+    {
+        using var bench = new Bench();
+        var run = Bench.Run("build", Bench.Sample("samples"), "--out", bench.Folder, "--only", "hatch-lid", "rudder-cheek", "--format", "json");
+        Assert.Equal(ExitStatus.Clean, run.Status);
+        Assert.Equal(["hatch-lid.takeoff.json", "rudder-cheek.takeoff.json"], Directory.GetFiles(bench.Folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Contains("no-such-part", Bench.Run("build", HatchLid, "--only", "hatch-lid", "no-such-part").Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("100001")]
+    [InlineData("-1")]
+    [InlineData("1.5")]
+    [InlineData("many")]
+    public void A_quantity_that_nobody_builds_is_refused(string quantity)
+    {
+        using var bench = new Bench();
+        var run = Bench.Run("build", HatchLid, "--out", bench.PathOf("out"), "--quantity", quantity);
+        Assert.Equal(ExitStatus.CouldNotRun, run.Status);
+        Assert.Contains("1 to 100000", run.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(bench.PathOf("out")));
+    }
+
+    [Fact]
+    public void How_far_it_is_is_said_on_a_terminal_only()
+    {
+        using var bench = new Bench();
+        string Error(bool isTerminal)
+        {
+            using var output = new StringWriter();
+            using var error = new StringWriter();
+            var terminal = new Terminal(output, error, () => Stream.Null) { Today = new DateOnly(2026, 6, 1), ErrorIsTerminal = isTerminal };
+            Assert.Equal(ExitStatus.Clean, CommandLine.Run(["build", Bench.Sample("samples"), "--out", bench.Folder, "--paper", "takeoff", "--format", "json"], terminal));
+            return error.ToString();
+        }
+
+        Assert.Matches(@"\r[0-9]+ of [0-9]+ parts: ", Error(isTerminal: true));
+        Assert.Empty(Error(isTerminal: false));
     }
 
     [Fact]

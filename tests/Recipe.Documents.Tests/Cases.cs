@@ -20,4 +20,7 @@ internal static class Cases
         where kind.AppliesTo(All[name])
         from format in kind.Formats
         select (name, kind, format);
+
+    /// <summary>The papers that a part has use for, in their order.</summary>
+    public static IEnumerable<Layout.Document> Built(PaperInput input) => Documents.Papers.All.Where(kind => kind.AppliesTo(input)).Select(kind => kind.Build(input));
 }

@@ -1,7 +1,12 @@
+using Recipe.Documents.Writing.Pdf;
+
 namespace Recipe.Documents.Tests;
 
 public sealed class GoldenTests
 {
+    /// <summary>How many pages each paper of a case has, and which station begins on which.</summary>
+    internal const string PagesFile = "pages.txt";
+
     public static TheoryData<string, string, PaperFormat> Papers
     {
         get
@@ -34,10 +39,30 @@ public sealed class GoldenTests
     }
 
     [Fact]
+    public void The_pages_of_every_case_are_the_kept_ones()
+    {
+        foreach (var (name, input) in Cases.All)
+        {
+            var lines = new List<string>();
+            foreach (var size in PdfPageTests.Sizes)
+            {
+                foreach (var document in Cases.Built(input with { Paper = size }))
+                {
+                    var paper = PdfPages.Of(document);
+                    lines.Add($"{document.Kind}, {size}{(document.Landscape ? " landscape" : "")}, {paper.Pages.Count} pages");
+                    lines.AddRange(document.Stations.Select((station, i) => $"  page {paper.Starts[i] + 1} {station.Title}"));
+                }
+            }
+
+            Golden.Check(Path.Combine(name, PagesFile), string.Join('\n', lines) + "\n");
+        }
+    }
+
+    [Fact]
     public void No_kept_paper_is_left_over()
     {
         var expected = Cases.Papers.Select(paper => Path.Combine(paper.Case, paper.Kind.FileName("paper", paper.Format)))
-            .Concat(Cases.All.Keys.Select(name => Path.Combine(name, "findings.json")))
+            .Concat(Cases.All.Keys.SelectMany(name => (string[])[Path.Combine(name, "findings.json"), Path.Combine(name, PagesFile)]))
             .Order(StringComparer.Ordinal);
         var kept = Directory.EnumerateFiles(Golden.Folder(), "*", SearchOption.AllDirectories)
             .Select(path => Path.GetRelativePath(Golden.Folder(), path))

@@ -18,7 +18,7 @@ public sealed class MixCardTests
         foreach (var input in (PaperInput[])[HatchLid.Input, TubeInfused.Input])
         {
             var page = Write(input);
-            var pots = Regex.Matches(page, @"Pour ● A until it shows \| \*\*([\d.]+) g\*\*[^\n]*\n.*until the scale shows \| \*\*([\d.]+) g\*\* \(.*B alone ([\d.]+) g");
+            var pots = Regex.Matches(page, @"Pour ● A until it shows \| \*\*([\d.]+) g\*\*[^\n]*\n.*until the scale shows \| \*\*([\d.]+) g\*\* \(.*B ([\d.]+) g");
             Assert.Equal(input.Plan.Pots.Length + input.Plan.OwnMixes.Sum(mix => mix.Pots.Length), pots.Count);
             Assert.All(pots, pot => Assert.Equal(Value(pot, 2), Value(pot, 1) + Value(pot, 3), 6));
         }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
@@ -18,9 +19,23 @@ internal static class BuildCommand
         paper.AcceptOnlyFromAmong([.. BenchPapers.Names]);
         var format = new Option<string[]>("--format") { Description = "Only these formats.", AllowMultipleArgumentsPerToken = true };
         format.AcceptOnlyFromAmong([.. BenchPapers.Formats]);
+        var only = new Option<string[]>("--only") { Description = "Only these parts or variants.", HelpName = "part", AllowMultipleArgumentsPerToken = true };
+        var size = new Option<string?>("--paper-size") { Description = "Size of the paper, instead of the shop's: A4 or Letter." };
+        size.AcceptOnlyFromAmong([.. BenchPapers.PaperSizes]);
+        var units = new Option<string?>("--units") { Description = "Units on the papers, instead of the shop's: metric, us or both." };
+        units.AcceptOnlyFromAmong([.. BenchPapers.Units]);
+        var serial = new Option<string?>("--serial") { Description = "Serial number of the piece that is built; without it the papers leave a space for it.", HelpName = "text" };
+        var quantity = new Option<int>("--quantity") { Description = "How many good parts are wanted, 1 to 100000.", HelpName = "n", DefaultValueFactory = _ => 1 };
+        quantity.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && !(int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is >= 1 and <= PaperWish.MostParts))
+            {
+                result.AddError($"--quantity takes a whole number from 1 to {PaperWish.MostParts}, not '{result.Tokens[0].Value}'.");
+            }
+        });
         var undated = new Option<bool>("--undated") { Description = "Print no date, so that the same recipe gives the same bytes on any day." };
         var colour = CommonOptions.Colour();
-        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, paper, format, undated, colour };
+        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, only, paper, format, size, units, serial, quantity, undated, colour };
         command.SetAction(result => Run(
             terminal,
             Style.For(terminal, result.GetValue(colour) ?? "auto"),
@@ -33,6 +48,11 @@ internal static class BuildCommand
                 Formats = [.. result.GetValue(format) ?? []],
                 Printed = result.GetValue(undated) ? null : terminal.Today,
                 Today = terminal.Today,
+                Only = [.. result.GetValue(only) ?? []],
+                PaperSize = result.GetValue(size),
+                Units = result.GetValue(units),
+                Serial = result.GetValue(serial) is { } text && text.Trim().Length > 0 ? text.Trim() : null,
+                Quantity = result.GetValue(quantity),
             }));
         return command;
     }
@@ -53,19 +73,29 @@ internal static class BuildCommand
             return ExitStatus.Findings;
         }
 
-        if (!files.SelectMany(file => file.PartNames).Any(name => wish.Part is null || name == wish.Part))
+        var parts = files.SelectMany(file => file.PartNames).ToHashSet(StringComparer.Ordinal);
+        if (parts.Count == 0)
         {
-            throw new CannotRunException(wish.Part is null
-                ? "there is no part in these files to make papers of."
-                : $"there is no part named {wish.Part} in these files.");
+            throw new CannotRunException("there is no part in these files to make papers of.");
         }
 
-        var output = new OutputSet(folder);
-        foreach (var paper in files.SelectMany(file => BenchPapers.Write(file, wish)))
+        if (wish.Only.Append(wish.Part).FirstOrDefault(name => name is not null && !parts.Contains(name)) is { } missing)
         {
-            output.Add(paper.FileName, paper.Text);
+            throw new CannotRunException($"there is no part named {missing} in these files.");
         }
 
+        using var output = new OutputSet(folder, flush: false);
+        var progress = new Progress(terminal);
+        BenchPapers.WriteAll(files, wish, part =>
+        {
+            foreach (var paper in part.Papers)
+            {
+                output.Add(paper.FileName, paper.Bytes);
+            }
+
+            progress.Done(part);
+        });
+        progress.End();
         foreach (var path in output.Write())
         {
             terminal.Out.WriteLine($"wrote {path}");

@@ -53,7 +53,7 @@ internal static class FixedFiles
             return false;
         }
 
-        var output = new OutputSet(Path.GetDirectoryName(name) is { Length: > 0 } folder ? folder : ".");
+        using var output = new OutputSet(Path.GetDirectoryName(name) is { Length: > 0 } folder ? folder : ".");
         output.Add(Path.GetFileName(name), text);
         output.Write();
         said.AddRange(applied.Select(a => $"fixed {a.Finding.Where.Source.Name}:{a.Finding.Where.Start} {a.Finding.Descriptor.Code} {a.Finding.Descriptor.Name}: {a.Fix.Title}"));

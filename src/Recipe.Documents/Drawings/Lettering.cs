@@ -1,12 +1,15 @@
+using Recipe.Documents.Fonts;
+using Recipe.Documents.Quantities;
+
 namespace Recipe.Documents.Drawings;
 
-/// <summary>How much room letters take, so that texts of a drawing can be kept apart.</summary>
+/// <summary>
+/// How much room letters take, so that texts of a drawing can be kept apart: the widths of the font that a PDF embeds and that a
+/// drawing names first. No pair of letters is moved together, so that a face which does so takes less room and never more.
+/// </summary>
 internal static class Lettering
 {
     private const double MmPerPoint = 25.4 / 72;
-
-    // A wide guess for any face; the writers of drawings measure with the face they embed.
-    private const double WidthPerSize = 0.6;
 
     /// <summary>Height of capitals and digits of a size, mm.</summary>
     public static double HeightMm(double sizePt) => 0.73 * sizePt * MmPerPoint;
@@ -14,10 +17,13 @@ internal static class Lettering
     /// <summary>Distance of the base lines of two lines of text, mm.</summary>
     public static double LineMm(double sizePt) => 1.2 * sizePt * MmPerPoint;
 
+    /// <summary>How far letters such as g reach below the base line, mm.</summary>
+    public static double DepthMm(double sizePt) => 0.24 * sizePt * MmPerPoint;
+
     /// <summary>Width of a line of text, mm.</summary>
     public static double WidthMm(string text, double sizePt, bool strong = false)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return text.Length * WidthPerSize * (strong ? 1.1 : 1) * sizePt * MmPerPoint;
+        return FontFile.Of(strong).WidthOf(PlainText.Clean(text)) * sizePt * MmPerPoint;
     }
 }

@@ -46,5 +46,10 @@ internal sealed record Station(string Title, ImmutableArray<Block> Blocks);
 
 /// <summary>A rectangular table of typed values.</summary>
 /// <param name="Columns">Names of the columns.</param>
-/// <param name="Rows">Rows of as many values as there are columns: string, double, decimal, int, DateOnly or null.</param>
+/// <param name="Rows">Rows of as many values as there are columns: string, double, decimal, int, DateOnly, <see cref="Sum"/> or null.</param>
 internal sealed record DataTable(ImmutableArray<string> Columns, ImmutableArray<ImmutableArray<object?>> Rows);
+
+/// <summary>A value that adds up others of its column: a workbook holds it as a formula, other formats its total.</summary>
+/// <param name="Total">The sum: double or decimal.</param>
+/// <param name="Rows">Which rows of the table it adds up, from 0, in ascending order; at least one.</param>
+internal sealed record Sum(object Total, ImmutableArray<int> Rows);

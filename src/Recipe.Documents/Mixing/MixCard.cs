@@ -39,7 +39,7 @@ internal static class MixCard
             : QuantityText.Written(mix);
         var step = context.Text.ScaleStep;
         var scale = context.Plan.Shop?.ScaleResolution is null ? say.Say($"scale in {step} steps, assumed") : say.Say($"scale in {step} steps");
-        facts.Add(new(say.Say("For"), (Phrase)$"{plies}; " + Phrase.Strong(ratio) + $"; {scale}"));
+        facts.Add(new(say.Say("For"), $"{plies}; {ratio}; {scale}"));
         facts.Add(new("● A", Words.Of((Material)system), Lot(context, system, isHardener: false)));
         facts.Add(new("■ B", system.Hardener ?? (run.TakesPeroxide ? say.Say("peroxide") : say.Say("hardener")), Lot(context, system, isHardener: true)));
         return new Facts(facts.ToImmutable());
@@ -107,10 +107,10 @@ internal static class MixCard
     private static ImmutableArray<IfThen> Ifs(PaperContext context, MixRun run, PotPlan pot)
     {
         var say = context.Wording;
-        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($", it can pass {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
+        var hot = pot.StandingPeak is { Value.DegreesCelsius: > Boils } ? say.Say($"; can pass {context.Text.Temperature(Temperature.FromDegreesCelsius(Boils)).Main}") : "";
         return
         [
-            new(say.Say("The pot warms or draws strings"), say.Say($"spread it outdoors in a tray{hot}")),
+            new(say.Say("It warms or draws strings"), say.Say($"spread it outdoors in a tray{hot}")),
             new(say.Say("The scale is past the band"), say.Say("scrape nothing out; set the pot aside")),
             new(
                 run.TakesPeroxide ? say.Say("Peroxide on skin, in an eye") : say.Say("Resin or hardener on skin"),

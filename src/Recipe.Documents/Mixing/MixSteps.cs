@@ -43,7 +43,7 @@ internal static class MixSteps
 
         return new Table(
             "",
-            [new(say.Say("Do this"), NamesTheRow: true), new(say.Say("Target"), WidthMm: 58), new(say.Say("Actual"), WidthMm: 42)],
+            [new(say.Say("Do this"), NamesTheRow: true), new(say.Say("Target"), WidthMm: 62), new(say.Say("Actual"), WidthMm: 42)],
             [.. rows],
             TableUse.Steps);
     }
@@ -62,13 +62,15 @@ internal static class MixSteps
         }
 
         var total = text.OnScale(resin) + text.OnScale(hardener);
-        var alone = say.Say($"■ B alone {text.Weight(hardener).Main}");
+        var alone = say.Say($"■ B {text.Weight(hardener).Main}");
         var note = tolerance is { } off ? say.Say($"{text.Weight(total - off, Rounding.Up).Main} to {text.Weight(total + off, Rounding.Down).Main}; {alone}") : alone;
         yield return Step(
             run.TakesPeroxide ? say.Say("Peroxide last: add ■ B until the scale shows") : say.Say("Add ■ B until the scale shows"),
             new BigCell(text.Weight(total).Main, note), new Blank(say.Say("scale shows"), text.ScaleUnit));
-        yield return Tick(say.Say("Mix. Scrape sides, corners and stick."), context.Part.WetOut?.Mixing is { } time ? new BigCell(QuantityText.Span(time.Value)) : say.Say("until no streak is left"));
-        yield return Tick(say.Say("Pour into a second clean cup. Mix again."), say.Say("leave the scrapings behind"));
+        yield return Tick(
+            say.Say("Mix, scrape. Second clean cup, mix again."),
+            context.Part.WetOut?.Mixing is { } time ? new BigCell(QuantityText.Span(time.Value), say.Say("leave the scrapings behind")) : say.Say("until no streak is left"),
+            boxes: 2);
     }
 
     private static IEnumerable<Row> Written(PaperContext context, MixRun run, Mass resin, Mass hardener, Mass? tolerance)
@@ -107,7 +109,7 @@ internal static class MixSteps
 
     private static CellRow Step(string what, Cell target, Blank blank) => new([what, target, blank]);
 
-    private static CellRow Tick(string what, Cell target) => new([what, target, TickCell.Of(1)]);
+    private static CellRow Tick(string what, Cell target, int boxes = 1) => new([what, target, TickCell.Of(boxes)]);
 
     private static string Name(PaperContext context, MixAction action) => action switch
     {

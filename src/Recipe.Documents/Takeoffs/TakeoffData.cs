@@ -59,21 +59,33 @@ internal static class TakeoffData
 
     private static void Sums(Rows rows, PaperContext context)
     {
-        foreach (var sum in TakeoffSums.Of(JobTakeoff.Lines(context)))
+        var lines = JobTakeoff.Lines(context);
+        foreach (var sum in TakeoffSums.Of(lines))
         {
-            rows.Add("sum", ("group", Keys.Of(sum.Group)), ("mass_kg", sum.Mass.Kilograms), ("note", Without(sum.WithoutMass, "mass")));
+            var mass = Adding(sum.Mass.Kilograms, lines, line => line.Group == sum.Group ? TakeoffSums.MassOf(line)?.Kilograms : null);
+            rows.Add("sum", ("group", Keys.Of(sum.Group)), ("mass_kg", mass), ("note", Without(sum.WithoutMass, "mass")));
             foreach (var (currency, amount) in sum.Costs)
             {
-                rows.Add("sum", ("group", Keys.Of(sum.Group)), ("cost", amount), ("currency", currency), ("note", Without(sum.WithoutPrice, "price")));
+                var cost = Adding(amount, lines, line => line.Group == sum.Group && line.Price?.Currency == currency ? line.Cost : null);
+                rows.Add("sum", ("group", Keys.Of(sum.Group)), ("cost", cost), ("currency", currency), ("note", Without(sum.WithoutPrice, "price")));
             }
         }
 
-        var (costs, without) = JobTakeoff.Total(JobTakeoff.Lines(context));
+        var (costs, without) = JobTakeoff.Total(lines);
         foreach (var (currency, amount) in costs)
         {
-            rows.Add("total", ("cost", amount), ("currency", currency), ("note", Without(without, "price")));
+            rows.Add("total", ("cost", Adding(amount, lines, line => line.Price?.Currency == currency ? line.Cost : null)), ("currency", currency), ("note", Without(without, "price")));
             rows.Add("total-of-one-part", ("cost", decimal.Round(amount / JobTakeoff.Parts(context), 4)), ("currency", currency), ("note", "every part counted as good"));
         }
+    }
+
+    // The lines of the takeoff are the first rows of the table. A total that is more than its lines stays a number.
+    private static object Adding<T>(T total, ImmutableArray<TakeoffLine> lines, Func<TakeoffLine, T?> value)
+        where T : struct, System.Numerics.INumber<T>
+    {
+        var rows = Enumerable.Range(0, lines.Length).Where(i => value(lines[i]) is not null).ToImmutableArray();
+        var added = rows.Aggregate(T.Zero, (sum, i) => sum + value(lines[i])!.Value);
+        return rows.Length > 0 && double.CreateChecked(T.Abs(added - total)) <= 1e-9 ? new Sum(total, rows) : total;
     }
 
     private static string? Without(int lines, string what) => lines == 0 ? null : $"{Words.Count(lines, "line", "lines")} without {what}";

@@ -39,6 +39,7 @@ internal static class CsvWriter
         decimal money => money.ToString(CultureInfo.InvariantCulture),
         int count => Numbers.Whole(count),
         DateOnly day => Numbers.Day(day),
+        Sum sum => Field(sum.Total),
         _ => throw new ArgumentException($"A field holds text, a number or a day, not {value.GetType().Name}.", nameof(value)),
     };
 

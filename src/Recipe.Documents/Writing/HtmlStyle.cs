@@ -17,7 +17,8 @@ internal static class HtmlStyle
         var size = document.Paper == PaperSize.Letter ? "letter" : "A4";
         var identity = document.Identity;
         var foot = $"{identity.Part} · {(identity.Revision is { } revision ? $"revision {revision}" : "no revision")}"
-            + (identity.OfOneBuild ? " · serial ____________ · destroy after build" : "")
+            + (identity.Serial is { } serial ? $" · serial {serial}" : identity.OfOneBuild ? " · serial ____________" : "")
+            + (identity.OfOneBuild ? " · destroy after build" : "")
             + (identity.Printed is { } day ? $" · printed {Quantities.Numbers.Day(day)}" : "");
         return $$"""
             @page {
@@ -62,7 +63,7 @@ internal static class HtmlStyle
         .facts .blank { margin-left: auto; }
         .facts .blank:only-child { flex: 1; }
         .short { break-inside: avoid; }
-        .labelled { display: inline-flex; gap: 2mm; align-items: center; white-space: nowrap; }
+        .labelled { display: inline-flex; gap: 2mm; align-items: center; max-width: 100%; overflow-wrap: anywhere; }
         .box { margin: 0 0 2.5mm; padding: 1.2mm 3mm; break-inside: avoid; }
         .box h3 { margin: 0 0 1mm; }
         .box ul:last-child, .box p:last-child { margin-bottom: 0; }
@@ -81,7 +82,7 @@ internal static class HtmlStyle
         .card:only-child { grid-column: 1 / -1; }
         .card { padding: 1.5mm 2.5mm; border: 0.2mm solid #000; }
         .alarm { border-width: 1.2mm; }
-        .big { font-size: 28pt; font-weight: bold; line-height: 1.1; white-space: nowrap; }
+        .big { font-size: 28pt; font-weight: bold; line-height: 1.1; }
         .big .unit { font-size: 65%; }
         .ring { display: inline-flex; align-items: center; justify-content: center; min-width: 15mm; height: 15mm; padding: 0 1mm; border: 0.8mm solid #000; border-radius: 7.5mm; font-size: 36pt; font-weight: bold; line-height: 1; }
         .direction { display: flex; gap: 1.5mm; align-items: center; }
@@ -108,6 +109,7 @@ internal static class HtmlStyle
         .station-head h2 { flex: 1; }
         .station-head p { margin: 0; font-size: 9pt; text-align: right; }
         .station-head .number { display: inline-block; min-width: 11mm; padding: 0 1.5mm; border: 0.8mm solid #000; text-align: center; }
+        .station-head .serial { font-size: 14pt; }
         .note { font-size: 11pt; }
         .fine, table.reference, .facts dt { font-size: 11pt; }
         ul.fine { font-size: 9pt; columns: 2; column-gap: 6mm; padding-left: 4mm; }

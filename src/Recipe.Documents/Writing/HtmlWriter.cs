@@ -48,7 +48,7 @@ internal static class HtmlWriter
                 .Append($"<p>{HtmlText.Escape(document.Identity.Part)}<br />")
                 .Append(HtmlText.Escape(document.Identity.Revision is { } revision ? $"revision {revision}" : "no revision"))
                 .Append($"<br />station {index + 1} of {document.Stations.Length}</p>\n")
-                .Append($"<p>Serial {Of(new Blank("serial number"))}</p>\n</header>\n");
+                .Append($"<p>Serial {Serial(document.Identity.Serial)}</p>\n</header>\n");
         }
         else
         {
@@ -110,6 +110,9 @@ internal static class HtmlWriter
 
     private static string Ticks(IEnumerable<Phrase> items) =>
         $"<ul class=\"ticks\">\n{Items(items.Select(item => $"{HtmlTables.Tick()} <span>{HtmlText.Of(item)}</span>"))}\n</ul>";
+
+    private static string Serial(string? serial) =>
+        serial is null ? Of(new Blank("serial number")) : $"<strong class=\"serial\">{HtmlText.Escape(serial)}</strong>";
 
     /// <summary>A space to write in; a screen reader hears what belongs there.</summary>
     private static string Of(Blank blank) =>

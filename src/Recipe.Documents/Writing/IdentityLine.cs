@@ -15,6 +15,11 @@ internal static class IdentityLine
     {
         yield return identity.Part;
         yield return identity.Revision is null ? "no revision" : $"revision {identity.Revision}";
+        if (identity.Serial is { } serial)
+        {
+            yield return $"serial {serial}";
+        }
+
         yield return $"recipe {identity.Source}, part {identity.PartName}";
         if (identity.Printed is { } day)
         {

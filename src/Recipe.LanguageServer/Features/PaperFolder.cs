@@ -1,4 +1,3 @@
-using System.Text;
 using Recipe.Compiler;
 using Recipe.LanguageServer.Transport;
 
@@ -22,7 +21,7 @@ internal static class PaperFolder
             {
                 var temporary = $"{folder}/.{paper.FileName}.{Environment.ProcessId}.tmp";
                 pending.Add((temporary, $"{folder}/{paper.FileName}"));
-                File.WriteAllText(temporary, paper.Text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+                File.WriteAllBytes(temporary, paper.Bytes.Span);
             }
 
             foreach (var (temporary, final) in pending)

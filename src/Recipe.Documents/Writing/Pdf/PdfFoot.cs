@@ -1,0 +1,68 @@
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+
+namespace Recipe.Documents.Writing.Pdf;
+
+/// <summary>The foot of every page: what it belongs to, and its number of how many.</summary>
+internal static class PdfFoot
+{
+    private const double Size = 9;
+
+    /// <summary>Where the base line of the foot's first line stands above the edge of the paper, mm; printers reach to about 5 mm.</summary>
+    private const double Above = 8.4;
+
+    public static void Draw(Sheet sheet, Document document, int station, int page, int pages, double width, double height)
+    {
+        var number = $"{document.Kind} page {Numbers.Whole(page)} of {Numbers.Whole(pages)}";
+        var numberWide = PdfLines.WidthOf(number, false, Size);
+        var room = width - PdfPages.Left - PdfPages.Right - numberWide - 5;
+        var lines = PdfLines.Break([new(Text(document, station), false, Size)], room).Take(2).ToList();
+        for (var i = 0; i < lines.Count; i++)
+        {
+            foreach (var stretch in lines[i].Stretches)
+            {
+                sheet.Text(PdfPages.Left + stretch.At, height - Above + (i * 3.6), stretch.Text, Size);
+            }
+        }
+
+        sheet.Text(width - PdfPages.Right, height - Above, number, Size, anchor: Anchor.End);
+    }
+
+    /// <summary>The pieces of the foot; pairs of words that belong together are not parted.</summary>
+    private static string Text(Document document, int station)
+    {
+        var identity = document.Identity;
+        var pieces = new List<string> { PdfHead.Short(identity.Part, 40) };
+        if (identity.PartName.Length > 0 && identity.PartName != identity.Part)
+        {
+            pieces.Add(PdfHead.Short(identity.PartName, 30));
+        }
+
+        pieces.Add(identity.Revision is { } revision ? $"revision\u00A0{PdfHead.Short(revision, 16)}" : "no\u00A0revision");
+        if (identity.Serial is { } serial)
+        {
+            pieces.Add($"serial\u00A0{PdfHead.Short(serial, 30)}");
+        }
+        else if (identity.OfOneBuild)
+        {
+            pieces.Add("serial\u00A0____________");
+        }
+
+        if (document.ForTheBench && document.Stations.Length > 0)
+        {
+            pieces.Add($"station\u00A0{Numbers.Whole(station + 1)}");
+        }
+
+        if (identity.Printed is { } day)
+        {
+            pieces.Add($"printed\u00A0{Numbers.Day(day)}");
+        }
+
+        if (identity.OfOneBuild)
+        {
+            pieces.Add("destroy\u00A0after\u00A0build");
+        }
+
+        return string.Join(" · ", pieces);
+    }
+}
