@@ -117,22 +117,10 @@ internal static class LabelsPaper
         shapes.Add(PathShape.Box(x + 0.25, y, LabelWidth - 0.5, LabelHeight, Pen.Thin));
         shapes.AddRange(QrCode.Draw(label.Code, x + LabelWidth - Code - 2, y + ((LabelHeight - Code) / 2), Code));
         var room = LabelWidth - Code - 5;
-        shapes.Add(new TextShape(new Spot(x + 3, y + 8), Fit(label.Head, 12, room, strong: true), 12, Strong: true));
+        shapes.Add(new TextShape(new Spot(x + 3, y + 8), Fitted.To(label.Head, 12, room, strong: true), 12, Strong: true));
         for (var i = 0; i < label.Lines.Length; i++)
         {
-            shapes.Add(new TextShape(new Spot(x + 3, y + 15 + (i * 6)), Fit(label.Lines[i], 9, room, strong: false), 9));
+            shapes.Add(new TextShape(new Spot(x + 3, y + 15 + (i * 6)), Fitted.To(label.Lines[i], 9, room), 9));
         }
-    }
-
-    // A label is no place for a long title; the code carries the name in full.
-    private static string Fit(string text, double size, double room, bool strong)
-    {
-        var fits = text;
-        while (fits.Length > 1 && Lettering.WidthMm(fits, size, strong) > room)
-        {
-            fits = fits.Length > 2 ? string.Concat(fits.AsSpan(0, fits.EndsWith('…') ? fits.Length - 2 : fits.Length - 1), "…") : fits[..1];
-        }
-
-        return fits;
     }
 }

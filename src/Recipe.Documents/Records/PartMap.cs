@@ -35,7 +35,7 @@ internal static class PartMap
             One(shapes, centre, length * scale / 2, width * scale / 2, round);
             if (sides.Length > 1)
             {
-                shapes.Add(new TextShape(new Spot(centre.X, centre.Y + (Tall / 2) + 4), sides[i], HourPt, Anchor.Middle, Strong: true));
+                shapes.Add(new TextShape(new Spot(centre.X, centre.Y + (Tall / 2) + 4), Fitted.To(sides[i], HourPt, field - 4, strong: true), HourPt, Anchor.Middle, Strong: true));
             }
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Model;
@@ -28,11 +29,11 @@ internal static class TapeLandDrawing
             PathShape.Box(44, 23, 24, 8, null, Fill.White),
             new TextShape(new Spot(56, 28.6), say.Say("face"), Pt + 2, Anchor.Middle, Strong: true),
             PathShape.Line(108, 8, 120, 8, Pen.Thin),
-            new TextShape(new Spot(121, 9.2), land, Pt),
+            new TextShape(new Spot(121, 9.2), Fitted.To(land, Pt, 58), Pt),
             PathShape.Line(102, 27, 120, 27, Pen.Thin),
-            new TextShape(new Spot(121, 28.2), flange, Pt),
+            new TextShape(new Spot(121, 28.2), Fitted.To(flange, Pt, 58), Pt),
             PathShape.Line(96, 38, 120, 46, Pen.Thin),
-            new TextShape(new Spot(121, 47.2), say.Say("trim line inside the face"), Pt),
+            new TextShape(new Spot(121, 47.2), Fitted.To(say.Say("trim line inside the face"), Pt, 58), Pt),
         ];
         return new Drawing(
             "tape-land",
