@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Reflection;
 using Recipe.Cli.Commands;
 
 namespace Recipe.Cli;
@@ -6,12 +7,16 @@ namespace Recipe.Cli;
 /// <summary>The verbs, and what happens when a word on the command line is wrong.</summary>
 internal static class CommandLine
 {
+    /// <summary>The version of the program.</summary>
+    public static string Version { get; } = typeof(CommandLine).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+
     public static int Run(string[] args, Terminal terminal)
     {
         var root = new RootCommand("Checks recipes for thin composite parts made in moulds, and compiles them to the papers on the bench.")
         {
             CheckCommand.Create(terminal),
             BuildCommand.Create(terminal),
+            DiffCommand.Create(terminal),
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Checks;
+using Recipe.Compiler.Comparing;
 using Recipe.Documents;
 using Recipe.Model;
 using Recipe.Planning;
@@ -86,7 +87,7 @@ public static class BenchPapers
     /// Of the file's findings a paper carries those that its part earns by itself, so that the traveller of a part does not repeat the
     /// troubles of its variants.
     /// </summary>
-    private static PaperInput InputFor(CompiledFile file, Plan plan, PaperWish wish)
+    internal static PaperInput InputFor(CompiledFile file, Plan plan, PaperWish wish)
     {
         var own = CheckRunner.Run(plan, file.Bound.Model, wish.Today);
         var earned = own.Findings.Concat(own.Accepted).Select(f => (f.Descriptor.Code, f.Where, f.Message)).ToHashSet();
@@ -102,6 +103,9 @@ public static class BenchPapers
             Quantity = wish.Quantity,
             Units = wish.Units is { } units ? UnitsOf(units) : null,
             Paper = wish.PaperSize is { } size ? PaperOf(size) : null,
+            Earlier = wish.Earlier?.Invoke(file.Source.Name) is { } before
+                ? FileComparer.EarlierOf(plan.Part.Name, before, wish.EarlierName, file, wish.Today)
+                : null,
         };
     }
 

@@ -33,6 +33,9 @@ public sealed record CompiledFile
     /// <summary>Ten letters that change when the text, or a text it uses, changes.</summary>
     public required string Revision { get; init; }
 
+    /// <summary>The texts that it uses, directly or through others, in order of name.</summary>
+    public required ImmutableArray<SyntaxTree> Used { get; init; }
+
     /// <summary>Every text whose change, coming or going would change this result, in order of name; the file itself is among them.</summary>
     public required ImmutableArray<TextUsed> RestsOn { get; init; }
 
@@ -52,7 +55,21 @@ public sealed record CompiledFile
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 
     /// <summary>The findings of several files for programs, in the schema <c>recipe/findings/1</c>.</summary>
-    public static string FindingsAsJson(IReadOnlyCollection<CompiledFile> files) => FindingsJson.Write(
-        [.. files.SelectMany(file => file.Findings.Concat(file.Accepted))],
-        [.. files.SelectMany(file => file.NotChecked)]);
+    public static string FindingsAsJson(IReadOnlyCollection<CompiledFile> files) => FindingsJson.Write(All(files), Unspoken(files));
+
+    /// <summary>The findings of several files for systems that review code: SARIF 2.1.0.</summary>
+    /// <param name="files">The files.</param>
+    /// <param name="version">Version of the program.</param>
+    public static string FindingsAsSarif(IReadOnlyCollection<CompiledFile> files, string version) => SarifWriter.Write(All(files), Unspoken(files), version);
+
+    /// <summary>The findings of several files as results of tests, for build servers.</summary>
+    public static string FindingsAsJUnit(IReadOnlyCollection<CompiledFile> files) =>
+        JUnitWriter.Write([.. files.Select(file => (file.Source.Name, (IReadOnlyCollection<Finding>)file.Findings))]);
+
+    /// <summary>The findings of several files as remarks that a build server shows beside the code.</summary>
+    public static string FindingsAsAnnotations(IReadOnlyCollection<CompiledFile> files) => AnnotationWriter.Write([.. files.SelectMany(file => file.Findings)]);
+
+    private static Finding[] All(IEnumerable<CompiledFile> files) => [.. files.SelectMany(file => file.Findings.Concat(file.Accepted))];
+
+    private static NotChecked[] Unspoken(IEnumerable<CompiledFile> files) => [.. files.SelectMany(file => file.NotChecked)];
 }

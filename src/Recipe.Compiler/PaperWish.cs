@@ -37,4 +37,10 @@ public sealed record PaperWish
 
     /// <summary>One of <see cref="BenchPapers.PaperSizes"/>, or null for the shop's.</summary>
     public string? PaperSize { get; init; }
+
+    /// <summary>The version of a file that change notes compare it with, by its name; null when it has none. Null to write no change notes.</summary>
+    public Func<string, CompiledFile?>? Earlier { get; init; }
+
+    /// <summary>What that version is called.</summary>
+    public string EarlierName { get; init; } = "";
 }

@@ -110,6 +110,7 @@ public sealed class Workspace
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             Revision = RevisionOf(tree),
+            Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
             RestsOn = restsOn,
         };
     }

@@ -36,5 +36,5 @@ public sealed record PaperInput(
     public string Language { get; init; } = "en";
 
     /// <summary>The version that this one is compared with on the change note, or null when there is none.</summary>
-    public PaperInput? Earlier { get; init; }
+    public EarlierVersion? Earlier { get; init; }
 }

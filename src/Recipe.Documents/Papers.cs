@@ -1,4 +1,5 @@
 using Recipe.Documents.Bags;
+using Recipe.Documents.Changes;
 using Recipe.Documents.Covers;
 using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
@@ -80,8 +81,13 @@ public static class Papers
         "labels", "Labels", "labels for the part, the kit box, pots, witness cups and offcuts, each with a code to scan",
         LabelsPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
+    /// <summary>What is different from the version built before.</summary>
+    public static PaperKind ChangeNote { get; } = new(
+        "change-note", "Change note", "what is different from the version before, what to expect and to watch",
+        ChangeNotePaper.Build, input => input.Earlier is not null, PaperFormat.Markdown, PaperFormat.Html);
+
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels];
+    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels, ChangeNote];
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));

@@ -10,6 +10,9 @@ public enum LensAction
 
     /// <summary>The papers are written.</summary>
     MakePapers,
+
+    /// <summary>The part is compared with the last commit, where there is one.</summary>
+    Compare,
 }
 
 /// <summary>A line that an editor shows above a part.</summary>

@@ -24,6 +24,8 @@ public static class Lenses
             {
                 lenses.Add(new Lens(where, "Make papers", LensAction.MakePapers, part.Part.Name));
             }
+
+            lenses.Add(new Lens(where, "Compare with the last commit", LensAction.Compare, part.Part.Name));
         }
 
         return lenses.ToImmutable();

@@ -1,4 +1,5 @@
 using System.Reflection;
+using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Features;
 using Recipe.LanguageServer.Protocol;
@@ -11,20 +12,30 @@ internal sealed class Server : IMessageHandler
 {
     private readonly Router _router = new();
     private readonly Session _session;
+    private readonly Action<int>? _clientIs;
     private bool _isInitialized;
     private bool _isShutDown;
 
-    private Server(Session session) => _session = session;
+    private Server(Session session, Action<int>? clientIs)
+    {
+        _session = session;
+        _clientIs = clientIs;
+    }
 
     public int? ExitStatus { get; private set; }
 
     public int StatusAtEnd => _isShutDown ? 0 : 1;
 
     /// <summary>Serves one client; the status for the process.</summary>
-    public static int Run(Stream input, Stream output, Func<DateOnly> today)
+    /// <param name="input">Where the client's messages come from.</param>
+    /// <param name="output">Where ours go.</param>
+    /// <param name="today">The day, asked for at each question.</param>
+    /// <param name="lastCommit">Opens the texts of the last commit, or null.</param>
+    /// <param name="clientIs">Told the number of the client's process when it says it.</param>
+    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, Action<int>? clientIs = null)
     {
         using var connection = new Connection(input, output);
-        return connection.Run(new Server(new Session(connection, today)));
+        return connection.Run(new Server(new Session(connection, today) { LastCommit = lastCommit }, clientIs));
     }
 
     public void OnRequest(Message request, MessageWriter writer, CancellationToken token)
@@ -99,6 +110,11 @@ internal sealed class Server : IMessageHandler
         foreach (var feature in FeatureList.Make())
         {
             feature.Enter(_router, capabilities, _session);
+        }
+
+        if (client.ProcessId is { } process)
+        {
+            _clientIs?.Invoke(process);
         }
 
         _isInitialized = true;

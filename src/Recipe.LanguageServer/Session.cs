@@ -1,4 +1,5 @@
 using Recipe.Compiler;
+using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
@@ -27,6 +28,9 @@ internal sealed class Session(Connection connection, Func<DateOnly> today)
     public Positions Positions => Documents.Positions;
 
     public DateOnly Today => today();
+
+    /// <summary>Opens the texts of the last commit of the repository of a folder; null where nothing can be compared.</summary>
+    public Func<string, OpenedRevision>? LastCommit { get; init; }
 
     // The book is read at the first question, not while the client waits for the answer to `initialize`.
     private LiveWorkspace Live => _live ??= new LiveWorkspace(Documents);

@@ -21,11 +21,20 @@ internal sealed class Settings
 
     public bool Shows(string hint) => _hints.GetValueOrDefault(hint, true);
 
-    /// <summary>Takes over what an editor says of the section. Whatever is no switch there is left alone.</summary>
+    /// <summary>
+    /// Takes over what an editor says of the section; some editors wrap it in an object under its name. Whatever is no switch there is left
+    /// alone.
+    /// </summary>
     public void Read(JsonElement section)
     {
         if (section.ValueKind != JsonValueKind.Object)
         {
+            return;
+        }
+
+        if (section.TryGetProperty(Section, out var wrapped))
+        {
+            Read(wrapped);
             return;
         }
 

@@ -48,6 +48,23 @@ public sealed class BuildVerbTests
     }
 
     [Fact]
+    public void A_change_note_is_written_against_an_earlier_version()
+    {
+        using var bench = new Bench();
+        var before = bench.Write("before.recipe", File.ReadAllText(HatchLid).Replace("resin-content      45 %", "resin-content      50 %", StringComparison.Ordinal));
+        File.Copy(Bench.Sample("samples/shop.recipe"), bench.PathOf("shop.recipe"));
+        var run = Bench.Run("build", HatchLid, "--out", bench.PathOf("out"), "--only", "hatch-lid", "--since", before, "--format", "md");
+        Assert.Equal((ExitStatus.Clean, ""), (run.Status, run.Error));
+        var note = File.ReadAllText(bench.PathOf("out/hatch-lid.change-note.md"));
+        Assert.Contains("| resin-content | changed | 50 % by weight | 45 % by weight |", note, StringComparison.Ordinal);
+        Assert.Matches(@"\| Resin to mix \| \d+ g \| [\d.]+ g \| -", note);
+        Assert.Contains("First-off", note, StringComparison.Ordinal);
+        var same = Bench.Run("build", HatchLid, "--out", bench.PathOf("same"), "--only", "hatch-lid", "--since", HatchLid, "--format", "md", "--paper", "change-note");
+        Assert.Equal(ExitStatus.Clean, same.Status);
+        Assert.Contains("Nothing that this part rests on was written differently.", File.ReadAllText(bench.PathOf("same/hatch-lid.change-note.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_recipe_with_an_error_makes_no_papers()
     {
         using var bench = new Bench();

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Recipe.Compiler.Comparing;
 
 namespace Recipe.LanguageServer.Tests;
 
@@ -20,14 +21,14 @@ internal sealed class TestClient : IDisposable
     private readonly Task<int> _server;
     private int _lastId;
 
-    public TestClient()
+    public TestClient(Func<string, OpenedRevision>? lastCommit = null)
     {
         _server = Task.Factory.StartNew(
             () =>
             {
                 using (_fromServer)
                 {
-                    return StdioServer.Run(_toServer, _fromServer, () => Today);
+                    return StdioServer.Run(_toServer, _fromServer, () => Today, lastCommit);
                 }
             },
             CancellationToken.None,
@@ -50,9 +51,9 @@ internal sealed class TestClient : IDisposable
         return client;
     }
 
-    public JsonNode Initialize(string capabilities = "{}", string folders = "null")
+    public JsonNode Initialize(string capabilities = "{}", string folders = "null", string options = "null")
     {
-        var result = Request("initialize", $$"""{ "processId": null, "rootUri": null, "capabilities": {{capabilities}}, "workspaceFolders": {{folders}} }""")!;
+        var result = Request("initialize", $$"""{ "processId": null, "rootUri": null, "capabilities": {{capabilities}}, "workspaceFolders": {{folders}}, "initializationOptions": {{options}} }""")!;
         Notify("initialized", "{}");
         return result;
     }

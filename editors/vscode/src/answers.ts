@@ -4,7 +4,7 @@ import * as vscode from 'vscode';
 /** Documents with the figures of a part: shown, never saved. */
 export const numbersScheme = 'recipe-numbers';
 
-/** Shows what the commands behind the lines above a part answer: its figures, or the papers that were written. */
+/** Shows what the commands behind the lines above a part answer: its figures, what changed, or the papers that were written. */
 class Answers implements vscode.TextDocumentContentProvider {
   private readonly texts = new Map<string, string>();
   private readonly changed = new vscode.EventEmitter<vscode.Uri>();
@@ -19,14 +19,16 @@ class Answers implements vscode.TextDocumentContentProvider {
       return;
     }
     if (command === 'recipe.showNumbers') {
-      await this.showNumbers(String(args[1]), answer.join('\n'));
+      await this.showPage(String(args[1]), answer.join('\n'));
+    } else if (command === 'recipe.compare') {
+      await this.showPage(`${String(args[1])} changes`, answer.join('\n'));
     } else if (command === 'recipe.makePapers') {
       await this.offerPapers(answer);
     }
   }
 
-  private async showNumbers(part: string, markdown: string): Promise<void> {
-    const uri = vscode.Uri.from({ scheme: numbersScheme, path: `${part}.md` });
+  private async showPage(name: string, markdown: string): Promise<void> {
+    const uri = vscode.Uri.from({ scheme: numbersScheme, path: `${name}.md` });
     this.texts.set(uri.path, markdown);
     this.changed.fire(uri);
     await vscode.commands.executeCommand('markdown.showPreviewToSide', uri);

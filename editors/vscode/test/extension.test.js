@@ -72,9 +72,11 @@ test('what the commands answer is shown', async () => {
     const { answers } = require(out);
     await answers.show('recipe.showNumbers', ['file:///a.recipe', 'lid'], ['# Lid']);
     assert.equal(answers.provideTextDocumentContent({ path: 'lid.md' }), '# Lid');
+    await answers.show('recipe.compare', ['file:///a.recipe', 'lid'], ['# Changes']);
+    assert.equal(answers.provideTextDocumentContent({ path: 'lid changes.md' }), '# Changes');
     await answers.show('recipe.makePapers', ['file:///a.recipe', 'lid'], ['/p/lid.takeoff.md', '/p/lid.traveller.html']);
     await answers.show('recipe.makePapers', [], null);
-    assert.deepEqual(done, [['changed', 'lid.md'], ['markdown.showPreviewToSide', 'lid.md'],
+    assert.deepEqual(done, [['changed', 'lid.md'], ['markdown.showPreviewToSide', 'lid.md'], ['changed', 'lid changes.md'], ['markdown.showPreviewToSide', 'lid changes.md'],
       ['2 papers were written.', 'lid.traveller.html'], ['open', '/p/lid.traveller.html']]);
   } finally {
     Module._load = load;

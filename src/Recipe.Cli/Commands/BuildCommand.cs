@@ -33,14 +33,16 @@ internal static class BuildCommand
                 result.AddError($"--quantity takes a whole number from 1 to {PaperWish.MostParts}, not '{result.Tokens[0].Value}'.");
             }
         });
+        var since = new Option<string?>("--since") { Description = "Write a change note against this version too: a git revision, or a recipe file.", HelpName = "version" };
         var undated = new Option<bool>("--undated") { Description = "Print no date, so that the same recipe gives the same bytes on any day." };
         var colour = CommonOptions.Colour();
-        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, only, paper, format, size, units, serial, quantity, undated, colour };
+        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, only, paper, format, size, units, serial, quantity, since, undated, colour };
         command.SetAction(result => Run(
             terminal,
             Style.For(terminal, result.GetValue(colour) ?? "auto"),
             RecipeFinder.Find(result.GetValue(paths) ?? [], result.GetValue(recurse)),
             result.GetValue(folder) ?? "out",
+            result.GetValue(since),
             new PaperWish
             {
                 Part = result.GetValue(part),
@@ -57,7 +59,7 @@ internal static class BuildCommand
         return command;
     }
 
-    private static int Run(Terminal terminal, Style style, List<string> names, string folder, PaperWish wish)
+    private static int Run(Terminal terminal, Style style, List<string> names, string folder, string? since, PaperWish wish)
     {
         var files = CheckCommand.CompileAll(names, terminal.Today);
         var printer = new FindingPrinter(terminal.Out, style);
@@ -84,6 +86,8 @@ internal static class BuildCommand
             throw new CannotRunException($"there is no part named {missing} in these files.");
         }
 
+        using var earlier = since is null ? null : EarlierFiles.Open(since, terminal.Today);
+        wish = wish with { Earlier = earlier is null ? null : earlier.Compile, EarlierName = since ?? "" };
         using var output = new OutputSet(folder, flush: false);
         var progress = new Progress(terminal);
         BenchPapers.WriteAll(files, wish, part =>

@@ -13,8 +13,8 @@ internal static class CheckCommand
     {
         var paths = new Argument<string[]>("path") { Description = "Recipe files or folders; the current folder when none is given.", Arity = ArgumentArity.ZeroOrMore };
         var recurse = new Option<bool>("--recurse") { Description = "Look into subfolders too." };
-        var format = new Option<string>("--format") { Description = "For people (text) or for programs (json).", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong("text", "json");
+        var format = new Option<string>("--format") { Description = "For people (text), for programs (json), for code review (sarif), for build servers (junit, annotations).", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json", "sarif", "junit", "annotations");
         var fix = new Option<bool>("--fix") { Description = "Make the fixes that are safe to make unseen, then check what is left." };
         var colour = CommonOptions.Colour();
         var command = new Command("check", "Check recipes and say what is wrong.") { paths, recurse, format, fix, colour };
@@ -22,29 +22,39 @@ internal static class CheckCommand
             terminal,
             result.GetValue(paths) ?? [],
             result.GetValue(recurse),
-            result.GetValue(format) == "json",
+            result.GetValue(format) ?? "text",
             result.GetValue(fix),
             Style.For(terminal, result.GetValue(colour) ?? "auto")));
         return command;
     }
 
-    private static int Run(Terminal terminal, string[] paths, bool recurse, bool json, bool fix, Style style)
+    private static int Run(Terminal terminal, string[] paths, bool recurse, string format, bool fix, Style style)
     {
         var names = RecipeFinder.Find(paths, recurse);
         var made = fix ? FixedFiles.Fix(names, terminal.Today) : [];
         var files = CompileAll(names, terminal.Today);
-        if (json)
+        switch (format)
         {
-            terminal.Out.Write(CompiledFile.FindingsAsJson(files));
-        }
-        else
-        {
-            foreach (var line in made)
-            {
-                terminal.Out.WriteLine(line);
-            }
+            case "json":
+                terminal.Out.Write(CompiledFile.FindingsAsJson(files));
+                break;
+            case "sarif":
+                terminal.Out.Write(CompiledFile.FindingsAsSarif(files, CommandLine.Version));
+                break;
+            case "junit":
+                terminal.Out.Write(CompiledFile.FindingsAsJUnit(files));
+                break;
+            case "annotations":
+                terminal.Out.Write(CompiledFile.FindingsAsAnnotations(files));
+                break;
+            default:
+                foreach (var line in made)
+                {
+                    terminal.Out.WriteLine(line);
+                }
 
-            PrintText(terminal.Out, style, files);
+                PrintText(terminal.Out, style, files);
+                break;
         }
 
         return files.Any(file => file.HasErrors) ? ExitStatus.Findings : ExitStatus.Clean;

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Recipe.Cli.Files;
+using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer;
 
 namespace Recipe.Cli.Commands;
@@ -11,7 +13,19 @@ internal static class LspCommand
         // Editors' plug-ins add --stdio by habit; there is no other way here.
         var stdio = new Option<bool>("--stdio") { Description = "Standard input and output, the only way there is.", Hidden = true };
         var command = new Command("lsp", "Serve an editor with the Language Server Protocol over standard input and output.") { stdio };
-        command.SetAction(_ => StdioServer.Run(terminal.OpenInput(), terminal.OpenOutput(), terminal.Now));
+        command.SetAction(_ => StdioServer.Run(terminal.OpenInput(), terminal.OpenOutput(), terminal.Now, LastCommit));
         return command;
+    }
+
+    private static OpenedRevision LastCommit(string folder)
+    {
+        try
+        {
+            return new OpenedRevision(new GitFiles("HEAD", folder), null);
+        }
+        catch (CannotRunException problem)
+        {
+            return new OpenedRevision(null, problem.Message);
+        }
     }
 }

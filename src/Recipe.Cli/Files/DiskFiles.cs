@@ -56,7 +56,8 @@ internal sealed class DiskFiles : IFileStore
         _ => problem.Message,
     };
 
-    private static string Decode(byte[] bytes) => bytes switch
+    /// <summary>The text of a file: UTF-8 unless a byte order mark says UTF-16.</summary>
+    public static string Decode(byte[] bytes) => bytes switch
     {
         [0xFF, 0xFE, ..] => Encoding.Unicode.GetString(bytes, 2, bytes.Length - 2),
         [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(bytes, 2, bytes.Length - 2),

@@ -9,6 +9,7 @@ namespace Recipe.Documents.Json;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
 [JsonSerializable(typeof(PlanRecord))]
 [JsonSerializable(typeof(FindingsRecord))]
+[JsonSerializable(typeof(ChangesRecord))]
 internal sealed partial class JsonShapes : JsonSerializerContext;
 
 /// <summary>How the JSON documents are written: indented, LF, letters of all scripts as they are, everything that HTML could trip over escaped.</summary>

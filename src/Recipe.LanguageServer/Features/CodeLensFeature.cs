@@ -12,11 +12,12 @@ internal sealed class CodeLensFeature : IFeature
         router.Request("textDocument/codeLens", ProtocolJson.Default.DocumentParams, ProtocolJson.Default.CodeLensArray, p =>
         {
             var file = session.Compile(p.TextDocument);
+            var canCompare = Commands.CanCompare(session, file.Source.Name);
             return
             [
-                .. Lenses.Of(file).Select(lens => new CodeLens(session.RangeOf(file, lens.Where))
+                .. Lenses.Of(file).Where(lens => canCompare || lens.Action != LensAction.Compare).Select(lens => new CodeLens(session.RangeOf(file, lens.Where))
                 {
-                    Command = new Command(lens.Title, lens.Action == LensAction.MakePapers ? Commands.MakePapers : Commands.ShowNumbers)
+                    Command = new Command(lens.Title, CommandOf(lens.Action))
                     {
                         Arguments = [p.TextDocument.Uri, lens.Part],
                     },
@@ -24,4 +25,10 @@ internal sealed class CodeLensFeature : IFeature
             ];
         });
     }
+    private static string CommandOf(LensAction action) => action switch
+    {
+        LensAction.MakePapers => Commands.MakePapers,
+        LensAction.Compare => Commands.Compare,
+        _ => Commands.ShowNumbers,
+    };
 }

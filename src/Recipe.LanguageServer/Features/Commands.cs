@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Recipe.Compiler;
+using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
@@ -7,17 +8,19 @@ using Recipe.LanguageServer.Transport;
 namespace Recipe.LanguageServer.Features;
 
 /// <summary>
-/// <c>workspace/executeCommand</c>. Both commands take the URI of a document and the name of a part. One writes the papers of the part
-/// into a folder <c>papers</c> beside the document and answers with their paths; the other answers with the figures of the part as Markdown.
+/// <c>workspace/executeCommand</c>. Each command takes the URI of a document and the name of a part. One writes the papers of the part
+/// into a folder <c>papers</c> beside the document and answers with their paths; the others answer with Markdown: the figures of the part, and what is
+/// different from the last commit.
 /// </summary>
 internal sealed class Commands : IFeature
 {
     public const string MakePapers = "recipe.makePapers";
     public const string ShowNumbers = "recipe.showNumbers";
+    public const string Compare = "recipe.compare";
 
     public void Enter(Router router, ServerCapabilities capabilities, Session session)
     {
-        capabilities.ExecuteCommandProvider = new ExecuteCommandOptions([MakePapers, ShowNumbers]);
+        capabilities.ExecuteCommandProvider = new ExecuteCommandOptions([MakePapers, ShowNumbers, Compare]);
         router.Request("workspace/executeCommand", ProtocolJson.Default.ExecuteCommandParams, ProtocolJson.Default.StringArray, p =>
         {
             var (uri, part) = Arguments(p);
@@ -31,6 +34,7 @@ internal sealed class Commands : IFeature
             {
                 MakePapers => Write(session, file, part),
                 ShowNumbers => [BenchPapers.Summary(file, part, session.Today)!],
+                Compare => [Compared(session, file, part)],
                 _ => throw new RpcException(ErrorCode.InvalidParams, $"There is no command {p.Command}."),
             };
         });
@@ -40,6 +44,44 @@ internal sealed class Commands : IFeature
         p.Arguments is [{ ValueKind: JsonValueKind.String } uri, { ValueKind: JsonValueKind.String } part]
             ? (uri.GetString()!, part.GetString()!)
             : throw new RpcException(ErrorCode.InvalidParams, $"{p.Command} takes the URI of a document and the name of a part.");
+
+    /// <summary>Whether a text has a last commit to be compared with, as far as a look at the folders above it tells.</summary>
+    public static bool CanCompare(Session session, string name)
+    {
+        if (session.LastCommit is null || !DocumentNames.IsOnDisk(name))
+        {
+            return false;
+        }
+
+        for (string? folder = PathNames.FolderOf(name); folder is not null; folder = PathNames.Above(folder))
+        {
+            var git = folder.TrimEnd('/') + "/.git";
+            if (Directory.Exists(git) || File.Exists(git))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static string Compared(Session session, CompiledFile file, string part)
+    {
+        if (!CanCompare(session, file.Source.Name))
+        {
+            throw new RpcException(ErrorCode.RequestFailed, "There is no last commit to compare with: the recipe is in no git repository.");
+        }
+
+        var opened = session.LastCommit!(PathNames.FolderOf(file.Source.Name));
+        using var held = opened.Files as IDisposable;
+        if (opened.Files is not { } files)
+        {
+            throw new RpcException(ErrorCode.RequestFailed, opened.Refusal ?? "There is no last commit to compare with.");
+        }
+
+        new Workspace(files, session.Today).TryCompile(file.Source.Name, out var before);
+        return Comparison.Of([new FileVersions(before, "the last commit", file, PathNames.FileName(file.Source.Name))], session.Today).Only(part).AsMarkdown();
+    }
 
     private static string[] Write(Session session, CompiledFile file, string part)
     {

@@ -7,6 +7,8 @@ internal sealed record InitializeParams
 {
     public required ClientCapabilities Capabilities { get; init; }
 
+    public int? ProcessId { get; init; }
+
     public string? RootUri { get; init; }
 
     public JsonElement? InitializationOptions { get; init; }

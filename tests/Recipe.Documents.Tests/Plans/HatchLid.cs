@@ -93,7 +93,19 @@ internal static class HatchLid
         [new NotChecked(Humid, Here, "no humidity is given for the shop")],
         "3f2a91c",
         new DateOnly(2026, 5, 14),
-        "hatch.recipe");
+        "hatch.recipe")
+    {
+        Earlier = new EarlierVersion(
+            new PaperInput(
+                Plan with { Stack = Plan.Stack.RemoveAt(1), Laminate = Plan.Laminate! with { Thickness = new(Plan.Laminate.Thickness.Value * 0.9, []) } }, [], [], "11aa22b", null, "hatch.recipe"),
+            "the first lid",
+            [
+                new WrittenChange("part hatch-lid", "wet-out", "resin-content", "48 % by weight", "45 % by weight"),
+                new WrittenChange("part hatch-lid", "cure", "hold", null, "50 degC for 6 h"),
+                new WrittenChange("part another", "wet-out", "room", "18 degC", "19 degC"),
+                new WrittenChange("shop ours", "", "pump", "2 cfm", null),
+            ]),
+    };
 
     public static Plan Plan => new()
     {

@@ -36,6 +36,19 @@ public sealed class WorkspaceTests
         Assert.Empty(Hints(bench.Client, bench.Uri));
     }
 
+    [Theory]
+    [InlineData("""{ "inlayHints": OFF }""")]
+    [InlineData("""{ "recipe": { "inlayHints": OFF } }""")]
+    public void Settings_may_come_with_the_first_message_wrapped_or_not(string options)
+    {
+        using var folder = new SampleFolder("hatch-lid.recipe", "shop.recipe");
+        using var client = new TestClient();
+        client.Initialize("{}", folder.Folders, options.Replace("OFF", """{ "thickness": false, "resin": false, "clock": false, "pressure": false, "cure": false }""", StringComparison.Ordinal));
+        var uri = folder.UriOf("hatch-lid.recipe");
+        client.Open(uri, folder.Read("hatch-lid.recipe"));
+        Assert.Empty(Hints(client, uri));
+    }
+
     [Fact]
     public void Folders_come_and_go()
     {

@@ -1,0 +1,44 @@
+using Recipe.Compiler;
+
+namespace Recipe.Cli.Files;
+
+/// <summary>One side of a comparison: files on disk, or a revision.</summary>
+internal sealed class RecipeVersion : IDisposable
+{
+    private readonly GitFiles? _git;
+    private readonly Workspace _workspace;
+    private readonly string _shown;
+
+    private RecipeVersion(GitFiles? git, string shown, DateOnly today)
+    {
+        (_git, _shown) = (git, shown);
+        _workspace = new Workspace(git is null ? new DiskFiles() : git, today);
+    }
+
+    /// <summary>The files on disk.</summary>
+    public static RecipeVersion OnDisk(DateOnly today) => new(null, "", today);
+
+    /// <summary>A revision of the repository of the current folder.</summary>
+    public static RecipeVersion At(string revision, DateOnly today) => new(new GitFiles(revision), revision, today);
+
+    /// <summary>The recipes in a folder and below it, by name; none when it has none.</summary>
+    public List<string> Recipes(string folder)
+    {
+        try
+        {
+            return _git is null ? RecipeFinder.Find([folder.Length == 0 ? "." : folder], recurse: true) : _git.Recipes(folder);
+        }
+        catch (CannotRunException) when (_git is null && Directory.Exists(folder.Length == 0 ? "." : folder))
+        {
+            return [];
+        }
+    }
+
+    /// <summary>A file of it; null when it has none of that name.</summary>
+    public CompiledFile? Compile(string name) => _workspace.TryCompile(name, out var file) ? file : null;
+
+    /// <summary>What a file is called in this version.</summary>
+    public string Shown(string name) => _shown.Length == 0 ? name : $"{name} ({_shown})";
+
+    public void Dispose() => _git?.Dispose();
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using System.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Documents;
+
+/// <summary>Findings as lines that a build server turns into remarks beside the code: <c>::warning file=...,line=...::message</c>.</summary>
+public static class AnnotationWriter
+{
+    /// <summary>Writes them, one a line.</summary>
+    public static string Write(IReadOnlyCollection<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        var text = new StringBuilder();
+        foreach (var finding in findings)
+        {
+            var (start, end) = (finding.Where.Start, finding.Where.Source.PositionOf(finding.Where.Span.End));
+            var level = finding.Severity switch
+            {
+                Severity.Error => "error",
+                Severity.Warning => "warning",
+                _ => "notice",
+            };
+            text.Append($"::{level} file={Property(finding.Where.Source.Name)},line={Whole(start.Line + 1)},endLine={Whole(end.Line + 1)}")
+                .Append(start.Line == end.Line ? $",col={Whole(start.Column + 1)},endColumn={Whole(end.Column + 1)}" : "")
+                .Append($",title={Property($"{finding.Descriptor.Code} {finding.Descriptor.Name}")}::{Data($"{SarifWriter.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}")}\n");
+        }
+
+        return text.ToString();
+    }
+
+    private static string Data(string text) => text.Replace("%", "%25", StringComparison.Ordinal).Replace("\r", "%0D", StringComparison.Ordinal).Replace("\n", "%0A", StringComparison.Ordinal);
+
+    private static string Property(string text) => Data(text).Replace(":", "%3A", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal);
+
+    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
+}
