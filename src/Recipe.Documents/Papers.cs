@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using Recipe.Documents.Bags;
 using Recipe.Documents.Changes;
 using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
 using Recipe.Documents.Mixing;
@@ -71,6 +73,9 @@ public static class Papers
 
     /// <summary>All papers, in the order in which they are used.</summary>
     public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, ChangeNote];
+
+    /// <summary>BCP 47 tags of the languages there are; a sentence that a translation lacks stays English.</summary>
+    public static ImmutableArray<string> Languages => Wordings.Tags;
 
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));
