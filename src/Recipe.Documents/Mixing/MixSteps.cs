@@ -97,7 +97,7 @@ internal static class MixSteps
     {
         MixingCup.Waxed => context.Wording.Say("the recipe says a waxed cup"),
         MixingCup.Foam => context.Wording.Say("the recipe says a foam cup"),
-        _ => context.Wording.Say("plastic or unwaxed paper; wide, not deep"),
+        _ => context.Wording.Say("no wax, no foam; a wide cup"),
     };
 
     private static CellRow Weigh(PaperContext context, string what, Mass mass, string blank, Mass? tolerance, string? note = null)

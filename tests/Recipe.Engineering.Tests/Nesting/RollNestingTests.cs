@@ -82,7 +82,7 @@ public class RollNestingTests
 
     // A rectangle cut up from edge to edge can be laid out without waste; its own length is the shortest.
     [Theory]
-    [InlineData(9, 1.02, 1.1)]
+    [InlineData(9, 1.03, 1.14)]
     [InlineData(16, 1.08, 1.13)]
     [InlineData(40, 1.09, 1.12)]
     [InlineData(120, 1.08, 1.11)]
