@@ -31,6 +31,9 @@ public static class BenchPapers
     /// <summary>Units of papers, by their names.</summary>
     public static ImmutableArray<string> Units { get; } = ["metric", "us", "both"];
 
+    /// <summary>BCP 47 tags of the languages of papers.</summary>
+    public static ImmutableArray<string> Languages { get; } = Papers.Languages;
+
     /// <summary>Sizes of paper, by their names.</summary>
     public static ImmutableArray<string> PaperSizes { get; } = ["A4", "Letter"];
 
@@ -100,6 +103,7 @@ public static class BenchPapers
             file.Source.Name)
         {
             Serial = wish.Serial,
+            Language = wish.Language,
             Quantity = wish.Quantity,
             Units = wish.Units is { } units ? UnitsOf(units) : null,
             Paper = wish.PaperSize is { } size ? PaperOf(size) : null,

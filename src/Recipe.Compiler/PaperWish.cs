@@ -38,6 +38,9 @@ public sealed record PaperWish
     /// <summary>One of <see cref="BenchPapers.PaperSizes"/>, or null for the shop's.</summary>
     public string? PaperSize { get; init; }
 
+    /// <summary>One of <see cref="BenchPapers.Languages"/>.</summary>
+    public string Language { get; init; } = "en";
+
     /// <summary>The version of a file that change notes compare it with, by its name; null when it has none. Null to write no change notes.</summary>
     public Func<string, CompiledFile?>? Earlier { get; init; }
 

@@ -12,6 +12,7 @@ namespace Recipe.Benchmarks;
 internal static class NativeBudgets
 {
     private const int Runs = 31;
+    private const int BuildParts = 100;
     private const int WorkspaceFiles = 1_000;
     private const int WorkspaceLinesOfAFile = 100;
 
@@ -32,7 +33,9 @@ internal static class NativeBudgets
             Console.WriteLine("what                                          | median ms | budget | most MB | budget");
             Row("start (--version)", binary, Runs, null, null, "--version");
             Row("check of the hatch lid", binary, Runs, 30, 40, "check", hatch);
-            Row("build of the hatch lid, all papers", binary, Runs, 60, null, "build", hatch, "--part", "hatch-lid", "--out", Path.Combine(folder, "out"));
+            Row("build of the hatch lid, text formats", binary, Runs, 60, null, "build", hatch, "--part", "hatch-lid", "--out", Path.Combine(folder, "out"), "--format", "md", "html", "csv", "json");
+            Row("build of the hatch lid, all formats", binary, Runs, 150, null, "build", hatch, "--part", "hatch-lid", "--out", Path.Combine(folder, "out"));
+            Row($"build of {BuildParts} parts, all formats", binary, 5, 5000, 300, "build", MakeParts(Path.Combine(folder, "parts")), "--out", Path.Combine(folder, "many"));
             Row(string.Create(CultureInfo.InvariantCulture, $"check of {WorkspaceFiles} files, {lines} lines"), binary, 5, 1000, 300, "check", workspace);
         }
         finally
@@ -41,6 +44,17 @@ internal static class NativeBudgets
         }
 
         return 0;
+    }
+
+    // The sample with as many variants as make up the number of parts.
+    private static string MakeParts(string folder)
+    {
+        Directory.CreateDirectory(folder);
+        File.Copy(Repository.PathOf("samples/shop.recipe"), Path.Combine(folder, "shop.recipe"));
+        var variants = Enumerable.Range(2, BuildParts - 2).Select(i => string.Create(CultureInfo.InvariantCulture, $"\nvariant many-{i} of hatch-lid {{\n  plies {{\n    remove veil\n  }}\n}}\n"));
+        var path = Path.Combine(folder, "many.recipe");
+        File.WriteAllText(path, Repository.Read("samples/hatch-lid.recipe") + string.Concat(variants));
+        return path;
     }
 
     // Copies of the sample, each filled up to its number of lines with variants, beside one shop file.

@@ -11,7 +11,11 @@ namespace Recipe.Documents.Layout;
 /// <param name="Source">Name of the recipe file.</param>
 /// <param name="OfOneBuild">Whether the paper belongs to one serial number and is destroyed after the build.</param>
 /// <param name="Serial">Serial number of the piece, or null to leave a space for it.</param>
-internal sealed record Identity(string Part, string PartName, string? Revision, DateOnly? Printed, string Source, bool OfOneBuild, string? Serial = null);
+internal sealed record Identity(string Part, string PartName, string? Revision, DateOnly? Printed, string Source, bool OfOneBuild, string? Serial = null)
+{
+    /// <summary>BCP 47 tag of the language it is written in.</summary>
+    public string Language { get; init; } = "en";
+}
 
 /// <summary>One paper, free of any format.</summary>
 internal sealed record Document

@@ -15,7 +15,7 @@ internal sealed class PaperContext
     {
         Input = input;
         Text = new QuantityText(input.Plan.Shop, input.Units);
-        Wording = Languages.Wording.English;
+        Wording = Languages.Wordings.Of(input.Language);
         _assumptionNumbers = input.Plan.Assumptions
             .Select((assumption, i) => (assumption.Key, Number: i + 1))
             .DistinctBy(pair => pair.Key, StringComparer.Ordinal)
@@ -35,7 +35,7 @@ internal sealed class PaperContext
 
     public PaperSize Paper => Input.Paper ?? Plan.Shop?.Paper ?? PaperSize.A4;
 
-    public Identity Identity(bool ofOneBuild) => new(Part.Label, Part.Name, Input.Revision, Input.Printed, Input.SourceName, ofOneBuild, Input.Serial);
+    public Identity Identity(bool ofOneBuild) => new(Part.Label, Part.Name, Input.Revision, Input.Printed, Input.SourceName, ofOneBuild, Input.Serial) { Language = Wording.Language };
 
     /// <summary>What an assumption is called on this paper: "A3".</summary>
     public static string AssumptionId(int number) => "A" + Numbers.Whole(number);

@@ -25,7 +25,7 @@ internal static class HtmlWriter
     }
 
     private static void Head(StringBuilder html, Document document) => html
-        .Append("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\" />\n")
+        .Append($"<!DOCTYPE html>\n<html lang=\"{(document.Identity.Language == "en" ? "en-GB" : document.Identity.Language)}\">\n<head>\n<meta charset=\"utf-8\" />\n")
         .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\" />\n")
         .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n")
         .Append($"<title>{HtmlText.Escape(TitleOf(document))}</title>\n")

@@ -8,14 +8,17 @@ internal static class PdfBlocks
     public static List<Piece> Of(IEnumerable<Block> blocks, double width, double height, PdfMeasures measures)
     {
         var pieces = new List<Piece>();
+        Block? before = null;
         foreach (var block in blocks)
         {
-            if (block is HoldPoint or IfBox && pieces.Count > 0 && pieces[^1].Keep < Keep.Closely)
+            // Two hold points in a row need not stand on one page.
+            if ((block is IfBox || (block is HoldPoint && before is not HoldPoint)) && pieces.Count > 0 && pieces[^1].Keep < Keep.Closely)
             {
                 pieces[^1].Keep = Keep.Closely;
             }
 
             pieces.AddRange(Of(block, width, height, measures));
+            before = block;
         }
 
         return pieces;

@@ -33,7 +33,7 @@ internal static class PdfHead
     /// </summary>
     public static Piece Of(Document document, int index, double width, PdfMeasures measures, bool isContinued)
     {
-        const double identityWide = 34, serialWide = 52, gap = 4;
+        const double identityWide = 30, serialWide = 52, gap = 3;
         var identity = document.Identity;
         var number = Number(index + 1, measures);
         var titleAt = number.Width + 3;

@@ -32,7 +32,7 @@ internal static class PdfTables
             var next = isLast ? null : table.Rows[i + 1];
             var piece = table.Rows[i] is GroupRow group ? Group(group, width, cells, measures) : Cells((CellRow)table.Rows[i], table, widths, cells, measures);
             piece.Keep = table.Rows[i] is GroupRow && !isLast ? Keep.Firmly
-                : next is CellRow { IsSum: true } ? Keep.Closely
+                : next is CellRow { IsSum: true } || i == table.Rows.Length - 2 ? Keep.Closely
                 : !isLast && (isShort || (cells.IsSteps && next is not GroupRow && table.Rows.Any(row => row is GroupRow))) ? Keep.Together
                 : Keep.None;
             piece.Repeated = head;
