@@ -33,7 +33,7 @@ public sealed class DrawingTests
         {
             var names = DrawingRules.Of(kind, Cases.All[name]).Select(drawing => drawing.Name).ToList();
             Assert.Equal(names.Distinct(), names);
-            Assert.All(names, text => Assert.Matches("^[a-z-]+$", text));
+            Assert.All(names, text => Assert.Matches("^[a-z0-9-]+$", text));
         }
     }
 
