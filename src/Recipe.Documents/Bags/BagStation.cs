@@ -3,6 +3,7 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
+using UnitsNet;
 
 namespace Recipe.Documents.Bags;
 
@@ -11,30 +12,99 @@ internal static class BagStation
 {
     private const int MostBoxes = 8;
 
-    public static Station Build(BenchContext context)
+    /// <summary>The bag in pictures, then as a list with boxes.</summary>
+    public static IEnumerable<Station> Stations(BenchContext context)
     {
-        var blocks = ImmutableArray.CreateBuilder<Block>();
-        if (context.Part.Bag is { } bag)
+        if (context.Part.Bag is not { } bag)
         {
-            blocks.Add(new Table(
-                "Bag: read from the part outwards",
-                [new("Layer", Align.Centre, 22), new("Lay on", NamesTheRow: true), new("How", WidthMm: 60), new("On", Align.Centre, 14)],
-                [.. bag.Layers.Select((layer, i) => Layer(context, layer, i + 1)), .. Fittings(bag)],
-                TableUse.Steps));
+            yield return new Station(
+                context.Say("Bag"),
+                [new Paragraph(context.Say("The recipe has no bag. Write the layers used into the deviations box, from the part outwards.")), If(context), .. context.Foot("H5")]);
+            yield break;
+        }
+
+        ImmutableArray<Drawing> drawings = [.. new[] { BagSketch.Draw(context), BagFromAbove.Draw(context) }.OfType<Drawing>()];
+        if (!drawings.IsEmpty)
+        {
+            yield return new Station(context.Say("The bag"), [Panel(context, bag), .. drawings]);
+        }
+
+        yield return new Station(
+            context.Say("Bag, layer by layer"),
+            [
+                new Table(
+                    context.Say("Read from the part outwards"),
+                    [new("Layer", Align.Centre, 22), new("Lay on", NamesTheRow: true), new("How", WidthMm: 62), new("On", Align.Centre, 16)],
+                    [.. bag.Layers.Select((layer, i) => Layer(context, layer, i + 1)), .. Fittings(context, bag)],
+                    TableUse.Steps),
+                .. drawings.IsEmpty ? [Panel(context, bag)] : ImmutableArray<Block>.Empty,
+                Blanks(context, bag),
+                If(context),
+                .. context.Foot("H5", context.Plan.Bag is { } plan ? plan.Layers.Select(layer => layer.Length.RestsOn).Append(plan.SealantTape.RestsOn) : []),
+            ]);
+    }
+
+    /// <summary>The thing of the bag that stands the least heat, with its limit; null when no limit is known.</summary>
+    public static (string What, Figure<Temperature> Limit)? Coolest(Bag bag)
+    {
+        IEnumerable<(string What, Material? Material)> things =
+        [
+            .. bag.Layers.Select(layer => (Words.Of(layer.Class), (Material?)layer.Material)),
+            ("sealant tape", bag.SealantTape?.Material),
+            ("hose", bag.Hose?.Material),
+            .. bag.Ports.Select(port => ("port", (Material?)port.Material)),
+        ];
+        return things.Where(thing => thing.Material?.HeatLimit is not null)
+            .OrderBy(thing => thing.Material!.HeatLimit!.Value.DegreesCelsius)
+            .Select(thing => ((string, Figure<Temperature>)?)(Name(thing.What, thing.Material!), thing.Material!.HeatLimit!))
+            .FirstOrDefault();
+    }
+
+    private static string Name(string what, Material material) =>
+        Words.Of(material).Contains(what, StringComparison.OrdinalIgnoreCase) ? Words.Of(material) : $"{what}: {Words.Of(material)}";
+
+    private static KeyNumbers Panel(BenchContext context, Bag bag)
+    {
+        var items = ImmutableArray.CreateBuilder<KeyNumber>();
+        if (Coolest(bag) is { } coolest)
+        {
+            var limit = context.Text.Written(coolest.Limit, value => context.Text.Temperature(value));
+            var hot = context.Plan.Cure?.Peak.Value;
+            var over = hot is { } peak && peak > coolest.Limit.Value;
+            var note = hot is { } top ? context.Say($"{coolest.What}; the cure reaches {context.Text.Temperature(top).Main}") : coolest.What;
+            items.Add(new(context.Say("Coolest limit in this stack"), limit.Main, over ? context.Say($"{note}: TOO HOT") : note, Alarm: over));
         }
         else
         {
-            blocks.Add(new Paragraph("The recipe has no bag. Write the layers used into the deviations box, from the part outwards."));
+            items.Add(new(context.Say("Coolest limit in this stack"), context.Say("not known"), context.Say("take the limits from the data sheets")));
         }
 
-        blocks.Add(new IfBox(
-        [
-            new("The film is too short at a corner", "add a pleat there; never stretch it"),
-            new("Resin sits on the tape land", "wipe it off before the tape goes on"),
-            new("A layer is left out or out of order", "lift what lies on it now; under vacuum it is too late"),
-        ]));
-        return new Station("Bag", blocks.ToImmutable());
+        if (context.Plan.Clock is { } clock)
+        {
+            items.Add(new(context.Say("Time to lay and close it"), QuantityText.Minutes(clock.Bagging.Value, Rounding.Up), context.Clock.PumpOnBy is { } by ? context.Say($"pump on by {WorkClock.Minute(by)} after first mix") : null));
+        }
+
+        return new KeyNumbers(context.Say("Limits"), items.ToImmutable());
     }
+
+    private static Facts Blanks(BenchContext context, Bag bag) => new(
+    [
+        new(context.Say("Pleats"), bag.Pleats is { } count ? Numbers.Whole(count.Value) : Phrase.Empty, new Blank(context.Say("pleats made"))),
+        new(context.Say("Pad under port"), Phrase.Empty, new Blank(context.Say("pad under the port"), context.Say("yes / no"))),
+        new(context.Say("Level"), context.Plan.Vacuum is { } levels ? context.Text.Pressure(levels.BelowAmbient.Value).Main : Phrase.Empty, new Blank(context.Say("level reached"), context.Text.PressureUnit)),
+        new(context.Say("Drop"), Drop(context), new Blank(context.Say("drop measured"), context.Text.PressureUnit)),
+    ]);
+
+    private static Phrase Drop(BenchContext context) => context.Plan.Vacuum is { RiseAtMost: { } rise, LeakCheck: { } time }
+        ? context.Say($"{context.Text.Pressure(rise.Value, Rounding.Down).Main} in {QuantityText.Span(time.Value)}")
+        : Phrase.Empty;
+
+    private static IfBox If(BenchContext context) => new(
+    [
+        new(context.Say("The film is too short at a corner"), context.Say("add a pleat there; never stretch it")),
+        new(context.Say("Resin sits on the tape land"), context.Say("wipe it off before the tape goes on")),
+        new(context.Say("A layer is left out or out of order"), context.Say("lift what lies on it now; under vacuum it is too late")),
+    ]);
 
     /// <summary>What a layer is: "release film: Film, polyethylene, solid"; the class is not said twice.</summary>
     public static Phrase Describe(BagLayer layer)
@@ -71,41 +141,46 @@ internal static class BagStation
             how.Add(Words.Count(layer.Count, "layer", "layers"));
         }
 
-        if (layer.Beyond is { } beyond)
+        if (BagSketch.Relation(context, layer) is { } relation)
         {
-            how.Add($"{context.Text.Written(beyond, value => context.Text.Size(value)).Main} past the ply edge");
+            how.Add(relation);
         }
 
-        if (layer.Smaller is { } smaller)
+        if (BagSketch.Limit(context, layer.Material) is { } limit)
         {
-            how.Add($"{context.Text.Written(smaller, value => context.Text.Size(value)).Main} smaller than the layer below");
-        }
-
-        if (layer.Class == LayerClass.BagFilm)
-        {
-            how.Add("to the tape, slack in the pleats");
+            how.Add(context.Say($"stands {limit}"));
         }
 
         return new CellRow([new RingCell(Numbers.Whole(number)), Describe(layer), string.Join("; ", how), TickCell.Of(layer.Count > MostBoxes ? 1 : layer.Count)]);
     }
 
-    private static IEnumerable<Row> Fittings(Bag bag)
+    // The letters are those of the drawings.
+    private static IEnumerable<Row> Fittings(BenchContext context, Bag bag)
     {
-        var pleats = bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats") : "a pleat at every corner";
-        yield return Fitting("sealant tape", bag.SealantTape?.Material, pleats + (bag.IsEnvelope ? "; envelope round the mould" : ""), bag.SealantTape?.ChosenByDefault);
+        var pleats = bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats") : context.Say("a pleat at every corner");
+        yield return Fitting("T", Named(context.Say("sealant tape"), bag.SealantTape?.Material, bag.SealantTape?.ChosenByDefault ?? false), bag.IsEnvelope ? context.Say($"{pleats}; envelope round the mould") : pleats);
         foreach (var port in bag.Ports)
         {
-            yield return Fitting("port", port.Material, port.At is { } at ? Words.Place(at) : "on a pad of breather", port.ChosenByDefault);
+            yield return Fitting("P", Named(context.Say("port"), port.Material, port.ChosenByDefault), port.At is { } at ? Words.Place(at) : context.Say("on a pad of breather"));
         }
 
         if (bag.Hose is not null || bag.CatchPot is not null)
         {
-            yield return Fitting("hose", bag.Hose?.Material, bag.CatchPot is null ? "" : "catch pot between bag and pump", bag.Hose?.ChosenByDefault);
+            yield return Fitting("H", Named(context.Say("hose"), bag.Hose?.Material, bag.Hose?.ChosenByDefault ?? false), "");
         }
 
-        yield return Fitting("gauge", null, bag.GaugeAt is { } place ? Words.Place(place) : "on the far side from the port", null);
+        if (bag.CatchPot is { } pot)
+        {
+            yield return Fitting("C", Named(context.Say("catch pot"), pot.Material, pot.ChosenByDefault), context.Say("between bag and pump"));
+        }
+
+        yield return Fitting("G", Phrase.Strong(context.Say("gauge")), bag.GaugeAt is { } place ? Words.Place(place) : context.Say("on the far side from the port"));
+        if (context.Part.Infusion is { } infusion)
+        {
+            yield return Fitting("F", Phrase.Strong(context.Say("feed line")), infusion.FeedLine is { } line ? context.Text.Written(line, value => context.Text.Size(value)).Main : "");
+            yield return Fitting("V", Phrase.Strong(context.Say("vent")), infusion.Vent is { } vent ? Words.Place(vent) : context.Say("the place is not known"));
+        }
     }
 
-    private static CellRow Fitting(string what, Material? material, string how, bool? isDefault) =>
-        new(["", Named(what, material, isDefault ?? false), how, TickCell.Of(1)]);
+    private static CellRow Fitting(string mark, Phrase what, string how) => new([new TextCell(Phrase.Strong(mark)), new TextCell(what), how, TickCell.Of(1)]);
 }

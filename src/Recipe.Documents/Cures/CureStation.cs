@@ -11,24 +11,51 @@ namespace Recipe.Documents.Cures;
 /// <summary>The cure down the page as far as the part is in the mould; H6 is on the traveller.</summary>
 internal static class CureStation
 {
-    public static Station Build(BenchContext context)
+    /// <summary>The chart, the steps, the readings; for a part without a cure one page to write down what was done.</summary>
+    public static IEnumerable<Station> Stations(BenchContext context)
     {
-        var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.AddRange(context.Caution(Danger.Heat));
         if (context.Plan.Cure is not { Steps.IsEmpty: false } cure)
         {
-            blocks.Add(new Paragraph("The recipe has no cure. Cure as the data sheet says; write what was done."));
-            blocks.Add(BenchContext.TimedSteps("", [BenchContext.Step("Cure.", DemouldTime(context), new Blank("temperature", context.Text.TemperatureUnit))]));
-            blocks.AddRange(context.Foot("H6"));
-            return new Station("Cure", blocks.ToImmutable());
+            yield return new Station(
+                context.Say("Cure"),
+                [
+                    .. context.Caution(Danger.Heat),
+                    new Paragraph(context.Say("The recipe has no cure. Cure as the data sheet says; write what was done.")),
+                    BenchContext.TimedSteps("", [BenchContext.Step(context.Say("Cure."), DemouldTime(context), new Blank(context.Say("temperature"), context.Text.TemperatureUnit))]),
+                    .. context.Foot("H6"),
+                ]);
+            yield break;
         }
 
-        blocks.Add(Panel(context, cure));
-        blocks.AddRange(Progress(context, cure));
-        blocks.Add(BenchContext.TimedSteps(Origin(context), cure.Steps.Take(Demould(cure)).Select(step => Step(context, step))));
-        blocks.AddRange(context.Foot("H6"));
-        return new Station("Cure", blocks.ToImmutable());
+        if (cure.Total.Value > Duration.Zero)
+        {
+            var marks = CureMoments.Of(context, cure);
+            yield return new Station(context.Say("Cure chart"), [.. context.Caution(Danger.Heat), CureDrawing.Draw(context, cure, marks), Marks(context, marks)]);
+        }
+
+        yield return new Station(
+            context.Say("Cure steps"),
+            [
+                Panel(context, cure),
+                .. Progress(context, cure),
+                BenchContext.TimedSteps(Origin(context), cure.Steps.Select(step => Step(context, step))),
+                If(context),
+                .. context.Foot("H6", cure.Peak.RestsOn, cure.Total.RestsOn, cure.Progress?.Degree.RestsOn ?? []),
+            ]);
+        yield return CureReadings.Build(context, cure);
     }
+
+    private static Table Marks(BenchContext context, ImmutableArray<CureMark> marks) => new(
+        context.Say("The numbers on the chart. A hold counts from the coldest reading"),
+        [new(context.Say("No."), Align.Centre, 12), new(context.Say("When"), WidthMm: 42), new(context.Say("What"), NamesTheRow: true)],
+        [.. marks.Select((mark, i) => new CellRow([new TextCell(Phrase.Strong(Numbers.Whole(i + 1))), At(context, mark.At), Words.Sentence(mark.What)]))]);
+
+    private static IfBox If(BenchContext context) => new(
+    [
+        new(context.Say("The vacuum is lost before gel"), context.Say("seal it and draw again; go on only at the level")),
+        new(context.Say("It gets hotter than the limit"), context.Say("heat off, door open, vacuum on; write a deviation")),
+        new(context.Say("The heat stops"), context.Say("write when; count the hold again from the coldest reading")),
+    ]);
 
     /// <summary>The cure from the demoulding on: free-standing.</summary>
     public static IEnumerable<CellRow> AfterDemould(BenchContext context) =>
@@ -50,7 +77,7 @@ internal static class CureStation
         {
             var most = context.Text.Temperature(weakest.Limit!.Value.Value);
             var over = weakest.Hottest > weakest.Limit.Value.Value;
-            items.Add(new("Weakest thing in the heat stands", most.Main, over ? $"{weakest.Item}: TOO WEAK" : weakest.Item, Alarm: over));
+            items.Add(new("Weakest thing in the heat stands", most.Main, over ? $"{weakest.Item}: TOO WEAK" : $"{weakest.Item}; set the cut-out to this or less", Alarm: over));
         }
 
         if (cure.Inside is { } inside)
@@ -128,7 +155,8 @@ internal static class CureStation
     private static string Rate(CureStepPlan step) => step.Step.Rate is { } rate ? $" at {QuantityText.Written(rate)}" : "";
 
     // The cure starts when the bag is at full vacuum: with a planned start and a known need, that is a time of day.
-    private static string At(BenchContext context, Duration sinceCure) =>
+    /// <summary>A moment of the cure: by the clock where a start is planned, else hours from its start.</summary>
+    public static string At(BenchContext context, Duration sinceCure) =>
         (context.Clock.Need is { } need ? context.Clock.TimeOfDay(need + sinceCure) : null) ?? QuantityText.Span(sinceCure);
 
     private static Cell DemouldTime(BenchContext context) =>

@@ -31,6 +31,7 @@ internal static class CureMapping
         Si.Number(progress.LeadOffMould?.Value.Kelvins),
         Si.Of(progress.LeadOffMouldAt),
         Si.Number(progress.FastestRamp?.Value.DegreesCelsiusPerSecond),
+        [.. progress.Curve.Select(moment => new CureMomentRecord(Si.Of(moment.At), Si.Number(moment.Degree), Si.Of(moment.Transition)))],
         Si.RestsOn(("degree_fraction", progress.Degree.RestsOn), ("glass_transition", progress.Transition?.RestsOn)));
 
     private static CureStepRecord Of(CureStepPlan step) => new(

@@ -59,7 +59,10 @@ internal sealed record CureProgressRecord(
     [property: JsonPropertyName("lead_off_mould_K")] double? LeadOffMouldK,
     double? LeadOffMouldAtS,
     [property: JsonPropertyName("fastest_ramp_K_per_s")] double? FastestRampKPerS,
+    ImmutableArray<CureMomentRecord> Curve,
     Rests? RestsOn);
+
+internal sealed record CureMomentRecord(double? AtS, double? DegreeFraction, TemperatureRecord? GlassTransition);
 
 internal sealed record CureStepRecord(
     string Action, TemperatureRecord? From, TemperatureRecord? To, double? StartS, double? EndS, [property: JsonPropertyName("rate_K_per_s")] double? RateKPerS,

@@ -5,23 +5,38 @@ using Recipe.Documents.Shared;
 using Recipe.Documents.Writing;
 using Recipe.Model;
 using Recipe.Planning;
+using UnitsNet;
 
 namespace Recipe.Documents.LayUps;
 
-/// <summary>Ply by ply, to H4.</summary>
+/// <summary>Ply by ply; H4 is on the traveller.</summary>
 internal static class LayUpStation
 {
     private const int MostBoxes = 8;
+    private const int PliesToLook = 3;
 
-    public static Station Build(BenchContext context)
+    /// <summary>The stack in pictures, where there is something to show, and the plies one by one.</summary>
+    public static IEnumerable<Station> Stations(BenchContext context)
+    {
+        ImmutableArray<Drawing> drawings = [.. new[] { PartSketch.Draw(context), StackSection.Draw(context), JoinSketch.Draw(context) }.OfType<Drawing>()];
+        if (!drawings.IsEmpty)
+        {
+            yield return new Station(context.Say("The stack"), [First(context), .. drawings]);
+        }
+
+        yield return Build(context);
+    }
+
+    /// <summary>What is laid on a line: what it holds, and what the bag then carries away; null when not known.</summary>
+    public static Computed<Mass>? TargetOf(StackPlan line) => line.LaidResin ?? line.CutResin;
+
+    private static Station Build(BenchContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(new Paragraph(
-            Phrase.Strong("Ply 1 goes in first, against the mould.")
-            + $" {Axis(context.Part)} + is counter-clockwise, looking at the tool face."));
+        blocks.Add(First(context));
         if (context.Plan.Stack.IsEmpty)
         {
-            blocks.Add(new Paragraph("The recipe has no plies."));
+            blocks.Add(new Paragraph(context.Say("The recipe has no plies.")));
         }
         else
         {
@@ -33,27 +48,33 @@ internal static class LayUpStation
             blocks.Add(new Table("", Columns(context), [.. Rows(context)], TableUse.Steps));
         }
 
+        blocks.Add(If(context));
+        blocks.AddRange(context.Foot("H4", context.IsWet ? context.Plan.Stack.Select(line => TargetOf(line)?.RestsOn ?? []) : []));
+        return new Station(context.IsWet ? "Lay up" : "Lay up dry", blocks.ToImmutable());
+    }
+
+    private static Paragraph First(BenchContext context) => new(
+        Phrase.Strong(context.Say("Ply 1 goes in first, against the mould.")) + " " + Axis(context.Part) + " " + context.Say("+ is counter-clockwise, looking at the tool face."));
+
+    private static IfBox If(BenchContext context)
+    {
         if (!context.IsWet)
         {
-            blocks.Add(new IfBox(
+            return new IfBox(
             [
                 new("A ply slips or spans a corner", "lift it and lay it again"),
                 new("A ply is short", "cut a new one; dry plies are not patched"),
-            ]));
-        }
-        else
-        {
-            var overlap = context.Part.Overlap is { } lap ? $"by {context.Text.Written(lap, value => context.Text.Size(value))}" : "well over the gap";
-            blocks.Add(new IfBox(
-            [
-                new("Resin strings or warms on the part", "lay no more; go to the bag"),
-                new("It gels before the bag is on", "stop; bag nothing; write a deviation"),
-                new("A ply is short", $"lap on a piece of the same cloth {overlap}"),
-            ]));
+                new("A thread lies under the tape", "pull it out now; it is a leak"),
+            ]);
         }
 
-        blocks.AddRange(context.Foot("H4"));
-        return new Station(context.IsWet ? "Lay up" : "Lay up dry", blocks.ToImmutable());
+        var overlap = context.Part.Overlap is { } lap ? $"by {context.Text.Written(lap, value => context.Text.Size(value))}" : "well over the gap";
+        return new IfBox(
+        [
+            new("Resin strings or warms on the part", "STOP; lay no more; go to the bag"),
+            new("It gels before the bag is on", "stop; bag nothing; write a deviation"),
+            new("A ply is short", $"lap on a piece of the same cloth {overlap}"),
+        ]);
     }
 
     // The author's words name 0 degrees; without them it runs along the part.
@@ -61,19 +82,22 @@ internal static class LayUpStation
 
     private static ImmutableArray<Column> Columns(BenchContext context)
     {
-        var resin = context.IsWet ? ImmutableArray.Create(new Column("Resin", Align.Left, 35)) : [];
+        ImmutableArray<Column> wet = context.IsWet ? [new("Resin", Align.Left, 35), new("Done by", Align.Centre, 22)] : [];
         return
         [
-            new("Ply", Align.Centre, 20), new("Material", NamesTheRow: true), new("Direction", WidthMm: 37), .. resin,
-            new("Laid", Align.Centre, context.Sides.Length > 1 ? 32 : 25),
+            new("Ply", Align.Centre, 20), new("Material, where", NamesTheRow: true), new("Direction", WidthMm: 35), .. wet,
+            new("Laid", Align.Centre, context.Sides.Length > 1 ? 32 : 16),
         ];
     }
 
     private static IEnumerable<Row> Rows(BenchContext context)
     {
         PotPlan? current = null;
-        foreach (var line in context.Plan.Stack)
+        var sum = Mass.Zero;
+        var plies = 0;
+        for (var i = 0; i < context.Plan.Stack.Length; i++)
         {
+            var line = context.Plan.Stack[i];
             var pots = context.IsWet ? context.Plan.Pots.Where(pot => pot.For.Contains(line.Item.Name)).ToList() : [];
             if (pots.Count > 0 && pots[0] != current)
             {
@@ -82,11 +106,23 @@ internal static class LayUpStation
                 yield return new GroupRow($"Pot {Numbers.Whole(current.Number)}: used up by {WorkClock.Minute(current.UsedUpAt.Value, Rounding.Up)}{time}");
             }
 
-            yield return Line(context, line, pots);
+            if (TargetOf(line) is { } target)
+            {
+                // The sum of what stands on the card, not of what stands behind it.
+                sum += context.Text.OnScale(target.Value);
+            }
+
+            yield return Line(context, line, pots, sum);
+            plies += line.Item is PlyItem ? StackNames.Plies(line.Item) : 0;
+            if (plies >= PliesToLook && i + 1 < context.Plan.Stack.Length)
+            {
+                plies = 0;
+                yield return new GroupRow(context.IsWet ? context.Say("Look: no white, no pool, corners down.") : context.Say("Look: corners down, nothing moved."));
+            }
         }
     }
 
-    private static CellRow Line(BenchContext context, StackPlan line, IReadOnlyList<PotPlan> pots)
+    private static CellRow Line(BenchContext context, StackPlan line, IReadOnlyList<PotPlan> pots, Mass sum)
     {
         var cells = ImmutableArray.CreateBuilder<Cell>();
         cells.Add(line.Item is PlyItem ? new RingCell(StackNames.Number(context.Plan, line)) : new TextCell(Phrase.Strong(line.Item is CoreItem ? "core" : "insert")));
@@ -94,7 +130,12 @@ internal static class LayUpStation
         cells.Add(line.Item is PlyItem ply ? Direction(context, ply) : "");
         if (context.IsWet)
         {
-            cells.Add(line.CutResin is { } resin ? new BigCell(context.Text.Weight(resin.Value).Main, context.Text.Weight(resin.Value).Beside) : line.Item is InsertItem ? "" : "not known");
+            cells.Add(TargetOf(line) is { } resin
+                ? new BigCell(context.Text.Weight(resin.Value).Main, context.Say($"in all {context.Text.Weight(sum).Main}"))
+                : line.Item is InsertItem ? "" : "not known");
+            cells.Add(PlyMinutes.Of(context.Plan, line) is { } minute
+                ? new TextCell(Phrase.Strong(QuantityText.Minutes(minute, Rounding.Up)), context.Clock.TimeOfDay(minute, Rounding.Up))
+                : "");
         }
 
         cells.Add(Laid(context, line.Item));
@@ -141,6 +182,11 @@ internal static class LayUpStation
         else if (item.Count > 1)
         {
             words.Add(Words.Count(item.Count, "piece", "pieces"));
+        }
+
+        if (item is PlyItem { Face: { } face })
+        {
+            words.Add(face == PlyFace.Up ? context.Say("right side up") : context.Say("right side on the mould"));
         }
 
         if (item.At is { } at)

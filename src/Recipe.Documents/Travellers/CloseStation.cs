@@ -3,14 +3,14 @@ using Recipe.Documents.Shared;
 
 namespace Recipe.Documents.Travellers;
 
-/// <summary>The last page: what was done otherwise, what was accepted, which lots went in, what the checks found.</summary>
+/// <summary>The last page: what is still done to a good part, what was done otherwise, what was accepted, which lots went in, what the checks found.</summary>
 internal static class CloseStation
 {
     private const int DeviationLines = 5;
 
-    public static Station Build(BenchContext context) => new(
+    public static Station Build(BenchContext context, FinishOrder order) => new(
         context.Say("Deviations and lots"),
-        [Deviations(), .. Waivers(context), LotTable.Of(context), .. Notes.ForBench(context.Paper)]);
+        [.. Decision.After(order), Deviations(), .. Waivers(context), LotTable.Of(context), .. Notes.ForBench(context.Paper)]);
 
     private static Table Deviations() => new(
         "Deviations: whatever was not done as written",

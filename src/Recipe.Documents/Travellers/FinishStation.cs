@@ -13,7 +13,7 @@ internal static class FinishStation
     /// <summary>Demoulding and all finishing of a part that is not joined later; to H9.</summary>
     public static Station Build(BenchContext context, FinishOrder order) => new(
         "Demould and finish",
-        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), .. Decision.Of(order)]);
+        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), Decision.Hold()]);
 
     /// <summary>Demoulding and finishing of halves or parts that are still apart.</summary>
     public static Station BuildApart(BenchContext context, FinishOrder order) => new(
@@ -23,7 +23,7 @@ internal static class FinishStation
     /// <summary>Finishing after the join; to H9.</summary>
     public static Station BuildJoined(BenchContext context, FinishOrder order) => new(
         "Weigh and inspect",
-        [BenchContext.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), .. Decision.Of(order)]);
+        [BenchContext.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), Decision.Hold()]);
 
     /// <summary>A finishing line as written, as a sentence.</summary>
     public static string Sentence(FinishStep line)

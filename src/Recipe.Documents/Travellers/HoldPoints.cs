@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
+using Recipe.Documents.LayUps;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
 using Recipe.Model;
+using Recipe.Planning;
 using UnitsNet;
 
 namespace Recipe.Documents.Travellers;
@@ -45,11 +47,11 @@ internal static class HoldPoints
 
     private static IEnumerable<Phrase> Sum(BenchContext context)
     {
-        var held = context.Plan.Stack.Where(line => line.CutResin is not null).ToList();
+        var held = context.Plan.Stack.Select(LayUpStation.TargetOf).OfType<Computed<Mass>>().ToList();
         if (held.Count > 0)
         {
-            var sum = UnitsNet.Mass.FromKilograms(held.Sum(line => context.Text.OnScale(line.CutResin!.Value.Value).Kilograms));
-            yield return (Phrase)"Resin in the plies: " + Phrase.Strong(context.Text.Weight(sum).ToString());
+            var sum = Mass.FromKilograms(held.Sum(target => context.Text.OnScale(target.Value).Kilograms));
+            yield return (Phrase)"Resin laid on the plies: " + Phrase.Strong(context.Text.Weight(sum).ToString());
         }
     }
 

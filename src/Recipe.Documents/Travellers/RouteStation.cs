@@ -11,7 +11,7 @@ namespace Recipe.Documents.Travellers;
 /// <summary>Stations that have a card of their own: a line or few that name it, and the hold point behind it.</summary>
 internal static class RouteStation
 {
-    /// <summary>From the roll to the last ply: H2, H3 where resin is laid by hand, H4.</summary>
+    /// <summary>From the roll to the last ply: H2, H3 where resin is laid by hand, H4; for an infusion on to the bag, H5.</summary>
     public static Station LayUp(BenchContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
@@ -28,7 +28,14 @@ internal static class RouteStation
         }
 
         blocks.Add(HoldPoints.LayUp(context));
-        return new Station(context.Say(context.IsWet ? "Cut, mix, lay up" : "Cut and lay up dry"), blocks.ToImmutable());
+        if (context.Process != Process.Infused)
+        {
+            return new Station(context.IsWet ? context.Say("Cut, mix, lay up") : context.Say("Cut and lay up"), blocks.ToImmutable());
+        }
+
+        // Nothing hurries a dry stack: the bag follows on the same page.
+        blocks.AddRange(Bagged(context));
+        return new Station(context.Say("Cut, lay up dry, bag"), blocks.ToImmutable());
     }
 
     /// <summary>From the closed bag to the open mould: H5, for an infusion H3, then H6 and H7.</summary>
@@ -36,17 +43,18 @@ internal static class RouteStation
     {
         var bagged = BagPaper.Applies(context.Paper.Input);
         var infused = context.Process == Process.Infused;
-        var title = infused ? context.Say("Bag, infuse, cure") : bagged ? context.Say("Bag, vacuum, cure") : context.Say("Cure");
+        var title = infused ? context.Say("Infuse and cure") : bagged ? context.Say("Bag, vacuum, cure") : context.Say("Cure");
         return new Station(
             title,
             [
-                .. bagged ? [Route([Bag(context), Pump(context)]), HoldPoints.Leak(context)] : ImmutableArray<Block>.Empty,
-                .. infused ? Infuse(context) : [],
+                .. infused ? Infuse(context) : bagged ? Bagged(context) : [],
                 Route([Heat(context)]),
                 HoldPoints.Cure(context),
                 HoldPoints.Demould(context),
             ]);
     }
+
+    private static ImmutableArray<Block> Bagged(BenchContext context) => [Route([Bag(context), Pump(context)]), HoldPoints.Leak(context)];
 
     private static ImmutableArray<Block> Infuse(BenchContext context) =>
         [HoldPoints.Resin(context), BenchContext.SignedSteps("", [.. Pots(context), .. InfuseSteps.Of(context)]), InfuseSteps.IfBox];

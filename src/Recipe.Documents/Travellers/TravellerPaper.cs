@@ -42,6 +42,6 @@ internal static class TravellerPaper
             yield return FinishStation.Build(context, finish);
         }
 
-        yield return CloseStation.Build(context);
+        yield return CloseStation.Build(context, finish);
     }
 }

@@ -1,73 +1,160 @@
+using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
-using Recipe.Planning;
+using Recipe.Model;
+using UnitsNet;
 
 namespace Recipe.Documents.Vacuums;
 
-/// <summary>The vacuum and its proof, to H5.</summary>
+/// <summary>The vacuum and its proof; H5 is on the traveller.</summary>
 internal static class VacuumStation
 {
-    public static Station Build(BenchContext context)
+    // Minutes at which the gauge is read, as far as the test lasts: a leak shows in the first two.
+    private static readonly ImmutableArray<double> Moments = [0, 1, 2, 5, 10, 15, 20, 30, 60];
+
+    public static IEnumerable<Station> Stations(BenchContext context)
     {
-        var by = context.Clock.FullVacuumBy is { } latest ? $" before {WorkClock.Minute(latest)}" : "";
-        return new Station(
-            "Vacuum",
+        yield return new Station(
+            context.Say("Draw down"),
             [
                 .. context.Caution(Danger.Vacuum),
-                BenchContext.Steps("", [.. Draw(context), .. LeakCheck(context)]),
-                new IfBox(
-                [
-                    new("It leaks", $"press the tape at pleats, port, corners; seal it{by}; test again"),
-                    new("No leak is found", "take the hose off the bag; test pump and hose alone"),
-                    new("It never holds", "write a deviation; decide at H9; heat nothing"),
-                ]),
-                .. context.Foot("H5"),
+                .. Panel(context),
+                BenchContext.Steps("", Draw(context)),
+                Pump(context),
+            ]);
+        yield return new Station(
+            context.Say("Leak test"),
+            [
+                new Paragraph(Phrase.Strong(Limit(context)) + (Meaning(context) is { } meaning ? " " + meaning : "")),
+                BenchContext.Steps("", Shut(context)),
+                Readings(context),
+                If(context),
+                .. context.Foot("H5", context.Plan.Vacuum is { } levels ? [levels.BelowAmbient.RestsOn, levels.Ceiling.RestsOn, levels.RiseAtMost?.RestsOn ?? []] : []),
             ]);
     }
+
+    /// <summary>How long the bag is watched; null when the recipe and the plan do not say.</summary>
+    public static Duration? TimeOf(BenchContext context) =>
+        context.Plan.Vacuum?.LeakCheck?.Value ?? (context.Part.Vacuum?.LeakCheck ?? context.Part.Infusion?.DropTest)?.Duration?.Value;
+
+    /// <summary>The rise that is still accepted in that time; null when nobody says.</summary>
+    public static Pressure? RiseOf(BenchContext context) =>
+        context.Plan.Vacuum?.RiseAtMost?.Value ?? (context.Part.Vacuum?.LeakCheck ?? context.Part.Infusion?.DropTest)?.RiseAtMost?.Value;
+
+    /// <summary>When the gauge is read, from the shut valve: the last time is the end of the test.</summary>
+    public static ImmutableArray<Duration> ReadAt(BenchContext context)
+    {
+        var end = TimeOf(context) ?? Duration.FromMinutes(10);
+        return [.. Moments.Select(minutes => Duration.FromMinutes(minutes)).Where(at => at.Minutes < end.Minutes - 1e-6), end];
+    }
+
+    private static IEnumerable<Block> Panel(BenchContext context)
+    {
+        if (context.Plan.Vacuum is not { } levels)
+        {
+            yield break;
+        }
+
+        var text = context.Text;
+        var (below, absolute, ceiling) = (text.Pressure(levels.BelowAmbient.Value), text.Pressure(levels.Absolute.Value), text.Pressure(levels.Ceiling.Value));
+        var height = text.Distance(context.Plan.Conditions.Altitude.Value).Main;
+        yield return new KeyNumbers(
+            context.Part.Vacuum?.Draw is { } draw ? context.Say($"The level; the recipe says {QuantityText.Written(draw)}") : context.Say("The level"),
+            [
+                new(context.Say("A gauge that counts from the air shows"), below.Main, Note(below, context.Say("below ambient"))),
+                new(context.Say("A gauge that counts from nothing shows"), absolute.Main, Note(absolute, context.Say("absolute"))),
+                new(context.Say("The most there is here"), ceiling.Main, Note(ceiling, context.Say($"below ambient, {height} above the sea"))),
+                .. levels.PumpDown is { } down
+                    ? [new KeyNumber(context.Say("The pump needs about"), QuantityText.Minutes(down.Value, Rounding.Up), context.Say("to draw a tight bag down; longer means a leak"))]
+                    : ImmutableArray<KeyNumber>.Empty,
+            ]);
+    }
+
+    private static string Note(Reading reading, string what) => reading.Beside is { } beside ? $"{what}; {beside}" : what;
 
     private static IEnumerable<Row> Draw(BenchContext context)
     {
         var vacuum = context.Part.Vacuum;
         var text = context.Text;
-        yield return BenchContext.Step("Pump on. Seat the bag in the corners, pleats first.", context.Clock.PumpOnBy is { } by ? new BigCell(QuantityText.Minutes(by, Rounding.Down), "after first mix at the latest") : "", new Blank("time pump on"));
+        yield return BenchContext.Step(
+            context.Say("Pump on. Seat the bag in the corners, pleats first."),
+            context.Clock.PumpOnBy is { } by ? new BigCell(QuantityText.Minutes(by, Rounding.Down), context.Say("after first mix at the latest")) : "",
+            new Blank(context.Say("time pump on")));
         if (context.Plan.Vacuum is not { } levels)
         {
-            yield return BenchContext.Step("Draw the vacuum.", "no level is written", new Blank("vacuum below ambient", text.PressureUnit));
+            yield return BenchContext.Step(context.Say("Draw the vacuum."), context.Say("no level is written"), new Blank(context.Say("vacuum below ambient"), text.PressureUnit));
             yield break;
         }
 
-        var below = text.Pressure(levels.BelowAmbient.Value, Rounding.Nearest);
-        var written = vacuum?.Draw is { } draw ? $"written {QuantityText.Written(draw)}; " : "";
-        var within = vacuum?.Within is { } time ? $" within {QuantityText.Span(time.Value)}" : "";
-        var settle = vacuum?.Settle is { } pause ? $" Let it settle {QuantityText.Span(pause.Value)}." : "";
         yield return BenchContext.Step(
-            $"Draw down{within}.{settle}",
-            new BigCell(below.Main, $"below ambient{(below.Beside is { } other ? $", {other}" : "")}"),
-            new Blank("vacuum below ambient", text.PressureUnit),
-            $"{written}{text.Pressure(levels.Absolute.Value).Main} absolute; the air here gives {text.Pressure(levels.Ceiling.Value).Main}");
+            vacuum?.Within is { } time ? context.Say($"Draw down within {QuantityText.Span(time.Value)}.") : context.Say("Draw down."),
+            new BigCell(text.Pressure(levels.BelowAmbient.Value).Main, context.Say("below ambient")),
+            new Blank(context.Say("vacuum below ambient"), text.PressureUnit));
+        yield return BenchContext.Step(context.Say("Write when the level is reached."), context.Clock.FullVacuumBy is { } full ? context.Say($"by {WorkClock.Minute(full)}") : "", new Blank(context.Say("time of full vacuum")));
+        if (vacuum?.Settle is { } pause)
+        {
+            yield return BenchContext.Tick(context.Say("Let it settle."), new BigCell(QuantityText.Span(pause.Value)));
+        }
     }
 
-    private static IEnumerable<Row> LeakCheck(BenchContext context)
+    // Usual handling of pump and trap: common practice.
+    private static Caution Pump(BenchContext context) => new(
+        context.Say("Pump and catch pot"),
+        [
+            context.Say("A pot between bag and pump, upright, empty, its lid tight."),
+            context.Say("No glass and no thin plastic under vacuum: it implodes."),
+            context.Say("See resin in the hose? Clamp it before it reaches the pot."),
+            context.Say("Pump oil clear and at its mark. Its exhaust goes outdoors."),
+            context.Say("Stopping? Clamp the bag first, then let air into the pump."),
+        ]);
+
+    private static IEnumerable<Row> Shut(BenchContext context)
     {
-        var text = context.Text;
-        var levels = context.Plan.Vacuum;
-        var check = context.Part.Vacuum?.LeakCheck ?? context.Part.Infusion?.DropTest;
-        var time = levels?.LeakCheck?.Value ?? check?.Duration?.Value;
-        var limit = levels?.RiseAtMost?.Value ?? check?.RiseAtMost?.Value;
-        yield return BenchContext.Step(
-            "Shut the bag off from the pump. Read the gauge. Wait.",
-            time is { } known ? new BigCell(QuantityText.Span(known)) : "the time of the shop's rule",
-            new Blank("before", text.PressureUnit));
-        yield return BenchContext.Step(
-            "Read again. The pressure may rise by",
-            limit is { } most ? new BigCell(text.Pressure(most, Rounding.Down).Main, "at most" + (text.Pressure(most, Rounding.Down).Beside is { } other ? $", {other}" : "")) : "no limit is written: decide one and write it down",
-            new Blank("after", text.PressureUnit),
-            Meaning(levels));
+        yield return BenchContext.Tick(context.Say("Shut the bag off from the pump, at the bag."), context.Say("leave the pump on"));
+        yield return BenchContext.Tick(context.Say("Read the gauge on the far side. Tap it first."), context.Part.Bag?.GaugeAt is { } at ? Words.Place(at) : null);
     }
+
+    private static string Limit(BenchContext context) => (RiseOf(context), TimeOf(context)) switch
+    {
+        ({ } rise, { } time) => context.Say($"It may lose at most {context.Text.Pressure(rise, Rounding.Down).ToString()} in {QuantityText.Span(time)}."),
+        ({ } rise, null) => context.Say($"It may lose at most {context.Text.Pressure(rise, Rounding.Down).ToString()}; no time is written."),
+        _ => context.Say("No limit is written. Decide one before the test and write it here."),
+    };
 
     // A rise says little; a hole that one can look for says more.
-    private static string? Meaning(VacuumLevels? levels) => levels is { LeakOfAir: { } air, Hole: { } hole }
-        ? $"that is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm"
+    private static string? Meaning(BenchContext context) => context.Plan.Vacuum is { LeakOfAir: { } air, Hole: { } hole }
+        ? context.Say($"That is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm.")
         : null;
+
+    private static Table Readings(BenchContext context)
+    {
+        var unit = context.Text.PressureUnit;
+        var times = ReadAt(context);
+        return new Table(
+            context.Say("Leak test, from the shut valve"),
+            [new(context.Say("After"), Align.Centre, 34), new(context.Say("Gauge shows"), WidthMm: 46), new(context.Say("Lost since 0"), WidthMm: 46), new(context.Say("Limit"), NamesTheRow: true)],
+            [.. times.Select((at, i) => new CellRow(
+            [
+                new TextCell(Phrase.Strong(QuantityText.Span(at))),
+                new Blank(context.Say("gauge"), unit),
+                i == 0 ? "" : new Blank(context.Say("lost since the start"), unit),
+                i == times.Length - 1 && RiseOf(context) is { } rise
+                    ? new BigCell(context.Text.Pressure(rise, Rounding.Down).Main, context.Say("at most"))
+                    : new TextCell(i == 0 ? context.Say("write the level") : context.Say("falls less each minute?")),
+            ]))],
+            TableUse.Steps);
+    }
+
+    private static IfBox If(BenchContext context)
+    {
+        var by = context.Clock.FullVacuumBy is { } latest ? context.Say($"press the tape at pleats, port, corners; seal it before {WorkClock.Minute(latest)}; test again") : context.Say("press the tape at pleats, port, corners; seal it; test again");
+        return new IfBox(
+        [
+            new(context.Say("It leaks"), by),
+            new(context.Say("No leak is found"), context.Say("take the hose off the bag; test pump and hose alone")),
+            new(context.Say("It falls fast, then stops"), context.Say("air is still leaving the stack: draw on, test again")),
+            new(context.Say("It never holds"), context.Process == Process.Infused ? context.Say("open no feed; write a deviation; decide at H9") : context.Say("write a deviation; decide at H9; heat nothing")),
+        ]);
+    }
 }

@@ -49,6 +49,15 @@ public sealed record CureProgress
     /// <summary>Degree of cure at the end of each step of the cure, 0 to 1, in the order of the steps.</summary>
     public required ImmutableArray<Computed<double>> StepDegrees { get; init; }
 
+    /// <summary>The way there, evenly spaced from the start of the cure to its end.</summary>
+    public ImmutableArray<CureMoment> Curve { get; init; } = [];
+
     /// <summary>Whether the kinetics are the resin's own; else a usual shape, scaled to its gel time.</summary>
     public required bool OwnKinetics { get; init; }
 }
+
+/// <summary>How far the resin is at one moment.</summary>
+/// <param name="At">From the start of the cure.</param>
+/// <param name="Degree">Degree of cure, 0 to 1.</param>
+/// <param name="Transition">Glass transition; null when none is known of the resin.</param>
+public readonly record struct CureMoment(Duration At, double Degree, Temperature? Transition);

@@ -16,6 +16,9 @@ internal static class CureProgressPlanner
 {
     private const string Subject = "progress of the cure";
 
+    // Enough for a chart as wide as a page.
+    private const int CurvePieces = 60;
+
     public static ProgressWork? Work(PlanContext context, CureWork? cure)
     {
         if (cure is null || context.Part.Resin is not { } resin)
@@ -65,6 +68,8 @@ internal static class CureProgressPlanner
             LeadOffMould = work.Lead is { } lead ? ledger.Publish(lead.Least, on) : null,
             LeadOffMouldAt = work.Lead is { } least ? ledger.Publish(Duration.FromSeconds(work.LeadFrom) + least.At, on) : null,
             FastestRamp = work.Ramp is { } ramp ? ledger.Publish(ramp, on) : null,
+            Curve = [.. Enumerable.Range(0, CurvePieces + 1).Select(i => Duration.FromSeconds(curve.Total.Seconds * i / CurvePieces)).Select(at => new CureMoment(
+                at, curve.DegreeAt(at).DecimalFractions, curve.GlassTransitionAt(at)))],
             StepDegrees = [.. work.Degrees.Select(degree => ledger.Publish(degree, on))],
             OwnKinetics = work.IsOwn,
         };

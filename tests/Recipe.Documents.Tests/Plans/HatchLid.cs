@@ -271,6 +271,7 @@ internal static class HatchLid
                 Degree = On(0.951, "default.film-life"),
                 Transition = On(new Banded<Temperature>(C(72.6), C(66.4), C(78.8)), "default.film-life"),
                 StepDegrees = [],
+                Curve = [.. Enumerable.Range(0, 42).Select(i => new CureMoment(H(i * 0.5), 0.951 * i / 41, C(-20 + (92.6 * i / 41))))],
                 OwnKinetics = true,
             },
         },

@@ -1,0 +1,86 @@
+using System.Globalization;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Tests.Plans;
+using static Recipe.Documents.Tests.Plans.Make;
+
+namespace Recipe.Documents.Tests;
+
+/// <summary>The bag sheet: section, plan view and list say the same.</summary>
+public sealed class BagTests
+{
+    [Fact]
+    public void Layers_have_the_same_numbers_in_the_section_and_in_the_list_from_the_part_outwards()
+    {
+        var bag = HatchLid.Input.Plan.Part.Bag!;
+        var section = Named("bag-section", HatchLid.Input);
+        var list = Table(HatchLid.Input);
+        var rings = list.Rows.OfType<CellRow>().Where(row => row.Cells[0] is RingCell).ToList();
+        Assert.Equal(bag.Layers.Length, rings.Count);
+        for (var i = 0; i < bag.Layers.Length; i++)
+        {
+            var number = (i + 1).ToString(CultureInfo.InvariantCulture);
+            Assert.Equal(number, ((RingCell)rings[i].Cells[0]).Number);
+            Assert.Contains(Quantities.WrittenText.InTitle(bag.Layers[i].Material.Label), ((TextCell)rings[i].Cells[1]).Text.Plain, StringComparison.Ordinal);
+            Assert.Contains(section.Shapes.OfType<TextShape>(), text => text.Text == number && text.Strong);
+        }
+
+        // Outwards is upwards on paper: y falls.
+        var heights = Enumerable.Range(1, bag.Layers.Length).Select(i => section.Shapes.OfType<TextShape>().Single(text => text.Strong && text.Text == i.ToString(CultureInfo.InvariantCulture)).At.Y).ToList();
+        Assert.Equal(heights.OrderDescending(), heights);
+    }
+
+    [Fact]
+    public void Letters_of_the_drawings_are_those_of_the_list()
+    {
+        foreach (var input in Cases.All.Values.Where(input => input.Plan.Part.Bag is not null))
+        {
+            var listed = Table(input).Rows.OfType<CellRow>().Select(row => row.Cells[0]).OfType<TextCell>().Select(cell => cell.Text.Plain).ToHashSet(StringComparer.Ordinal);
+            var drawn = DrawingRules.Of(Papers.Bag, input).SelectMany(drawing => drawing.Shapes).OfType<TextShape>().Where(text => text is { Strong: true, Text.Length: 1 } && char.IsAsciiLetterUpper(text.Text[0]));
+            Assert.All(drawn, text => Assert.Contains(text.Text, listed));
+        }
+    }
+
+    [Fact]
+    public void The_coolest_limit_is_that_of_the_weakest_thing_and_an_alarm_when_the_cure_is_hotter()
+    {
+        var bag = HatchLid.Input.Plan.Part.Bag!;
+        var weak = bag.Layers[1] with { Material = bag.Layers[1].Material with { HeatLimit = Stated(C(45), "45 degC"), Title = "Weak film" } };
+        var part = HatchLid.Input.Plan.Part with { Bag = bag with { Layers = bag.Layers.SetItem(1, weak) } };
+        var number = Panel(HatchLid.Input with { Plan = HatchLid.Input.Plan with { Part = part } });
+        Assert.Equal("45\u00A0°C", number.Value);
+        Assert.Contains("Weak film", number.Note, StringComparison.Ordinal);
+        Assert.True(number.Alarm);
+        Assert.Contains("TOO HOT", number.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sizes_of_the_view_from_above_are_those_of_the_plan_and_to_its_scale()
+    {
+        var drawing = Named("bag-plan", HatchLid.Input);
+        Assert.Contains(drawing.Shapes.OfType<TextShape>(), text => text.Text == "300\u00A0mm");
+        var scale = double.Parse(drawing.Shapes.OfType<TextShape>().Single(text => text.Text.Contains("1 : ", StringComparison.Ordinal)).Text.Split("1 : ")[1].TrimEnd('.'), CultureInfo.InvariantCulture);
+        var part = drawing.Shapes.OfType<PathShape>().Single(path => path is { Closed: true, Fill: Fill.Pale });
+        Assert.Equal(300, (part.Points.Max(spot => spot.X) - part.Points.Min(spot => spot.X)) * scale, 300 * 0.05);
+    }
+
+    [Fact]
+    public void A_bag_round_the_whole_mould_has_no_tape_line_on_a_flange_to_show()
+    {
+        Assert.DoesNotContain(DrawingRules.Of(Papers.Bag, TubeInfused.Input), drawing => drawing.Name == "bag-plan");
+        Assert.Contains("envelope round the mould", Papers.Write(TubeInfused.Input, Papers.Bag, PaperFormat.Markdown), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_part_without_bag_and_vacuum_has_no_bag_sheet()
+    {
+        Assert.False(Papers.Bag.AppliesTo(RudderHalves.Input));
+        Assert.False(Papers.Vacuum.AppliesTo(RudderHalves.Input));
+        Assert.True(Papers.Bag.AppliesTo(HatchLid.Input));
+    }
+
+    private static Drawing Named(string name, PaperInput input) => DrawingRules.Of(Papers.Bag, input).Single(drawing => drawing.Name == name);
+
+    private static Table Table(PaperInput input) => Papers.Bag.Build(input).Stations.SelectMany(station => station.Blocks).OfType<Table>().Single();
+
+    private static KeyNumber Panel(PaperInput input) => Papers.Bag.Build(input).Stations.SelectMany(station => station.Blocks).OfType<KeyNumbers>().Single().Items[0];
+}
