@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Bags;
 using Recipe.Documents.Changes;
+using Recipe.Documents.Covers;
 using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
+using Recipe.Documents.Labels;
 using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
@@ -21,6 +23,11 @@ namespace Recipe.Documents;
 /// </summary>
 public static class Papers
 {
+    /// <summary>What the job is and what goes with it.</summary>
+    public static PaperKind Cover { get; } = new(
+        "cover", "Job cover", "what the job is, which papers go with it, what is open, accepted and assumed, and the card for who helps",
+        CoverPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
     /// <summary>What to take from the shelf or buy.</summary>
     public static PaperKind Takeoff { get; } = new(
         "takeoff", "Takeoff", "what to take from the shelf or buy, what it weighs and costs",
@@ -33,13 +40,13 @@ public static class Papers
 
     /// <summary>What is cut before anything is mixed.</summary>
     public static PaperKind CutList { get; } = new(
-        "cut-list", "Cut list", "every piece and every layer of the bag to cut, with its size and angle",
-        CutListPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+        "cut-list", "Cut list", "what is cut from which roll, how it lies there, and in which order it goes into the kit box",
+        CutListPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
 
     /// <summary>What is weighed into each pot.</summary>
     public static PaperKind MixCards { get; } = new(
-        "mix-cards", "Mix cards", "every pot that is mixed: what to weigh, until when to use it",
-        MixCardsPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+        "mix-cards", "Mix cards", "one card for each pot: what is weighed, mixed and used up by when",
+        MixCardsPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
 
     /// <summary>Ply by ply from the mould.</summary>
     public static PaperKind LayUp { get; } = new(
@@ -63,8 +70,18 @@ public static class Papers
 
     /// <summary>What was found on the part.</summary>
     public static PaperKind Record { get; } = new(
-        "record", "Build record", "what was measured and found on the finished part",
+        "record", "Build record", "what the part weighs and measures, its faults, why, and what changes",
         RecordPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>What a mould is and what was done to it.</summary>
+    public static PaperKind Passport { get; } = new(
+        "passport", "Mould passport", "what the mould is, how it is released, what it stands, pull by pull",
+        PassportPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+
+    /// <summary>Labels to cut out.</summary>
+    public static PaperKind Labels { get; } = new(
+        "labels", "Labels", "labels for the part, the kit box, pots, witness cups and offcuts, each with a code to scan",
+        LabelsPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>What is different from the version built before.</summary>
     public static PaperKind ChangeNote { get; } = new(
@@ -72,7 +89,7 @@ public static class Papers
         ChangeNotePaper.Build, input => input.Earlier is not null, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, ChangeNote];
+    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels, ChangeNote];
 
     /// <summary>BCP 47 tags of the languages there are; a sentence that a translation lacks stays English.</summary>
     public static ImmutableArray<string> Languages => Wordings.Tags;

@@ -41,6 +41,7 @@ public static class Planner
         var progress = CureProgressPlanner.Work(context, cure);
         var heating = SelfHeating.Work(context, cure, laminate, stack);
         var curl = stiffness is null ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
+        var nests = NestPlanner.Work(context, stack, bag);
         var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes));
 
         var ledger = context.Ledger;
@@ -61,6 +62,7 @@ public static class Planner
             Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, heating),
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,
+            Nests = nests,
             Cost = CostPlanner.Work(model.Shop, takeoff),
         };
 

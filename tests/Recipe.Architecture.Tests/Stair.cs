@@ -34,7 +34,7 @@ internal static class Stair
         new(
             "Recipe.Documents",
             ["Recipe.Text", "Recipe.Model", "Recipe.Engineering", "Recipe.Planning"],
-            [UnitsNet, "PDFsharp", "PdfSharp", "PdfSharp.System", "PdfSharp.Shared", "SpreadCheetah"]),
+            [UnitsNet, "PDFsharp", "PdfSharp", "PdfSharp.System", "PdfSharp.Shared", "SpreadCheetah", "QRCoder"]),
 
         new("Recipe.HouseRules", ["Recipe.Text", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering", "Recipe.Planning"], [UnitsNet]),
 

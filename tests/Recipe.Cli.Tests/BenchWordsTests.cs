@@ -52,11 +52,11 @@ public sealed class BenchWordsTests
         var run = Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
         Assert.Equal("", run.Error);
         var (traveller, cards) = (Paper(bench, "traveller"), Paper(bench, "mix-cards"));
-        InOrder(cards, "Pour resin (A)", "Add the pigment, 4 parts to 100 of resin.", "Add hardener (B)", "Stir.", "Scrape sides", "second cup", "Write the time");
+        InOrder(cards, "Pour ● A", "Add the pigment.", "Add hardener, ■ B.", "Stir.", "Scrape sides", "second clean cup", "Mixed at");
 
         // 130 g of 100:30 by weight are 100 g of resin and 30 g of hardener, so 4 parts are 4 g; each weighing begins at zero.
-        Assert.Matches(@"4 parts to 100 of resin\.[^\n]*\b4(\.0)?\s*g", cards);
-        Assert.Matches(@"zero\. Add hardener \(B\)\.[^\n]*\b30(\.0)?\s*g", cards);
+        Assert.Matches(@"Add the pigment\.[^\n]*\b4(\.0)?\s*g[^\n]*4 parts to 100 of A", cards);
+        Assert.Matches(@"to zero\. Add hardener, ■ B\.[^\n]*\b30(\.0)?\s*g", cards);
         Assert.Contains("nitrile, changed on every splash", traveller, StringComparison.Ordinal);
         Assert.Contains("spread thin in the tray", traveller, StringComparison.Ordinal);
         Assert.Contains("Use the air port in the floor.", traveller, StringComparison.Ordinal);
@@ -100,8 +100,8 @@ public sealed class BenchWordsTests
             """);
         Bench.Run("build", path, "--out", bench.PathOf("papers"), "--format", "md");
         var cards = Paper(bench, "mix-cards");
-        InOrder(cards, "Pour resin (A)", "Add the accelerator, 0.5 parts", "Stir.", "Add the peroxide.", "Stir.");
-        Assert.DoesNotContain("unless it is in already", cards, StringComparison.Ordinal);
+        InOrder(cards, "Pour ● A", "Add the accelerator.", "0.5 parts to 100 of A", "Stir.", "Add the peroxide, ■ B.", "Stir.");
+        Assert.DoesNotContain("if it is not in already", cards, StringComparison.Ordinal);
     }
 
     [Fact]

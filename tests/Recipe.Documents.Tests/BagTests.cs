@@ -1,7 +1,6 @@
 using System.Globalization;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Tests.Plans;
-using Recipe.Model;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;

@@ -2,8 +2,6 @@ using System.Globalization;
 using Recipe.Documents.Cures;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Tests.Plans;
-using Recipe.Model;
-using Recipe.Planning;
 using UnitsNet;
 using static Recipe.Documents.Tests.Plans.Make;
 

@@ -3,7 +3,6 @@ using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Tests.Plans;
 using Recipe.Model;
-using Recipe.Planning;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
@@ -34,7 +33,7 @@ public sealed class DrawingTests
         {
             var names = DrawingRules.Of(kind, Cases.All[name]).Select(drawing => drawing.Name).ToList();
             Assert.Equal(names.Distinct(), names);
-            Assert.All(names, text => Assert.Matches("^[a-z-]+$", text));
+            Assert.All(names, text => Assert.Matches("^[a-z0-9-]+$", text));
         }
     }
 
@@ -72,7 +71,8 @@ public sealed class DrawingTests
                 {
                     Geometry = input.Plan.Geometry! with { Shape = shape },
                     Part = input.Plan.Part with { Process = Stated(process, ""), Bag = bag, Overlap = Stated(l * 0.1, "overlap"), Stagger = Stated(w, "stagger") },
-                    Stack = [.. Enumerable.Range(0, Math.Min(layers, 12)).Select(i => input.Plan.Stack[i % input.Plan.Stack.Length])],
+                    Stack = [.. Enumerable.Range(0, Math.Min(layers, 12)).Select(i => (Line: input.Plan.Stack[i % input.Plan.Stack.Length], Name: $"line-{i}"))
+                        .Select(pair => pair.Line with { Item = pair.Line.Item with { Name = pair.Name } })],
                 };
                 foreach (var kind in Papers.All.Where(kind => kind.AppliesTo(input with { Plan = plan })))
                 {

@@ -1,11 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
 using Recipe.Documents.Tests.Plans;
 using Recipe.Model;
-using Recipe.Planning;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;

@@ -1,6 +1,10 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Mixing;
+using Recipe.Documents.Shared;
 using Recipe.Documents.Tests.Plans;
+using Recipe.Planning;
 using UnitsNet;
 
 namespace Recipe.Documents.Tests;
@@ -13,23 +17,57 @@ public sealed class MixCardTests
     {
         foreach (var input in (PaperInput[])[HatchLid.Input, TubeInfused.Input])
         {
-            var traveller = Write(input);
-            foreach (Match pot in Regex.Matches(traveller, @"Pour resin \(A\)\.[^|]*\| \*\*([\d.]+) g\*\*.*\n.*until the scale shows \| \*\*([\d.]+) g\*\* \(.*B alone ([\d.]+) g"))
-            {
-                Assert.Equal(Value(pot, 2), Value(pot, 1) + Value(pot, 3), 6);
-            }
+            var page = Write(input);
+            var pots = Regex.Matches(page, @"Pour ● A until it shows \| \*\*([\d.]+) g\*\*[^\n]*\n.*until the scale shows \| \*\*([\d.]+) g\*\* \(.*B ([\d.]+) g");
+            Assert.Equal(input.Plan.Pots.Length + input.Plan.OwnMixes.Sum(mix => mix.Pots.Length), pots.Count);
+            Assert.All(pots, pot => Assert.Equal(Value(pot, 2), Value(pot, 1) + Value(pot, 3), 6));
+        }
+    }
 
-            Assert.Matches(@"until the scale shows", traveller);
+    [Fact]
+    public void The_pots_add_up_to_the_sum_that_is_printed_and_that_to_what_is_required()
+    {
+        foreach (var input in (PaperInput[])[HatchLid.Input, TubeInfused.Input])
+        {
+            foreach (var run in MixRun.Of(new PaperContext(input)))
+            {
+                var table = Papers.MixCards.Build(input).Stations.SelectMany(station => station.Blocks).OfType<Table>()
+                    .First(table => table.Caption == "All pots of this liquid" && table.Rows.Length == (run.Pots.Length > 1 ? run.Pots.Length + 1 : 1)
+                        && ((TextCell)((CellRow)table.Rows[^1]).Cells[0]).Text.Plain.Contains(new QuantityText(input.Plan.Shop).Weight(run.ToMix.Value).Main, StringComparison.Ordinal));
+                var sum = (CellRow)table.Rows[^1];
+                var printed = Grams(sum.Cells[3]);
+                Assert.Equal(Grams(sum.Cells[1]) + Grams(sum.Cells[2]), printed, 6);
+                if (run.Pots.Length > 1)
+                {
+                    Assert.Equal(table.Rows.OfType<CellRow>().Where(row => !row.IsSum).Sum(row => Grams(row.Cells[3])), printed, 6);
+                }
+
+                // Each pot is rounded to the scale, twice.
+                var mixed = run.Pots.Sum(pot => pot.Mass.Value.Grams);
+                var off = 1.1 * (input.Plan.Shop?.ScaleResolution?.Value.Grams ?? 0.1) * run.Pots.Length;
+                Assert.InRange(printed, mixed - off, mixed + off);
+                Assert.True(input.Plan.Part.Name != "hatch-lid" || Math.Abs(mixed - run.ToMix.Value.Grams) < 0.11);
+            }
         }
     }
 
     [Fact]
     public void Peroxide_goes_in_last_and_never_near_the_accelerator()
     {
-        var page = Write(RudderHalves.Input);
-        PaperText.InOrder(page, "Pour resin (A)", "Stir in the accelerator", "Peroxide last");
+        var plan = RudderHalves.Input.Plan;
+        var pot = new PotPlan { Number = 1, Mass = Make.Known(Make.G(101)), Resin = Make.Known(Make.G(99)), Hardener = Make.Known(Make.G(2)), MixedAt = Make.Known(Make.Min(0)), UsedUpAt = Make.Known(Make.Min(9)) };
+        var seam = new OwnMixPlan { Use = OwnMixUse.SeamResin, System = plan.Part.Resin!, Laid = pot.Mass, Loss = Make.Known(Mass.Zero), Spare = Make.Known(Mass.Zero), ToMix = pot.Mass, Pots = [pot] };
+        var page = Write(RudderHalves.Input with { Plan = plan with { OwnMixes = [seam] } });
+        PaperText.InOrder(page, "Accelerator first", "Pour ● A", "Stir the accelerator in", "Peroxide last: add ■ B");
         Assert.Contains("Never bring accelerator and peroxide together", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("Peroxide", Write(HatchLid.Input), StringComparison.Ordinal);
+        Assert.DoesNotContain("eroxide", Write(HatchLid.Input), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_card_says_when_the_pot_is_dead_by_the_rule_that_is_printed()
+    {
+        var pot = HatchLid.Input.Plan.Pots[0];
+        Assert.Contains($"mixed + {QuantityText.Minutes(pot.PotLife!.Value.Value, Rounding.Down)}".Replace('\u00A0', ' '), Write(HatchLid.Input), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -43,7 +81,18 @@ public sealed class MixCardTests
         Assert.Contains(new QuantityText(input.Plan.Shop).Weight(each).Main.Replace('\u00A0', ' '), Write(input), StringComparison.Ordinal);
     }
 
-    private static string Write(PaperInput input) => Papers.Write(input, Papers.MixCards, PaperFormat.Markdown);
+    [Fact]
+    public void A_liquid_that_no_pot_could_be_planned_for_has_a_card_all_the_same()
+    {
+        var input = HatchLid.Input;
+        var page = Write(input with { Plan = input.Plan with { OwnMixes = [] } });
+        Assert.Contains("Pot without a plan", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Pot without a plan", Write(input), StringComparison.Ordinal);
+    }
+
+    private static double Grams(Cell cell) => double.Parse(((TextCell)cell).Text.Plain.Split('\u00A0')[0], CultureInfo.InvariantCulture);
+
+    private static string Write(PaperInput input) => Papers.Write(input, Papers.MixCards, PaperFormat.Markdown).Replace('\u00A0', ' ');
 
     private static double Value(Match match, int group) => double.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 }

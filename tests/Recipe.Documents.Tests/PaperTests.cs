@@ -9,9 +9,9 @@ public sealed class PaperTests
     private static readonly IEnumerable<(PaperKind Kind, PaperFormat Format)> Written =
         from kind in Papers.All from format in kind.Formats select (kind, format);
 
-    // A card at the bench is one page: it names what its numbers rest on, and the takeoff lists it.
+    // A card at the bench is one page: it names what its numbers rest on, and the cover lists it.
     private static readonly IEnumerable<(PaperKind Kind, PaperFormat Format)> Complete =
-        Written.Where(paper => paper.Kind == Papers.Traveller || paper.Kind == Papers.Takeoff);
+        Written.Where(paper => paper.Kind == Papers.Traveller || paper.Kind == Papers.Cover);
 
     [Fact]
     public void The_same_input_gives_the_same_bytes()
@@ -47,11 +47,11 @@ public sealed class PaperTests
     }
 
     [Fact]
-    public void The_takeoff_lists_every_assumption_with_its_value_and_its_source()
+    public void The_cover_lists_every_assumption_with_its_value_and_its_source()
     {
         foreach (var input in (PaperInput[])[HatchLid.Input, RudderHalves.Input])
         {
-            foreach (var (kind, format) in Complete.Where(paper => paper.Kind == Papers.Takeoff))
+            foreach (var (kind, format) in Complete.Where(paper => paper.Kind == Papers.Cover))
             {
                 var paper = Reading(Papers.Write(input, kind, format), format);
                 foreach (var assumption in input.Plan.Assumptions)
@@ -87,7 +87,7 @@ public sealed class PaperTests
     }
 
     [Fact]
-    public void Traveller_and_takeoff_list_waivers_open_findings_gaps_and_what_nobody_checked()
+    public void Traveller_and_cover_list_waivers_open_findings_gaps_and_what_nobody_checked()
     {
         foreach (var input in (PaperInput[])[HatchLid.Input, RudderHalves.Input])
         {

@@ -32,6 +32,19 @@ public sealed class PdfPageTests
     }
 
     [Fact]
+    public void No_text_of_a_drawing_lies_on_another_or_leaves_the_drawing()
+    {
+        foreach (var (name, document) in Documents())
+        {
+            foreach (var drawing in document.Stations.SelectMany(station => station.Blocks).OfType<Drawing>())
+            {
+                Assert.Empty(Boxes.Faults(drawing.Shapes, 0, 0, drawing.WidthMm, drawing.HeightMm).Select(fault => $"{name} {document.Kind} {drawing.Name}: {fault}"));
+                Assert.True(drawing.WidthMm <= 180 && drawing.HeightMm <= 230, $"{name} {document.Kind} {drawing.Name} is larger than a page holds");
+            }
+        }
+    }
+
+    [Fact]
     public void Any_text_in_any_place_still_gives_pages()
     {
         var words = Gen.OneOf(Hostile.Words, Gen.String, Gen.Const("\U0001F527\u05E9\u05DC\u05D5\u05DD \u0645\u0631\u062D\u0628\u0627"), Gen.Int[1, 800].Select(n => string.Concat(Enumerable.Range(0, n).Select(i => $"W{i}"))), Gen.Int[1, 400].Select(n => string.Join(' ', Enumerable.Range(0, n).Select(i => $"resin{i}"))));

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Tests.Plans;
-using Recipe.Model;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;

@@ -36,6 +36,18 @@ public class CureProgressTests
         Assert.Contains(plan.Gaps, gap => gap.Missing.Contains("glass-transition-limit", StringComparison.Ordinal));
     }
 
+    /// <summary>The way there passes through the values that were integrated outside, here in 60 pieces of 24 min.</summary>
+    [Fact]
+    public void TheCurvePassesThroughTheIntegratedDegrees()
+    {
+        var progress = Corpus.PlanOf(Computed + Part("computed-epoxy", "hold 23 degC for 1440 min")).Cure!.Progress!;
+        Assert.Equal(0, progress.Curve[0].Degree, 1e-9);
+        Assert.Equal(480, progress.Curve[20].At.Minutes, 1e-6);
+        Assert.Equal(0.60169, progress.Curve[20].Degree, 5e-5);
+        Assert.Equal(0.9267, progress.Curve[^1].Degree, 5e-5);
+        Assert.All(progress.Curve, moment => Assert.Null(moment.Transition));
+    }
+
     /// <summary>Without kinetics of its own a resin cures as fast as its gel time says.</summary>
     [Fact]
     public void TheGelTimeOfTheSheetComesBack()

@@ -4,7 +4,6 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
-using Recipe.Planning;
 using UnitsNet;
 
 namespace Recipe.Documents.Bags;

@@ -1,14 +1,99 @@
+using System.Collections.Immutable;
 using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Model;
 
 namespace Recipe.Documents.Cuts;
 
-/// <summary>The cut list: everything that is cut before anything is mixed.</summary>
+/// <summary>
+/// The cut list: what is cut from which roll, where it lies on it, what it weighs, and in which order it goes into the kit box; then the sheets
+/// of the bag. Everything is cut before anything is mixed.
+/// </summary>
 internal static class CutListPaper
 {
+    // What a page holds beside its head, mm; generous, so that a page of the smaller paper holds it too.
+    private const double PageMm = 210;
+    private const double RowMm = 15;
+    private const double HeadMm = 55;
+
     public static Document Build(PaperInput input)
     {
-        var context = new BenchContext(input);
-        return context.Document("Cut list", [KitStation.Build(context)]);
+        var context = new PaperContext(input);
+        var rows = CutRow.Of(context);
+        return new Document
+        {
+            Kind = "Cut list",
+            Identity = context.Identity(ofOneBuild: true),
+            Paper = context.Paper,
+            ForTheBench = true,
+            Stations =
+            [
+                .. Rolls(context, [.. rows.Where(row => row.Line is not null)], "Cut the plies", []),
+                KitPage.Of(context, rows),
+                .. Rolls(context, [.. rows.Where(row => row.Line is null)], "Cut the bag", [.. Tape(context)]),
+            ],
+            Data = CutData.Of(context, rows),
+        };
+    }
+
+    // Rolls follow each other on a page as long as they fit.
+    private static IEnumerable<Station> Rolls(PaperContext context, ImmutableArray<CutRow> rows, string title, ImmutableArray<Block> last)
+    {
+        var pages = new List<ImmutableArray<Block>>();
+        var blocks = new List<Block>();
+        var used = 0.0;
+        foreach (var (next, height) in rows.GroupBy(row => row.Nest).Select(roll => Roll(context, [.. roll])).Append((last, last.Length * 70.0)))
+        {
+            if (blocks.Count > 0 && next.Length > 0 && used + height > PageMm)
+            {
+                pages.Add([.. blocks]);
+                (blocks, used) = ([], 0);
+            }
+
+            blocks.AddRange(next);
+            used += height;
+        }
+
+        pages.Add([.. blocks]);
+        return pages.Where(page => !page.IsEmpty).Select((page, i) => new Station(
+            pages.Count == 1 ? context.Wording.Say(title) : context.Wording.Say($"{context.Wording.Say(title)}, {Numbers.Whole(i + 1)} of {Numbers.Whole(pages.Count)}"), [.. page, Ifs(context)]));
+    }
+
+    private static (ImmutableArray<Block> Blocks, double Height) Roll(PaperContext context, ImmutableArray<CutRow> rows)
+    {
+        ImmutableArray<Block> blocks = [.. RollPage.Of(context, rows[0].Nest, rows)];
+        return (blocks, HeadMm + (rows.Length * RowMm) + blocks.OfType<Drawing>().Sum(drawing => drawing.HeightMm + 3));
+    }
+
+    private static IfBox Ifs(PaperContext context) => new(
+    [
+        new(context.Wording.Say("The roll is narrower than printed"), context.Wording.Say("stop; have the layout made anew")),
+        new(context.Wording.Say("A piece is cut wrong"), context.Wording.Say("mark it with its letter and a cross; cut a new one")),
+        new(context.Wording.Say("The cloth is wet, dirty or creased"), context.Wording.Say("cut that length off; begin again behind it")),
+    ]);
+
+    private static IEnumerable<Block> Tape(PaperContext context)
+    {
+        if (context.Plan.Bag is not { } bag)
+        {
+            yield break;
+        }
+
+        var say = context.Wording;
+        var tape = context.Part.Bag?.SealantTape?.Material;
+        var length = context.Text.Distance(bag.SealantTape.Value);
+        yield return new Table(
+                say.Say("Lay ready too, before mixing"),
+                [new(say.Say("Item"), NamesTheRow: true), new(say.Say("How much"), WidthMm: 50), new(say.Say("Ready"), Align.Centre, 18)],
+                [
+                    new CellRow([tape is null ? say.Say("Sealant tape, none named") : Words.Of(tape), new BigCell(length.Main, length.Beside), TickCell.Of(1)]),
+                    .. (context.Part.Bag?.Ports ?? []).Select(port => new CellRow([Words.Of(port.Material), port.At is { } at ? Words.Place(at) : "", TickCell.Of(1)])),
+                    .. context.Part.Bag?.Hose is { } hose ? [new CellRow([Words.Of(hose.Material), "", TickCell.Of(1)])] : ImmutableArray<CellRow>.Empty,
+                    .. context.Part.Bag?.CatchPot is { } pot ? [new CellRow([Words.Of(pot.Material), "", TickCell.Of(1)])] : ImmutableArray<CellRow>.Empty,
+                    .. context.Part.Bag?.Layers.Where(layer => layer.Class == LayerClass.Caul)
+                        .Select(layer => new CellRow([Words.Of(layer.Material), say.Say("clean, edges rounded"), TickCell.Of(1)])) ?? [],
+                ],
+                TableUse.Steps);
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Drawings;

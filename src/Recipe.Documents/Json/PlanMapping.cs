@@ -38,6 +38,7 @@ internal static class PlanMapping
             plan.Cure is { } cure ? CureMapping.Of(cure) : null,
             [.. part.Finish.Select(Of)],
             part.Join is { } join ? Of(plan, join) : null,
+            [.. plan.Nests.Select(nest => NestMapping.Of(plan, nest))],
             [.. plan.Takeoff.Select(TakeoffMapping.Of)],
             [.. TakeoffMapping.Sums(plan)],
             TakeoffMapping.Total(plan),
@@ -121,8 +122,8 @@ internal static class PlanMapping
         coat.Material.Name,
         coat.Material.Label,
         Si.Of(coat.ArealWeight?.Value),
-        Si.Of(CoatMix.MassOf(plan, coat)),
-        Si.Of(CoatMix.ToMix(plan, coat)),
+        Si.Of(Liquids.OnTheMould(plan, coat)),
+        Si.Of(Liquids.ToMix(plan, coat)),
         coat.Material.Mix?.Written);
 
     private static FinishRecord Of(FinishStep step) => new(step.Verb, step.Text);
@@ -141,7 +142,7 @@ internal static class PlanMapping
         join.TapeLayers,
         Si.Of(join.Within?.Value),
         Si.Number(join.Fillet?.Value.KilogramsPerMeter),
-        Si.Of(JoinMix.FillerOf(plan)),
+        Si.Of(Liquids.FillerOf(plan)),
         Si.Of(join.Vent?.Value),
         join.Align,
         [.. join.Preparation.Select(Of)],

@@ -27,6 +27,7 @@ internal sealed record PlanRecord(
     CureRecord? Cure,
     ImmutableArray<FinishRecord> Finish,
     JoinRecord? Join,
+    ImmutableArray<NestRecord> Nests,
     ImmutableArray<TakeoffRecord> Takeoff,
     ImmutableArray<TakeoffSumRecord> TakeoffSums,
     TakeoffTotalRecord? TakeoffTotal,
@@ -71,6 +72,17 @@ internal sealed record OrientationRecord(string Kind, double? FirstDeg, double? 
 
 internal sealed record PieceRecord(
     double? LengthM, double? WidthM, int Count, double? RollAngleDeg, double? WidthOnRollM, double? LengthOnRollM, double? RollWidthM, int Joins, bool Mirrored);
+
+/// <summary>How the pieces of one part lie on one roll; <c>obstacle</c> says why they do not.</summary>
+internal sealed record NestRecord(
+    string Material, string Label, string? Obstacle, double? UsableWidthM, double? GapM, double? LengthUsedM, double? LeastLengthM, double? WasteFraction,
+    ImmutableArray<NestSizeRecord> Sizes, ImmutableArray<NestPlacementRecord> Placements, Rests? RestsOn);
+
+internal sealed record NestSizeRecord(
+    string Letter, string? Line, int? Layer, double? LengthM, double? WidthM, double? RollAngleDeg, double? AlongM, double? AcrossM, int Strips, int Count, bool Mirrored, string Turn);
+
+/// <summary>From the cut end of the roll and from its selvedge.</summary>
+internal sealed record NestPlacementRecord(string Letter, int Copy, double? AlongAtM, double? AcrossAtM, double? AlongM, double? AcrossM, bool Turned);
 
 internal sealed record LaminateRecord(
     double? FibreKg, double? ResinKg, double? CoreKg, double? CoatsKg, double? InsertsKg, double? JoinKg, double? TrimmedMassKg, double? TrimmedMassLowKg, double? TrimmedMassHighKg,

@@ -77,8 +77,10 @@ internal sealed record JoinRecord(
     string? Tape, string? TapeLabel, double? TapeWidthM, int TapeLayers, double? WithinS, double? FilletKgPerM, double? FillerKg, double? VentM, string? Align,
     ImmutableArray<FinishRecord> Preparation, double? AdhesiveKg, double? TapeAreaM2, double? TapeClothKg, double? TapeResinKg, bool? SameSession, double? MassKg, Rests? RestsOn);
 
+internal sealed record ShelfRecord(string Written, string? Lot, DateOnly? Received, DateOnly? Opened, DateOnly? Expires);
+
 internal sealed record TakeoffRecord(
-    string Group, string Material, string Label, AmountRecord? Net, double? WasteFraction, AmountRecord? Gross, AmountRecord? InStock, AmountRecord? ToBuy,
+    string Group, string Material, string Label, AmountRecord? Net, double? WasteFraction, AmountRecord? Gross, AmountRecord? InStock, AmountRecord? ToBuy, ImmutableArray<ShelfRecord> Shelf,
     PriceRecord? Price, decimal? Cost, string? CostCurrency, double? MassKg, Rests? RestsOn);
 
 internal sealed record PriceRecord(decimal Amount, string Currency, string Per, DateOnly? On);

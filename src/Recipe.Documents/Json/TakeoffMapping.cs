@@ -17,13 +17,14 @@ internal static class TakeoffMapping
         Si.Of(line.Gross.Value),
         Si.Of(line.InStock),
         Si.Of(line.ToBuy),
+        [.. line.Shelf.Select(shelf => new ShelfRecord(shelf.Written, shelf.Lot, shelf.Received, shelf.Opened, shelf.Expires))],
         line.Price is { } price ? Of(price) : null,
         line.Cost,
         line.Cost is null ? null : line.Price?.Currency,
         Si.Of(TakeoffSums.MassOf(line)),
         Si.RestsOn(("net", line.Net.RestsOn), ("waste_fraction", line.Waste.RestsOn), ("gross", line.Gross.RestsOn)));
 
-    public static IEnumerable<TakeoffSumRecord> Sums(Plan plan) => TakeoffSums.Of(plan).Select(sum => new TakeoffSumRecord(
+    public static IEnumerable<TakeoffSumRecord> Sums(Plan plan) => TakeoffSums.Of(plan.Takeoff).Select(sum => new TakeoffSumRecord(
         Keys.Of(sum.Group),
         [.. sum.Costs.Select(cost => new MoneyRecord(cost.Amount, cost.Currency))],
         sum.WithoutPrice,

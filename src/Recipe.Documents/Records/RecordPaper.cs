@@ -1,14 +1,184 @@
+using System.Collections.Immutable;
 using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using UnitsNet;
 
 namespace Recipe.Documents.Records;
 
-/// <summary>The build record: what was found on the part.</summary>
+/// <summary>The build record: what came out, where its faults are, what was decided and what changes next time.</summary>
 internal static class RecordPaper
 {
+    private const int Lines = 4;
+
+    /// <summary>Faults that can be counted over many parts; common words of the trade, two letters each.</summary>
+    public static ImmutableArray<(string Code, string Meaning)> Codes { get; } =
+    [
+        ("DR", "dry"), ("BR", "bridge"), ("VD", "void, blister"), ("PH", "pinholes"), ("RR", "resin-rich, pool"), ("WR", "wrinkle"), ("PP", "print-through"), ("ST", "stuck, torn"), ("SO", "soft"),
+        ("WP", "warp"), ("DL", "delaminated"), ("MS", "ply missing, misplaced"), ("CN", "contaminated"), ("EX", "exotherm"), ("LK", "vacuum lost"), ("TR", "trim error"), ("HV", "heavy"), ("LT", "light"),
+    ];
+
     public static Document Build(PaperInput input)
     {
-        var context = new BenchContext(input);
-        return context.Document("Build record", [RecordStation.Build(context)]);
+        var bench = new BenchContext(input);
+        var context = bench.Paper;
+        var say = context.Wording;
+        return new Document
+        {
+            Kind = "Build record",
+            Identity = context.Identity(ofOneBuild: true),
+            Paper = context.Paper,
+            ForTheBench = true,
+            Stations =
+            [
+                new Station(say.Say("Weigh and measure"), [Measured(context), .. Basis(context), Signed(context), Ifs(context)]),
+                new Station(say.Say("Tap and look"),
+                [
+                    PartMap.Of(context, bench.Sides),
+                    new TickList(
+                    [
+                        say.Say("Tap all over with a coin. Ring every dull spot."),
+                        say.Say("Hold it to the light. Cross every pale spot."),
+                        say.Say("Beside each mark write its code and size."),
+                        say.Say("Name the place: hour, then distance from the rim."),
+                    ]),
+                    CodeTable(context),
+                    new IfBox(
+                    [
+                        new(say.Say("A spot sounds dull"), say.Say("VD or DL; ring it, measure it, do not press it")),
+                        new(say.Say("You are not sure"), say.Say("mark it all the same; let another look")),
+                        new(say.Say("The same fault came before"), say.Say("write the serials beside it; tell the planner")),
+                    ]),
+                ]),
+                new Station(say.Say("Decide and learn"),
+                [
+                    Found(context), Causes(context), Decision(context),
+                    new IfBox(
+                    [
+                        new(say.Say("Nobody knows the cause"), say.Say("write unknown; a guess goes under guessed")),
+                        new(say.Say("It carries load or flies"), say.Say("no repair without licensed practice")),
+                        new(say.Say("The recipe must change"), say.Say("change the text first, then print anew")),
+                    ]),
+                ]),
+            ],
+        };
+    }
+
+    private static Table Measured(PaperContext context)
+    {
+        var (say, text, plan) = (context.Wording, context.Text, context.Plan);
+        var rows = new List<Row> { Row(context, say.Say("Mass before trimming"), "", text.ScaleUnit) };
+        if (context.Part.TargetMass is { } target)
+        {
+            var band = context.Part.TargetTolerance is { } tolerance
+                ? say.Say($"{text.Weight(target.Value - tolerance.Value, Rounding.Up).Main} to {text.Weight(target.Value + tolerance.Value, Rounding.Down).Main}")
+                : null;
+            rows.Add(Row(context, say.Say("Mass trimmed, target"), new BigCell(text.Written(target, value => text.About(value)).Main, band), text.ScaleUnit));
+        }
+
+        if (plan.Laminate is { } laminate)
+        {
+            var mass = laminate.TrimmedMass.Value;
+            var expected = new BigCell(text.About(mass.Value).Main, Rests(context, say.Say($"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), laminate.TrimmedMass.RestsOn));
+            rows.Add(context.Part.TargetMass is null ? Row(context, say.Say("Mass trimmed, expected"), expected, text.ScaleUnit) : new CellRow([say.Say("Mass trimmed, expected"), expected, say.Say("the same weighing")]));
+            rows.AddRange(Enumerable.Range(1, 3).Select(mark => Row(
+                context, say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(laminate.Thickness.Value).Main, Rests(context, say.Say("full stack"), laminate.Thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));
+        }
+        else
+        {
+            rows.Add(Row(context, say.Say("Mass trimmed"), say.Say("no target known"), text.ScaleUnit));
+        }
+
+        rows.AddRange(Content(context));
+        rows.Add(Row(context, say.Say("Length by width at the trim line"), "", text.ThicknessUnit));
+        rows.Add(Row(context, say.Say("Pinholes in the worst 10 by 10\u00A0cm"), say.Say("count in one dm²"), say.Say("in 1 dm²")));
+        rows.Add(Row(context, say.Say("Finish: A show, B paint, C hidden"), "", ""));
+        return new Table(
+            "", [new(say.Say("Measure"), NamesTheRow: true), new(say.Say("Target, band"), WidthMm: 56), new(say.Say("Actual"), WidthMm: 42)], [.. rows], TableUse.Steps);
+    }
+
+    private static CellRow Row(PaperContext context, string what, Cell target, string unit) => new([what, target, new Blank(what, unit)]);
+
+    private static string Rests(PaperContext context, string note, ImmutableArray<string> keys) => context.RestsOn(keys) is { } rests ? context.Wording.Say($"{note}; {rests}") : note;
+
+    // What is neither fibre nor its resin is taken off first, so that the share is the one that the plan states.
+    private static IEnumerable<Row> Content(PaperContext context)
+    {
+        if (context.Plan.Laminate is not { } laminate)
+        {
+            yield break;
+        }
+
+        var (say, text) = (context.Wording, context.Text);
+        var other = laminate.Core.Value + laminate.Coats.Value + laminate.Inserts.Value + (laminate.Join?.Value ?? Mass.Zero);
+        yield return new CellRow(
+        [
+            say.Say("L, the laminate alone"),
+            text.OnScale(other).Grams > 0 ? say.Say($"trimmed mass less {text.Weight(other).Main} of coats, core, inserts, join") : say.Say("is the trimmed mass"),
+            new Blank(say.Say("L"), text.ScaleUnit),
+        ]);
+        yield return new CellRow(
+        [
+            say.Say($"Resin share: (L less {text.Weight(laminate.Fibre.Value).Main} of fibre) divided by L"),
+            new BigCell(QuantityText.Share(Math.Round(laminate.ResinFraction.Value, 2)), say.Say("planned")),
+            new Blank(say.Say("resin share"), "%"),
+        ]);
+    }
+
+    private static IEnumerable<Block> Basis(PaperContext context)
+    {
+        if (context.Plan.Laminate is { } laminate && context.RestsOn(laminate.ResinFraction.RestsOn, laminate.Fibre.RestsOn) is { } rests)
+        {
+            yield return new Paragraph(context.Wording.Say($"Planned share and fibre inside the trim line: {rests}."), Fine: true);
+        }
+    }
+
+    private static Paragraph Signed(PaperContext context) => new(context.Wording.Say("Wait 10\u00A0min before you inspect your own work. H8 and H9 are signed on the traveller."));
+
+    private static IfBox Ifs(PaperContext context) => new(
+    [
+        new(context.Wording.Say("It is heavier than its band"), context.Wording.Say("HV; look for pools; was the film perforated?")),
+        new(context.Wording.Say("It is lighter than its band"), context.Wording.Say("LT; look for dry spots and a missing ply")),
+        new(context.Wording.Say("A fingernail marks it"), context.Wording.Say("SO; back to the warmth; test the witness cup")),
+    ]);
+
+    private static Table CodeTable(PaperContext context) => new(
+        context.Wording.Say("Codes"),
+        [.. Enumerable.Range(0, 3).SelectMany(_ => new Column[] { new(context.Wording.Say("Code"), Align.Centre, 14), new(context.Wording.Say("Fault")) })],
+        [.. Codes.Chunk(3).Select(three => new CellRow([.. three.SelectMany(code => new Cell[] { Phrase.Strong(code.Code), context.Wording.Say(code.Meaning) })]))]);
+
+    private static Table Found(PaperContext context)
+    {
+        var say = context.Wording;
+        return new Table(
+            say.Say("Faults found"),
+            [new(say.Say("No."), Align.Centre, 12), new(say.Say("Code"), WidthMm: 41), new(say.Say("Hour, distance from rim")), new(say.Say("Size"), WidthMm: 41), new(say.Say("Use, repair, scrap"), WidthMm: 41)],
+            [.. Numbered(i => [new Blank(say.Say($"code of fault {i}")), new Blank(say.Say("place")), new Blank(say.Say("size")), new Blank(say.Say("use, repair or scrap"))])],
+            TableUse.Steps);
+    }
+
+    private static Table Causes(PaperContext context)
+    {
+        var say = context.Wording;
+        return new Table(
+            say.Say("Why, and what changes"),
+            [new(say.Say("No."), Align.Centre, 12), new(say.Say("Cause guessed")), new(say.Say("Cause confirmed by"), WidthMm: 56), new(say.Say("Do next time"), WidthMm: 56)],
+            [.. Numbered(i => [new Blank(say.Say($"cause of fault {i}")), new Blank(say.Say("what confirmed it")), new Blank(say.Say("action"))])],
+            TableUse.Steps);
+    }
+
+    private static IEnumerable<CellRow> Numbered(Func<string, ImmutableArray<Cell>> cells) =>
+        Enumerable.Range(1, Lines).Select(i => new CellRow([Numbers.Whole(i), .. cells(Numbers.Whole(i))]));
+
+    private static Facts Decision(PaperContext context)
+    {
+        var say = context.Wording;
+        return new Facts(
+        [
+            new(say.Say("Next revision"), Phrase.Empty, new Blank(say.Say("next revision"))),
+            new(say.Say("Who changes it"), Phrase.Empty, new Blank(say.Say("who changes the recipe"))),
+            new(say.Say("Photos"), Phrase.Empty, new Blank(say.Say("photo numbers"))),
+            new(say.Say("Goes to"), Phrase.Empty, new Blank(say.Say("customer, store or scrap"))),
+        ]);
     }
 }

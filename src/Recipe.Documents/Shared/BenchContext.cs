@@ -81,12 +81,12 @@ internal sealed class BenchContext(PaperInput input)
 
     /// <summary>
     /// What stands at the foot of a card: where its hold point is signed, and on which assumptions its numbers rest. Assumptions are
-    /// listed on the takeoff, waivers and findings on the traveller too.
+    /// listed on the cover, waivers and findings on the traveller too.
     /// </summary>
     public ImmutableArray<Block> Foot(string? hold, params IEnumerable<ImmutableArray<string>> restsOn)
     {
         var signed = hold is null ? "" : Say($"{hold} is signed on the traveller.") + " ";
-        var assumed = Paper.RestsOn(restsOn) is { } ids ? Say($"This card {ids}: see the takeoff.") : "";
+        var assumed = Paper.RestsOn(restsOn) is { } ids ? Say($"This card {ids}: see the cover.") : "";
         var text = (signed + assumed).TrimEnd();
         return text.Length == 0 ? [] : [new Paragraph(text, Fine: true)];
     }

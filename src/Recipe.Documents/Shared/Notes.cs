@@ -17,9 +17,20 @@ internal static class Notes
     /// <summary>For the desk: with what to write to replace each assumption.</summary>
     public static Station ForDesk(PaperContext context) => new(Title, [.. Rest(context), new Heading("Assumed"), .. AssumptionTable(context)]);
 
+    /// <summary>For another paper of the desk: only the assumptions that its own figures rest on; the cover lists all.</summary>
+    public static Station Of(PaperContext context, IEnumerable<ImmutableArray<string>> restsOn)
+    {
+        var keys = restsOn.Where(list => !list.IsDefault).SelectMany(list => list).ToHashSet(StringComparer.Ordinal);
+        return new Station(Title,
+        [
+            new Paragraph(context.Wording.Say("Findings, waivers and what could not be computed stand on the cover. These are the assumptions behind the figures of this paper."), Fine: true),
+            .. AssumptionTable(context, keys),
+        ]);
+    }
+
     /// <summary>For the bench: what somebody must know there. Assumptions and their sources are for the desk, where they can be replaced.</summary>
     public static IEnumerable<Block> ForBench(PaperContext context) =>
-        [.. Rest(context), new Paragraph(context.Wording.Say("Figures that nobody stated or measured are listed with their sources on the takeoff."), Fine: true)];
+        [.. Rest(context), new Paragraph(context.Wording.Say("Figures that nobody stated or measured are listed with their sources on the cover."), Fine: true)];
 
     /// <summary>Every waiver of the part and every accepted finding, in words.</summary>
     public static ImmutableArray<Phrase> WaiverLines(PaperContext context)
@@ -55,7 +66,7 @@ internal static class Notes
 
     private static IEnumerable<Block> Rest(PaperContext context) => [.. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)];
 
-    private static IEnumerable<Block> AssumptionTable(PaperContext context)
+    private static IEnumerable<Block> AssumptionTable(PaperContext context, HashSet<string>? only = null)
     {
         if (context.Plan.Assumptions.IsEmpty)
         {
@@ -67,13 +78,13 @@ internal static class Notes
         yield return new Table(
             "Defaults and unmeasured figures, with their sources",
             [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 60), new("Value", WidthMm: 32), new("Source", WidthMm: 62), new("To replace it")],
-            [.. context.Plan.Assumptions.Select((assumption, i) => new CellRow(
+            [.. context.Plan.Assumptions.Select((assumption, i) => (assumption, i)).Where(pair => only?.Contains(pair.assumption.Key) ?? true).Select(pair => new CellRow(
             [
-                PaperContext.AssumptionId(i + 1),
-                WrittenText.InTitle(assumption.What),
-                WrittenText.ForReading(assumption.Value),
-                Phrase.WithCode(WrittenText.InTitle(assumption.Source)),
-                Phrase.WithCode(assumption.HowToReplace),
+                PaperContext.AssumptionId(pair.i + 1),
+                WrittenText.InTitle(pair.assumption.What),
+                WrittenText.ForReading(pair.assumption.Value),
+                Phrase.WithCode(WrittenText.InTitle(pair.assumption.Source)),
+                Phrase.WithCode(pair.assumption.HowToReplace),
             ]))]);
     }
 

@@ -13,14 +13,14 @@ internal static class TakeoffData
 {
     private static readonly ImmutableArray<string> Columns =
     [
-        "record", "group", "item", "name", "net", "waste_percent", "gross", "in_stock", "to_buy", "unit",
+        "record", "group", "item", "name", "net", "waste_percent", "gross", "pack", "packs", "in_stock", "lots", "to_buy", "unit",
         "price", "price_per", "price_date", "cost", "currency", "mass_kg", "note", "source",
     ];
 
     public static DataTable Of(PaperContext context)
     {
         var rows = new Rows();
-        foreach (var line in context.Plan.Takeoff)
+        foreach (var line in JobTakeoff.Lines(context))
         {
             Item(rows, context, line);
         }
@@ -42,7 +42,10 @@ internal static class TakeoffData
             ("net", line.Net.Value.Value),
             ("waste_percent", line.Waste.Value * 100),
             ("gross", In(unit, line.Gross.Value)),
+            ("pack", JobTakeoff.PackOf(line) is { } pack ? In(unit, pack.Pack) : null),
+            ("packs", JobTakeoff.PackOf(line)?.Packs),
             ("in_stock", In(unit, line.InStock)),
+            ("lots", line.Shelf.IsEmpty ? null : string.Join("; ", line.Shelf.Select(shelf => string.Join(" ", new[] { shelf.Lot, shelf.Expires is { } day ? Quantities.Numbers.Day(day) : null }.OfType<string>())))),
             ("to_buy", In(unit, line.ToBuy)),
             ("unit", unit?.Symbol ?? "piece"),
             ("price", line.Price?.Amount),
@@ -56,30 +59,32 @@ internal static class TakeoffData
 
     private static void Sums(Rows rows, PaperContext context)
     {
-        foreach (var sum in TakeoffSums.Of(context.Plan))
+        var lines = JobTakeoff.Lines(context);
+        foreach (var sum in TakeoffSums.Of(lines))
         {
-            var mass = Adding(sum.Mass.Kilograms, context.Plan, line => line.Group == sum.Group ? TakeoffSums.MassOf(line)?.Kilograms : null);
+            var mass = Adding(sum.Mass.Kilograms, lines, line => line.Group == sum.Group ? TakeoffSums.MassOf(line)?.Kilograms : null);
             rows.Add("sum", ("group", Keys.Of(sum.Group)), ("mass_kg", mass), ("note", Without(sum.WithoutMass, "mass")));
             foreach (var (currency, amount) in sum.Costs)
             {
-                var cost = Adding(amount, context.Plan, line => line.Group == sum.Group && line.Price?.Currency == currency ? line.Cost : null);
+                var cost = Adding(amount, lines, line => line.Group == sum.Group && line.Price?.Currency == currency ? line.Cost : null);
                 rows.Add("sum", ("group", Keys.Of(sum.Group)), ("cost", cost), ("currency", currency), ("note", Without(sum.WithoutPrice, "price")));
             }
         }
 
-        if (context.Plan.Cost is { } all)
+        var (costs, without) = JobTakeoff.Total(lines);
+        foreach (var (currency, amount) in costs)
         {
-            var total = Adding(all.Total, context.Plan, line => line.Price?.Currency == all.Currency ? line.Cost : null);
-            rows.Add("total", ("cost", total), ("currency", all.Currency), ("note", Without(all.WithoutPrice, "price")));
+            rows.Add("total", ("cost", Adding(amount, lines, line => line.Price?.Currency == currency ? line.Cost : null)), ("currency", currency), ("note", Without(without, "price")));
+            rows.Add("total-of-one-part", ("cost", decimal.Round(amount / JobTakeoff.Parts(context), 4)), ("currency", currency), ("note", "every part counted as good"));
         }
     }
 
     // The lines of the takeoff are the first rows of the table. A total that is more than its lines stays a number.
-    private static object Adding<T>(T total, Plan plan, Func<TakeoffLine, T?> value)
+    private static object Adding<T>(T total, ImmutableArray<TakeoffLine> lines, Func<TakeoffLine, T?> value)
         where T : struct, System.Numerics.INumber<T>
     {
-        var rows = Enumerable.Range(0, plan.Takeoff.Length).Where(i => value(plan.Takeoff[i]) is not null).ToImmutableArray();
-        var added = rows.Aggregate(T.Zero, (sum, i) => sum + value(plan.Takeoff[i])!.Value);
+        var rows = Enumerable.Range(0, lines.Length).Where(i => value(lines[i]) is not null).ToImmutableArray();
+        var added = rows.Aggregate(T.Zero, (sum, i) => sum + value(lines[i])!.Value);
         return rows.Length > 0 && double.CreateChecked(T.Abs(added - total)) <= 1e-9 ? new Sum(total, rows) : total;
     }
 

@@ -21,18 +21,20 @@ internal static class TakeoffPaper
             ForTheBench = false,
             Stations =
             [
-                new Station("The part", PartBlocks(context)),
                 new Station(MaterialsTitle(context), MaterialsBlocks(context)),
                 new Station("Resin to mix for one part", ResinBlocks(context)),
-                .. StiffnessBlocks.Of(context),
-                Notes.ForDesk(context),
+                Notes.Of(context, [.. context.Plan.Takeoff.SelectMany(line => new[] { line.Net.RestsOn, line.Waste.RestsOn, line.Gross.RestsOn }), .. ResinKeys(context)]),
             ],
             Data = TakeoffData.Of(context),
         };
     }
 
+    private static IEnumerable<ImmutableArray<string>> ResinKeys(PaperContext context) => context.Plan.Resin is not { } resin
+        ? []
+        : [.. resin.Lines.Select(line => line.Mass.RestsOn), resin.Need.RestsOn, resin.ToMix.RestsOn, .. context.Plan.Join?.TapeResin is { } tape ? [tape.RestsOn] : Array.Empty<ImmutableArray<string>>()];
+
     private static string MaterialsTitle(PaperContext context) =>
-        context.Part.Quantity == 1 ? "Materials for 1 part" : $"Materials for {Numbers.Whole(context.Part.Quantity)} parts";
+        JobTakeoff.Parts(context) == 1 ? context.Wording.Say("Materials for 1 part") : context.Wording.Say($"Materials for {Numbers.Whole(JobTakeoff.Parts(context))} parts");
 
     /// <summary>The part in facts: what it is, what it weighs, how thick it is.</summary>
     public static ImmutableArray<Block> PartBlocks(PaperContext context)
@@ -104,46 +106,70 @@ internal static class TakeoffPaper
     {
         if (context.Plan.Takeoff.IsEmpty)
         {
-            return [new Paragraph("No material could be counted; what is missing is listed at the end.")];
+            return [new Paragraph("No material could be counted; the cover lists what is missing.")];
         }
 
+        var (say, lines) = (context.Wording, JobTakeoff.Lines(context));
         var rows = ImmutableArray.CreateBuilder<Row>();
-        foreach (var sum in TakeoffSums.Of(context.Plan))
+        foreach (var sum in TakeoffSums.Of(lines))
         {
             rows.Add(new GroupRow(Words.Of(sum.Group)));
-            rows.AddRange(context.Plan.Takeoff.Where(line => line.Group == sum.Group).Select(line => Line(context, line)));
+            rows.AddRange(lines.Where(line => line.Group == sum.Group).Select(line => Line(context, line)));
             rows.Add(SumRow(context, $"Sum of {Words.Of(sum.Group).ToLowerInvariant()}", sum.Costs, sum.WithoutPrice, sum.Mass, sum.WithoutMass));
         }
 
-        rows.Add(Total(context));
+        rows.Add(Total(context, lines));
         var table = new Table(
-            "What to take from the shelf or buy",
+            say.Say("What to take from the shelf or buy"),
             [
-                new("Item", NamesTheRow: true), new("Net", Align.Right, 21), new("Waste", Align.Right, 13), new("Gross", Align.Right, 21), new("In stock", Align.Right, 22),
-                new("To buy", Align.Right, 21), new("Price", Align.Right, 27), new("Cost", Align.Right, 22), new("Mass", Align.Right, 20), new("Supplier, due", WidthMm: 26),
+                new(say.Say("Item"), NamesTheRow: true), new(say.Say("Net"), Align.Right, 20), new(say.Say("Waste"), Align.Right, 13), new(say.Say("Gross"), Align.Right, 20),
+                new(say.Say("Pack"), Align.Right, 20), new(say.Say("In stock: lot, expiry"), Align.Right, 34), new(say.Say("To buy: packs"), Align.Right, 23), new(say.Say("Price, of"), Align.Right, 26),
+                new(say.Say("Cost"), Align.Right, 21), new(say.Say("Mass"), Align.Right, 19), new(say.Say("Supplier, due"), WidthMm: 24),
             ],
             rows.ToImmutable());
-        var per = context.Part.Quantity > 1 && context.Plan.Cost is { } cost
-            ? $" One part costs {QuantityText.Money(cost.Total / context.Part.Quantity, cost.Currency)}."
-            : "";
-        var remark = new Paragraph($"Gross is net and waste. Cost and mass are of the gross amount. A space stands where nothing is known: no price is invented.{per}", Fine: true);
-        return [table, remark, .. Hazards(context)];
+        var remark = new Paragraph(
+            say.Say("Gross is net and waste. Cost and mass are of the gross amount. Off the roll is the length that the layout of the cut list takes for one part; what is left beside it is an offcut. A space stands where nothing is known: no price is invented."),
+            Fine: true);
+        return [table, remark, .. PerPart(context, lines), .. Hazards(context)];
+    }
+
+    // The language has no word for the share of parts that come out good, so each counts as good; the paper says so.
+    private static IEnumerable<Block> PerPart(PaperContext context, ImmutableArray<TakeoffLine> lines)
+    {
+        var (costs, without) = JobTakeoff.Total(lines);
+        if (costs is not [var cost])
+        {
+            yield break;
+        }
+
+        var parts = JobTakeoff.Parts(context);
+        var each = QuantityText.Money(cost.Amount / parts, cost.Currency);
+        yield return new Facts(
+        [
+            new(
+                context.Wording.Say("Material of one good part"),
+                without == 0
+                    ? context.Wording.Say($"{each}, if every part comes out good (nobody stated a yield)")
+                    : context.Wording.Say($"at least {each}, if every part comes out good (nobody stated a yield); {Words.Count(without, "line has", "lines have")} no price")),
+        ]);
     }
 
     private static CellRow Line(PaperContext context, TakeoffLine line)
     {
         var text = context.Text;
         var price = line.Price is { } known
-            ? new TextCell(QuantityText.PriceOf(known), known.On is { } day ? $"on {Numbers.Day(day)}" : null)
+            ? new TextCell(QuantityText.PriceOf(known), known.On is { } day ? context.Wording.Say($"on {Numbers.Day(day)}") : null)
             : new TextCell("");
+        var pack = JobTakeoff.PackOf(line);
         return new CellRow(
         [
-            new TextCell(WrittenText.InTitle(line.Label), Beneath(context, line)),
+            new TextCell((line.Material.Hazard is { Length: > 0 } ? "▲ " : "") + WrittenText.InTitle(line.Label), Beneath(context, line)),
             text.Amount(line.Net.Value).ToString(),
             QuantityText.Share(line.Waste.Value),
             text.Amount(line.Gross.Value).ToString(),
-            line.InStock is { } stock ? text.Amount(stock, Rounding.Down).ToString() : "not recorded",
-            line.ToBuy is { } buy ? text.Amount(buy, Rounding.Up).ToString() : "",
+            pack is { } roll ? text.Amount(roll.Pack).ToString() : "",
+            new TextCell(line.InStock is { } stock ? text.Amount(stock, Rounding.Down).ToString() : context.Wording.Say("not recorded"), Lots(context, line)),
+            new TextCell(line.ToBuy is { } buy ? text.Amount(buy, Rounding.Up).ToString() : "", pack is { Packs: > 0 } packs ? Words.Count(packs.Packs, "pack", "packs") : null),
             price,
             line is { Cost: { } cost, Price: { } priced } ? QuantityText.Money(cost, priced.Currency) : "",
             TakeoffSums.MassOf(line) is { } mass ? text.About(mass).ToString() : "",
@@ -151,26 +177,33 @@ internal static class TakeoffPaper
         ]);
     }
 
+    private static string? Lots(PaperContext context, TakeoffLine line)
+    {
+        var lots = line.Shelf.Where(shelf => shelf.Lot is not null || shelf.Expires is not null)
+            .Select(shelf => string.Join(", ", new[] { shelf.Lot, shelf.Expires is { } day ? Numbers.Day(day) : null }.OfType<string>())).ToList();
+        return lots.Count == 0 ? null : string.Join("; ", lots);
+    }
+
     private static string? Beneath(PaperContext context, TakeoffLine line)
     {
         var name = line.Label == line.Material.Name ? null : line.Material.Name;
         var rests = context.RestsOn(line.Net.RestsOn, line.Waste.RestsOn, line.Gross.RestsOn);
-        return name is null ? rests : rests is null ? name : $"{name}; {rests}";
+        var roll = context.Plan.Nests.FirstOrDefault(nest => nest.Material.Name == line.Material.Name && line.Group is (TakeoffGroup.Reinforcement or TakeoffGroup.Bag));
+        var off = roll?.LengthUsed is { } length ? context.Wording.Say($"off the roll {context.Text.Size(length.Value).Main}") : null;
+        return new[] { name, off, rests }.OfType<string>().ToList() is { Count: > 0 } notes ? string.Join("; ", notes) : null;
     }
 
-    private static CellRow Total(PaperContext context)
+    private static CellRow Total(PaperContext context, ImmutableArray<TakeoffLine> lines)
     {
-        var lines = context.Plan.Takeoff;
         var mass = UnitsNet.Mass.FromKilograms(lines.Sum(line => TakeoffSums.MassOf(line)?.Kilograms ?? 0));
-        var costs = context.Plan.Cost is { } cost ? [(cost.Currency, cost.Total)] : TakeoffSums.CostsOf(lines);
-        var without = context.Plan.Cost?.WithoutPrice ?? lines.Count(line => line.Cost is null);
+        var (costs, without) = JobTakeoff.Total(lines);
         return SumRow(context, "Total", costs, without, mass, lines.Count(line => TakeoffSums.MassOf(line) is null));
     }
 
     private static CellRow SumRow(
         PaperContext context, string title, ImmutableArray<(string Currency, decimal Amount)> costs, int withoutPrice, UnitsNet.Mass mass, int withoutMass) => new(
         [
-            new TextCell(Phrase.Strong(title), Without(withoutPrice, withoutMass)), "", "", "", "", "", "",
+            new TextCell(Phrase.Strong(title), Without(withoutPrice, withoutMass)), "", "", "", "", "", "", "",
             string.Join(" + ", costs.Select(cost => QuantityText.Money(cost.Amount, cost.Currency))),
             mass.Grams > 0 ? context.Text.About(mass).ToString() : "",
             "",
@@ -198,7 +231,7 @@ internal static class TakeoffPaper
     {
         if (context.Plan.Resin is not { } resin)
         {
-            return [new Paragraph("Not computed; what is missing is listed at the end.")];
+            return [new Paragraph("Not computed; the cover lists what is missing.")];
         }
 
         var text = context.Text;

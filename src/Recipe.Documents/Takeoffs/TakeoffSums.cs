@@ -40,8 +40,8 @@ internal static class TakeoffSums
     }
 
     /// <summary>The sums of all groups that have a line, in the order of the groups.</summary>
-    public static ImmutableArray<GroupSum> Of(Plan plan) =>
-        [.. plan.Takeoff.GroupBy(line => line.Group).OrderBy(group => group.Key).Select(group => Sum(group.Key, [.. group]))];
+    public static ImmutableArray<GroupSum> Of(ImmutableArray<TakeoffLine> lines) =>
+        [.. lines.GroupBy(line => line.Group).OrderBy(group => group.Key).Select(group => Sum(group.Key, [.. group]))];
 
     /// <summary>What the lines with a price cost, by currency.</summary>
     public static ImmutableArray<(string Currency, decimal Amount)> CostsOf(IEnumerable<TakeoffLine> lines) =>

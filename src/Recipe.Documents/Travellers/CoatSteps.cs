@@ -29,7 +29,7 @@ internal static class CoatSteps
         return [.. context.Caution(Danger.Peroxide), BenchContext.SignedSteps("Coat the mould, after H1", rows)];
     }
 
-    private static Cell Amount(BenchContext context, Coat coat) => CoatMix.ToMix(context.Plan, coat) is { } mass
+    private static Cell Amount(BenchContext context, Coat coat) => Liquids.ToMix(context.Plan, coat) is { } mass
         ? new BigCell(context.Text.Weight(mass).Main, context.Text.Weight(mass).Beside)
         : "amount not known";
 

@@ -32,7 +32,7 @@ internal static class HoldPoints
     public static HoldPoint Resin(BenchContext context) => new(
         "H3",
         "resin ready",
-        ["Lots written on the last page, in date", MixStation.Ratio(context), $"Scale level, at zero, shows {context.Text.ScaleStep} steps"],
+        ["Lots written on the last page, in date", Liquids.Ratio(context), $"Scale level, at zero, shows {context.Text.ScaleStep} steps"],
         [new Blank("Resin temperature", context.Text.TemperatureUnit)]);
 
     /// <summary>H4: every ply lies.</summary>

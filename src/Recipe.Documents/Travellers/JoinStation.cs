@@ -17,7 +17,7 @@ internal static class JoinStation
         rows.AddRange(join.Preparation.Select(line => BenchContext.Tick(FinishStation.Sentence(line))));
         rows.Add(BenchContext.Tick("Close both halves dry once. Look for gaps.", join.Align is { } align ? $"aligned by {align}" : null));
         rows.AddRange(Weights(context));
-        if (JoinMix.IsNeeded(context))
+        if (Liquids.IsMixedForTheJoin(context.Plan))
         {
             rows.Add(BenchContext.Tick("Mix what the seam takes by its mix card."));
         }
@@ -60,7 +60,7 @@ internal static class JoinStation
             rows.Add(BenchContext.Tick("Keep the bond line open with spacers.", Big(text.Written(line, value => text.Thickness(value)))));
         }
 
-        if (join is { Fillet: { } fillet, Seam: { } seam } && JoinMix.FillerOf(context.Plan) is { } mass)
+        if (join is { Fillet: { } fillet, Seam: { } seam } && Liquids.FillerOf(context.Plan) is { } mass)
         {
             rows.Add(BenchContext.Step(
                 $"Lay filler along {text.Written(seam, value => text.Size(value))} of seam.", new BigCell(text.About(mass).Main, QuantityText.Written(fillet)), new Blank("filler used", text.ScaleUnit)));

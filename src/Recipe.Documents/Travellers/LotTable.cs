@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 
@@ -39,5 +38,5 @@ internal static class LotTable
 
     private static IEnumerable<string> Liquids(ResinSystem resin) => resin.Mix is null
         ? [Words.Of((Material)resin)]
-        : [$"{Words.Of((Material)resin)}, resin", $"{Words.Of((Material)resin)}, {(Weighing.TakesPeroxide(resin) ? "peroxide" : "hardener")}{(resin.Hardener is { } name ? $" {name}" : "")}"];
+        : [$"{Words.Of((Material)resin)}, resin", $"{Words.Of((Material)resin)}, {(Mixing.Liquids.TakesPeroxide(resin) ? "peroxide" : "hardener")}{(resin.Hardener is { } name ? $" {name}" : "")}"];
 }

@@ -115,7 +115,7 @@ internal static class StartStation
     private static string? Margin(BenchContext context, UnitsNet.Duration margin) =>
         margin.Minutes < 0 ? "the job does not fit: do not start"
         : context.Paper.RestsOn(context.Plan.Clock!.FilmLife!.Value.RestsOn, context.Plan.Clock.Need.RestsOn) is null ? null
-        : "partly assumed: see the takeoff";
+        : "partly assumed: see the cover";
 
     private static KeyNumber PotLife(BenchContext context)
     {

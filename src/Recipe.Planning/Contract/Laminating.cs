@@ -116,7 +116,11 @@ public sealed record StackPlan
 /// <param name="RollWidth">Usable width of the roll, or null when not known.</param>
 /// <param name="Joins">Join lines needed to fit the roll; 0 when it fits.</param>
 /// <param name="Mirrored">Whether half of the pieces are mirror images (a mould in two halves).</param>
-public sealed record PiecePlan(Length Length, Length Width, int Count, double RollAngle, Length WidthOnRoll, Length LengthOnRoll, Length? RollWidth, int Joins, bool Mirrored);
+public sealed record PiecePlan(Length Length, Length Width, int Count, double RollAngle, Length WidthOnRoll, Length LengthOnRoll, Length? RollWidth, int Joins, bool Mirrored)
+{
+    /// <summary>Width across the roll of each of the strips that a joined piece is made of, overlap included; null for one that is not joined.</summary>
+    public Length? StripWidth { get; init; }
+}
 
 /// <summary>The laminate as a whole.</summary>
 public sealed record LaminatePlan

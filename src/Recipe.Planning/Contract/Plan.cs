@@ -61,6 +61,11 @@ public sealed record Plan
     /// <summary>What to take from the shelf or buy, for <see cref="Part.Quantity"/> parts.</summary>
     public ImmutableArray<TakeoffLine> Takeoff { get; init; } = [];
 
+    /// <summary>
+    /// How the pieces of one part lie on their rolls, one entry for each roll, in the order in which the stack and then the bag meets them.
+    /// </summary>
+    public ImmutableArray<NestPlan> Nests { get; init; } = [];
+
     /// <summary>Material cost for all parts, in the shop's currency; null when a price is missing.</summary>
     public CostPlan? Cost { get; init; }
 

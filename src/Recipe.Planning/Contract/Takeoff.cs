@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Text.Units;
 
@@ -63,6 +64,9 @@ public sealed record TakeoffLine
 
     /// <summary>On the shelf, or null when nothing is recorded or the amounts do not compare.</summary>
     public Amount? InStock { get; init; }
+
+    /// <summary>The lines of the shelf that record it, with lot and expiry, as written.</summary>
+    public ImmutableArray<StockLine> Shelf { get; init; } = [];
 
     /// <summary>Still to buy; null when the shelf is not recorded.</summary>
     public Amount? ToBuy { get; init; }

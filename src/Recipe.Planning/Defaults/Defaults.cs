@@ -66,6 +66,11 @@ public static partial class Defaults
         "default.overlap", "overlap where two pieces of one ply meet", Length.FromMillimeters(20), "20 mm",
         $"{Common}: 13 to 25 mm for light woven cloth, 50 mm under load", "write `overlap 20 mm` in the part or on the ply");
 
+    /// <summary>Distance of pieces on the roll.</summary>
+    public static readonly TradeDefault<Length> NestGap = new(
+        "default.nest-gap", "least distance of two pieces on the roll", Length.FromMillimeters(5), "5 mm",
+        $"{Memory}: room for shears and for what frays", "the program has no word for it yet");
+
     /// <summary>How a ply lies that says nothing.</summary>
     public static readonly TradeDefault<Orientation> Orientation = new(
         "default.orientation", "orientation of a ply that gives none", new Orientation(OrientationKind.Pair, 0, 90), "0/90",

@@ -29,13 +29,17 @@ internal static class PieceCutter
         var footprint = PieceSize.OnRoll(piece, Angle.FromDegrees(angle));
         var joins = 0;
         var joinArea = Num.Zero;
+        Length? strip = null;
         if (roll is { } width && footprint.Across.Meters > width.Si * (1 + 1e-9))
         {
-            (joins, joinArea) = Join(context, ply, piece, angle, footprint, width, overlap);
+            (joins, joinArea, strip) = Join(context, ply, piece, angle, footprint, width, overlap);
         }
 
         var plan = new PiecePlan(
-            piece.Length, piece.Width, count, angle, footprint.Across, footprint.Along, roll is { } r ? Length.FromMeters(r.Si) : null, joins, mirrored);
+            piece.Length, piece.Width, count, angle, footprint.Across, footprint.Along, roll is { } r ? Length.FromMeters(r.Si) : null, joins, mirrored)
+        {
+            StripWidth = strip,
+        };
         return new CutPiece(plan, joinArea, IsAskew(angle));
     }
 
@@ -72,7 +76,8 @@ internal static class PieceCutter
         return angle > 90 ? angle - 180 : angle <= -90 ? angle + 180 : angle;
     }
 
-    private static bool IsFree(PlyItem ply, Orientation orientation) =>
+    /// <summary>Whether a ply has no direction on its roll.</summary>
+    internal static bool IsFree(PlyItem ply, Orientation orientation) =>
         orientation.Kind == OrientationKind.Random || ply.Material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil;
 
     private static bool IsAskew(double angle) => Math.Abs(angle) > 1 && Math.Abs(angle) < 89;
@@ -90,18 +95,18 @@ internal static class PieceCutter
         return fitsAcross && (!fitsAlong || shorterAcross) ? 90 : 0;
     }
 
-    private static (int Joins, Num Area) Join(
+    private static (int Joins, Num Area, Length? Strip) Join(
         PlanContext context, PlyItem ply, FlatPiece piece, double angle, RollFootprint footprint, Num roll, Num overlap)
     {
         var gain = roll.Si - overlap.Si;
         if (gain <= 0 || footprint.Across.Meters / gain > MostStrips)
         {
             context.Miss($"joins of {ply.Name}", "the roll is too narrow for the overlap");
-            return (0, Num.Zero);
+            return (0, Num.Zero, null);
         }
 
         var strips = PieceSize.Strips(piece, Angle.FromDegrees(angle), Length.FromMeters(roll.Si), Length.FromMeters(overlap.Si));
-        return (strips.Strips - 1, new Num(strips.OverlapArea.SquareMeters, overlap.On | roll.On));
+        return (strips.Strips - 1, new Num(strips.OverlapArea.SquareMeters, overlap.On | roll.On), strips.StripWidth);
     }
 
     private static int Seams(double length, double sheetLength, double width, double sheetWidth)

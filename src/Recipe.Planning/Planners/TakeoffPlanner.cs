@@ -80,6 +80,7 @@ internal sealed class TakeoffPlanner
                 Waste = ledger.Publish(Math.Round(Math.Max(0, waste), 9), line.Gross.On),
                 Gross = ledger.Publish(new Amount(line.Gross.Si, line.Unit), line.Gross.On),
                 InStock = stock is { } shelf ? new Amount(shelf, line.Unit) : null,
+                Shelf = [.. context.Model.Stock.Where(shelf => shelf.Material == line.Name)],
                 ToBuy = stock is { } there ? new Amount(Math.Max(0, line.Gross.Si - Math.Max(0, there - taken)), line.Unit) : null,
                 Price = price,
                 Cost = Prices.Cost(price, line.Gross.Si, dimension, line.Material, line.Density),

@@ -13,6 +13,7 @@ internal static class HatchLid
 {
     private const double Net = 0.0757;
     private const double Cut = 0.0908;
+    private const double CoatMixed = 0.02271 * 1.2 * 1000;
 
     private static readonly ResinSystem Epoxy = new()
     {
@@ -80,7 +81,7 @@ internal static class HatchLid
     private static readonly FindingDescriptor Humid = Descriptor("RC5007", "humid-room", Severity.Warning, "the room is too humid for the hardener", "Heat or dry the room.");
 
     public static PaperInput Input => new(
-        Plan,
+        Nests.LaidOut(Plan),
         [
             new Finding(GaugeNearPump, Severity.Warning, Here, "The gauge sits 20 mm from the port.") { AcceptedBecause = "small bag, gauge on the far side" },
             new Finding(TwoLots, Severity.Advice, Here, "Lots G7 and G8 of glass-twill-163 are both open.")
@@ -194,6 +195,20 @@ internal static class HatchLid
         [
             Pot(1, 29.09, 0, 14, ["outer", "veil", "body"]),
             Pot(2, 29.09, 13, 31, ["stiff", "inner", "hinge"]),
+        ],
+        OwnMixes =
+        [
+            // What the takeoff takes of it for one part.
+            new OwnMixPlan
+            {
+                Use = OwnMixUse.Coat,
+                System = White,
+                Laid = Known(G(CoatMixed - 5)),
+                Loss = Known(G(5)),
+                Spare = Known(Mass.Zero),
+                ToMix = Known(G(CoatMixed)),
+                Pots = [new PotPlan { Number = 1, Mass = Known(G(CoatMixed)), Resin = Known(G(CoatMixed * 0.8)), Hardener = Known(G(CoatMixed * 0.2)), MixedAt = Known(Min(0)), UsedUpAt = Known(Min(9)) }],
+            },
         ],
         Clock = new ClockPlan
         {

@@ -42,7 +42,7 @@ internal static class RudderHalves
         "RC5003", "film-outlived", Severity.Warning, "the film gels before the work is done", "Give the film life from the data sheet.");
 
     public static PaperInput Input => new(
-        Plan,
+        Nests.LaidOut(Plan),
         [new Finding(PotTooSlow, Severity.Error, Here, "Pot 1 is in use for 26 min and lives 18 min at 82 degF.")],
         [new NotChecked(NoFilmLife, Here, "no film life is given for laminating-polyester")],
         null,

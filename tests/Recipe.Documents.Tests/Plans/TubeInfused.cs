@@ -24,7 +24,7 @@ internal static class TubeInfused
     private static readonly Reinforcement Carbon = Cloth("carbon-twill-200", 200, "Carbon, twill, 200 g", fibre: "carbon");
     private static readonly Consumable Mesh = Sheet("flow-mesh", LayerClass.FlowMedium, "Flow mesh");
 
-    public static PaperInput Input => new(Plan, [], [], "0a1b2c3", null, "tube.recipe");
+    public static PaperInput Input => new(Nests.LaidOut(Plan), [], [], "0a1b2c3", null, "tube.recipe");
 
     public static Plan Plan => new()
     {

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Planning;
+using UnitsNet;
+
+namespace Recipe.Documents.Cuts;
+
+/// <summary>One line of the cut list: pieces of one size from one roll.</summary>
+/// <param name="Nest">The roll.</param>
+/// <param name="Index">Index of the size on it.</param>
+/// <param name="Line">The line of the stack, or null for a sheet of the bag.</param>
+/// <param name="Layer">The layer of the bag, or null for a ply.</param>
+/// <param name="Mass">What all pieces of the line weigh, as the scale shows it; null when not known.</param>
+/// <param name="Strips">Strips of the roll on which they lie.</param>
+internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLayerPlan? Layer, Mass? Mass, ImmutableArray<int> Strips)
+{
+    /// <summary>The size.</summary>
+    public NestSize Size => Nest.Sizes[Index];
+
+    /// <summary>All lines, roll by roll.</summary>
+    public static ImmutableArray<CutRow> Of(PaperContext context)
+    {
+        var plan = context.Plan;
+        var rows = ImmutableArray.CreateBuilder<CutRow>();
+        foreach (var nest in plan.Nests)
+        {
+            var strips = NestStrips.Of(nest);
+            for (var i = 0; i < nest.Sizes.Length; i++)
+            {
+                var size = nest.Sizes[i];
+                var line = size.StackLine is { } s && s < plan.Stack.Length ? plan.Stack[s] : null;
+                var layer = size.BagLayer is { } b && plan.Bag is { } bag && b < bag.Layers.Length ? bag.Layers[b] : null;
+                rows.Add(new CutRow(nest, i, line, layer, MassOf(context, line, size), NestStrips.Holding(strips, i)));
+            }
+        }
+
+        return rows.ToImmutable();
+    }
+
+    /// <summary>What all pieces of a material weigh as far as known, as the printed figures add up.</summary>
+    public static Mass Sum(IEnumerable<CutRow> rows) => rows.Aggregate(UnitsNet.Mass.Zero, (sum, row) => sum + (row.Mass ?? UnitsNet.Mass.Zero));
+
+    /// <summary>"3", "2-4", or nothing for the bag.</summary>
+    public string Ply(Plan plan) => Line is null ? "" : StackNames.Number(plan, Line);
+
+    /// <summary>Which way the right side looks, or null when the recipe does not say.</summary>
+    public PlyFace? Face => (Line?.Item as PlyItem)?.Face;
+
+    // A line has one size; were there more, each would have its share of the area.
+    private static Mass? MassOf(PaperContext context, StackPlan? line, NestSize size)
+    {
+        if (line?.CutMass is not { } mass)
+        {
+            return null;
+        }
+
+        var all = line.Pieces.Sum(piece => piece.Length.Meters * piece.Width.Meters * piece.Count);
+        var own = size.Length.Meters * size.Width.Meters * size.Count / size.Strips;
+        return all > 0 ? context.Text.OnScale(mass.Value * Math.Min(1, own / all)) : null;
+    }
+}

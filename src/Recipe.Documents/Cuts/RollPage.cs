@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
+using Recipe.Model;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Cuts;
+
+/// <summary>One roll of the cut list: how much of it, the layout, its pieces.</summary>
+internal static class RollPage
+{
+    public static IEnumerable<Block> Of(PaperContext context, NestPlan nest, ImmutableArray<CutRow> rows)
+    {
+        var (say, text) = (context.Wording, context.Text);
+        if (nest is { LengthUsed: { } length, UsableWidth: { } width, Waste: { } waste })
+        {
+            var rests = context.RestsOn(length.RestsOn);
+            var share = QuantityText.Share(Math.Round(waste.Value, 2));
+            yield return new KeyNumbers(
+                Title(context, nest),
+                [
+                    new(say.Say("Cut off the roll"), text.Size(length.Value).Main, rests is null ? say.Say($"{share} of it is waste") : say.Say($"{share} of it is waste; {rests}")),
+                    new(say.Say("Roll, usable width"), text.Size(width.Value).Main, say.Say("measure it first"), new Blank(say.Say("measured"), text.ThicknessUnit)),
+                ]);
+            yield return NestDrawing.Of(context, nest);
+        }
+        else
+        {
+            yield return new Heading(Title(context, nest));
+            yield return new Paragraph(nest.Obstacle switch
+            {
+                NestObstacle.TooWide => say.Say($"No layout: a sheet is wider than the roll, {Width(context, nest)}. Join lengths of it with overlap, or take a wider roll."),
+                NestObstacle.TooMany => say.Say("No layout: there are too many pieces to draw. Cut by the sizes below."),
+                _ => say.Say("No layout: the usable width of the roll is not known. Measure it; cut by the sizes below."),
+            });
+        }
+
+        yield return Pieces(context, rows);
+    }
+
+    private static string Width(PaperContext context, NestPlan nest) => nest.UsableWidth is { } width ? context.Text.Size(width.Value).Main : "";
+
+    private static string Title(PaperContext context, NestPlan nest)
+    {
+        var weight = nest.Material switch
+        {
+            Reinforcement { ArealWeight: { } own } => own,
+            Consumable { ArealWeight: { } own } => own,
+            _ => null,
+        };
+        return weight is null ? Words.Of(nest.Material) : context.Wording.Say($"{Words.Of(nest.Material)}, {context.Text.Written(weight, value => context.Text.ArealWeight(value))}");
+    }
+
+    private static Table Pieces(PaperContext context, ImmutableArray<CutRow> rows)
+    {
+        var say = context.Wording;
+        var ofPlies = rows.Any(row => row.Line is not null);
+        ImmutableArray<Column> columns = ofPlies
+            ?
+            [
+                new(say.Say("Piece"), Align.Centre, 17, NamesTheRow: true), new(say.Say("Size with trim")), new(say.Say("To the roll"), Align.Centre, 25), new(say.Say("Cut"), Align.Centre, 22),
+                new(say.Say("Weight"), WidthMm: 28), new(say.Say("Actual"), WidthMm: 41),
+            ]
+            : [new(say.Say("Layer"), Align.Centre, 17, NamesTheRow: true), new(say.Say("What"), WidthMm: 50), new(say.Say("Size")), new(say.Say("Sheets"), Align.Centre, 22), new(say.Say("Cut before mixing"), Align.Centre, 24)];
+        return new Table(
+            !ofPlies ? say.Say("Numbers run from the part outwards.") : rows.Any(row => row.Size.Mirrored) ? say.Say("A star marks a mirror image.") : "",
+            columns,
+            [.. rows.Select(row => row.Line is null ? Sheet(context, row) : Piece(context, row))],
+            TableUse.Steps);
+    }
+
+    private static CellRow Piece(PaperContext context, CutRow row)
+    {
+        var (say, text, size) = (context.Wording, context.Text, row.Size);
+        var sheet = text.Sheet(size.Length, size.Width);
+        var notes = new List<string>();
+        if (sheet.Beside is { } beside)
+        {
+            notes.Add(beside);
+        }
+
+        if (size.Strips > 1)
+        {
+            notes.Add(say.Say($"of {Numbers.Whole(size.Strips)} strips, each {text.Sheet(size.Along, size.Across).Main}"));
+        }
+
+        if (!row.Strips.IsEmpty)
+        {
+            notes.Add(row.Strips.Length == 1 ? say.Say($"strip {Numbers.Whole(row.Strips[0])}") : say.Say($"strips {string.Join(", ", row.Strips.Select(Numbers.Whole))}"));
+        }
+
+        if (row.Face is { } face)
+        {
+            notes.Add(face == PlyFace.Up ? say.Say("right side up") : say.Say("right side down"));
+        }
+
+        var pieces = size.Count / size.Strips;
+        return new CellRow(
+        [
+            new BigCell(size.Letter, say.Say($"ply {row.Ply(context.Plan)}")),
+            new TextCell(Phrase.Strong(sheet.Main), notes.Count == 0 ? null : string.Join("; ", notes)),
+            new DirectionCell([new Direction(new Orientation(OrientationKind.Single, size.Angle, 0))]),
+            new TextCell(Phrase.Strong(Numbers.Whole(pieces)), size.Mirrored ? say.Say($"{Numbers.Whole(pieces / 2)} mirrored") : null),
+            row.Mass is { } mass ? new TextCell(Phrase.Strong(text.Weight(mass).Main), pieces > 1 ? say.Say("together") : null) : new TextCell(say.Say("not known")),
+            new Blank(say.Say($"weight of {size.Letter}"), text.ScaleUnit),
+        ]);
+    }
+
+    private static CellRow Sheet(PaperContext context, CutRow row)
+    {
+        var (size, text) = (row.Size, context.Text);
+        var sheet = text.Sheet(size.Length, size.Width);
+        return new CellRow(
+        [
+            new BigCell(size.Letter),
+            row.Layer is { } layer ? Words.Sentence(Words.Of(layer.Layer.Class)).TrimEnd('.') : "",
+            new TextCell(Phrase.Strong(sheet.Main), sheet.Beside),
+            new TextCell(Phrase.Strong(Numbers.Whole(size.Count))),
+            TickCell.Of(1),
+        ]);
+    }
+}

@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Recipe.Engineering;
+
+/// <summary>Pieces laid out on a roll.</summary>
+/// <param name="Placements">Every piece, in the order in which it is met from the cut end of the roll.</param>
+/// <param name="LengthUsed">Length of roll from the cut end to the far edge of the last piece.</param>
+/// <param name="LeastLength">No layout is shorter: see <see cref="RollNesting.LeastLength"/>.</param>
+/// <param name="Waste">Share of that length of roll which lies outside the rectangles of the pieces; 0 to 1.</param>
+public sealed record Nest(ImmutableArray<NestPlacement> Placements, Length LengthUsed, Length LeastLength, Ratio Waste);

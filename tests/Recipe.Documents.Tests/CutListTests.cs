@@ -1,0 +1,130 @@
+using Recipe.Documents.Cuts;
+using Recipe.Documents.Drawings;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Shared;
+using Recipe.Documents.Tests.Plans;
+using Recipe.Planning;
+
+namespace Recipe.Documents.Tests;
+
+/// <summary>The cut list: the layout that is drawn is the one of the plan, and what is printed adds up.</summary>
+public sealed class CutListTests
+{
+    public static TheoryData<string> Inputs => ["hatch-lid", "rudder-halves", "tube-infused"];
+
+    [Theory]
+    [MemberData(nameof(Inputs))]
+    public void The_drawing_of_a_roll_shows_every_piece_where_the_plan_lays_it(string name)
+    {
+        var context = new PaperContext(Cases.All[name]);
+        foreach (var nest in context.Plan.Nests.Where(nest => nest.LengthUsed is not null))
+        {
+            var drawing = NestDrawing.Of(context, nest);
+            var pieces = drawing.Shapes.OfType<PathShape>().Where(path => path.Fill == Fill.Pale).ToList();
+            Assert.Equal(nest.Placements.Length, pieces.Count);
+
+            // The outline of the roll and the plan give the scale; a piece's area on paper must then be its own.
+            foreach (var (place, piece) in nest.Placements.Zip(pieces))
+            {
+                var outline = NestDrawing.Outline(nest.Sizes[place.Piece], place);
+                var scale = Math.Sqrt(AreaOf([.. piece.Points.Select(spot => (spot.X, spot.Y))]) / AreaOf([.. outline]));
+                Assert.InRange(scale, 1, 1000);
+                Assert.All(outline, corner => Assert.True(
+                    corner.Along >= place.AlongAt.Meters - 1e-6 && corner.Along <= (place.AlongAt + place.Along).Meters + 1e-6
+                    && corner.Across >= place.AcrossAt.Meters - 1e-6 && corner.Across <= (place.AcrossAt + place.Across).Meters + 1e-6));
+                Assert.Equal(scale, Math.Sqrt(AreaOf([.. pieces[0].Points.Select(spot => (spot.X, spot.Y))]) / AreaOf([.. NestDrawing.Outline(nest.Sizes[nest.Placements[0].Piece], nest.Placements[0])])), 3);
+            }
+
+            Assert.All(pieces.SelectMany(piece => piece.Points), spot => Assert.True(spot.X >= 0 && spot.X <= drawing.WidthMm && spot.Y >= 0 && spot.Y <= drawing.HeightMm));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Inputs))]
+    public void No_two_texts_of_a_drawing_overlap_and_none_is_smaller_than_8_points_or_leaves_it(string name)
+    {
+        foreach (var kind in new[] { Papers.CutList, Papers.Record, Papers.Passport, Papers.Labels })
+        {
+            foreach (var drawing in kind.Build(Cases.All[name]).Stations.SelectMany(station => station.Blocks).OfType<Drawing>())
+            {
+                Assert.InRange(drawing.WidthMm, 1, 180);
+                Assert.InRange(drawing.HeightMm, 1, 230);
+                var boxes = drawing.Shapes.OfType<TextShape>().Select(Box).ToList();
+                for (var i = 0; i < boxes.Count; i++)
+                {
+                    var (a, size) = boxes[i];
+                    Assert.True(size >= 8);
+                    Assert.True(a.Left >= -0.01 && a.Right <= drawing.WidthMm + 0.01 && a.Top >= -0.01 && a.Bottom <= drawing.HeightMm + 0.01, $"{kind} {drawing.Name}: {drawing.Shapes.OfType<TextShape>().ElementAt(i).Text}");
+                    Assert.DoesNotContain(boxes.Take(i), other => a.Left < other.Box.Right && other.Box.Left < a.Right && a.Top < other.Box.Bottom && other.Box.Top < a.Bottom);
+                }
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Inputs))]
+    public void Strips_part_the_roll_and_every_piece_lies_on_one(string name)
+    {
+        foreach (var nest in Cases.All[name].Plan.Nests.Where(nest => nest.LengthUsed is not null))
+        {
+            var strips = NestStrips.Of(nest);
+            Assert.Equal(nest.LengthUsed!.Value.Value.Meters, strips.Sum(strip => strip.Length), 9);
+            Assert.Equal(nest.Placements.Length, strips.Sum(strip => strip.Pieces.Length));
+            Assert.All(strips, strip => Assert.All(strip.Pieces, place => Assert.True(place.AlongAt.Meters >= strip.Start - 1e-9 && (place.AlongAt + place.Along).Meters <= strip.End + 1e-9)));
+        }
+    }
+
+    [Fact]
+    public void The_weights_that_are_printed_add_up_to_the_sum_that_is_printed()
+    {
+        var blocks = Papers.CutList.Build(HatchLid.Input).Stations.SelectMany(station => station.Blocks).ToList();
+        var weights = blocks.OfType<Table>().Where(table => table.Columns.Any(column => column.Title == "Weight"))
+            .SelectMany(table => table.Rows.OfType<CellRow>()).Select(row => Number(((TextCell)row.Cells[4]).Text.Plain)).ToList();
+        var sum = blocks.OfType<KeyNumbers>().SelectMany(panel => panel.Items).Single(item => item.Label.StartsWith("Cloth", StringComparison.Ordinal));
+        Assert.True(weights.Count > 2);
+        Assert.Equal(weights.Sum(), Number(sum.Value), 9);
+        var cut = HatchLid.Input.Plan.Stack.Where(line => line.Item is Model.PlyItem).Sum(line => line.CutMass!.Value.Value.Grams);
+        Assert.InRange(weights.Sum(), cut - (0.05 * weights.Count), cut + (0.05 * weights.Count));
+    }
+
+    [Fact]
+    public void The_last_ply_goes_into_the_box_first()
+    {
+        var kit = Papers.CutList.Build(HatchLid.Input).Stations.Single(station => station.Title == "Fill the kit box").Blocks.OfType<Table>().Single();
+        var numbers = kit.Rows.OfType<CellRow>().Select(row => row.Cells[0]).OfType<RingCell>().Select(ring => int.Parse(ring.Number.Split('-')[0], System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(numbers.OrderDescending(), numbers);
+        Assert.Equal(1, numbers[^1]);
+        Assert.Equal(HatchLid.Input.Plan.Stack.Length, kit.Rows.Length);
+    }
+
+    [Fact]
+    public void A_roll_of_unknown_width_gets_no_layout_and_its_sizes_all_the_same()
+    {
+        var plan = HatchLid.Input.Plan;
+        var nest = plan.Nests[0] with { Obstacle = NestObstacle.WidthUnknown, UsableWidth = null, LengthUsed = null, Waste = null, LeastLength = null, Placements = [] };
+        var page = Papers.Write(HatchLid.Input with { Plan = plan with { Nests = [nest] } }, Papers.CutList, PaperFormat.Markdown);
+        Assert.Contains("No layout: the usable width of the roll is not known", page, StringComparison.Ordinal);
+        Assert.Contains(new QuantityText(null).Sheet(nest.Sizes[0].Length, nest.Sizes[0].Width).Main.Replace('\u00A0', ' '), page, StringComparison.Ordinal);
+    }
+
+    private static double Number(string text) => double.Parse(text.Split('\u00A0', ' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+
+    private static double AreaOf(IReadOnlyList<(double X, double Y)> points)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < points.Count; i++)
+        {
+            var (a, b) = (points[i], points[(i + 1) % points.Count]);
+            sum += (a.X * b.Y) - (b.X * a.Y);
+        }
+
+        return Math.Abs(sum) / 2;
+    }
+
+    private static ((double Left, double Right, double Top, double Bottom) Box, double Size) Box(TextShape text)
+    {
+        var width = Lettering.WidthMm(text.Text, text.SizePt, text.Strong);
+        var left = text.At.X - (text.Anchor switch { Anchor.Middle => width / 2, Anchor.End => width, _ => 0 });
+        return ((left, left + width, text.At.Y - Lettering.HeightMm(text.SizePt), text.At.Y), text.SizePt);
+    }
+}

@@ -1,0 +1,65 @@
+using System.Text.RegularExpressions;
+using Recipe.Documents.Layout;
+using Recipe.Documents.Records;
+using Recipe.Documents.Tests.Plans;
+
+namespace Recipe.Documents.Tests;
+
+/// <summary>The build record and the passport of the mould.</summary>
+public sealed class RecordTests
+{
+    [Fact]
+    public void The_formula_of_the_resin_share_takes_off_what_is_neither_fibre_nor_resin()
+    {
+        var laminate = HatchLid.Input.Plan.Laminate!;
+        var page = Write(HatchLid.Input, Papers.Record);
+        var other = Grams(page, @"trimmed mass less ([\d.]+) g of coats");
+        var fibre = Grams(page, @"L less ([\d.]+) g of fibre");
+        Assert.Equal((laminate.Core.Value + laminate.Coats.Value + laminate.Inserts.Value + (laminate.Join?.Value ?? UnitsNet.Mass.Zero)).Grams, other, 1);
+        Assert.Equal(laminate.Fibre.Value.Grams, fibre, 1);
+
+        // A part that weighs just what fibre, resin and the rest weigh has the share that those two give.
+        var mass = laminate.Fibre.Value.Grams + laminate.Resin.Value.Grams + other;
+        Assert.Equal(laminate.Resin.Value / (laminate.Resin.Value + laminate.Fibre.Value), (mass - other - fibre) / (mass - other), 2);
+    }
+
+    [Fact]
+    public void Every_code_stands_on_the_record_once()
+    {
+        Assert.Equal(18, RecordPaper.Codes.Select(code => code.Code).Distinct().Count());
+        var cells = Papers.Record.Build(HatchLid.Input).Stations.SelectMany(station => station.Blocks).OfType<Table>().Single(table => table.Caption == "Codes")
+            .Rows.OfType<CellRow>().SelectMany(row => row.Cells).OfType<TextCell>().Select(cell => cell.Text.Plain).ToList();
+        Assert.All(RecordPaper.Codes, code => Assert.Single(cells, code.Code));
+        Assert.Equal(36, cells.Count);
+    }
+
+    [Fact]
+    public void The_map_has_an_outline_for_each_half_and_the_hours_round_each()
+    {
+        foreach (var input in (PaperInput[])[HatchLid.Input, RudderHalves.Input])
+        {
+            var map = Papers.Record.Build(input).Stations.SelectMany(station => station.Blocks).OfType<Drawing>().Single(drawing => drawing.Name == "part-map");
+            var halves = Math.Max(1, input.Plan.Part.Mould!.Halves.Length);
+            for (var hour = 1; hour <= 12; hour++)
+            {
+                Assert.Equal(halves, map.Shapes.OfType<TextShape>().Count(text => text.Text == hour.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+            }
+        }
+    }
+
+    [Fact]
+    public void The_passport_states_what_the_recipe_says_and_leaves_a_space_for_the_rest()
+    {
+        var mould = HatchLid.Input.Plan.Part.Mould!;
+        var facts = Papers.Passport.Build(HatchLid.Input).Stations[0].Blocks.OfType<Facts>().Single().Items;
+        Assert.All(facts, fact => Assert.NotEqual(fact.Value.IsEmpty, fact.Blank is null));
+        Assert.Equal(mould.MadeOn is null, facts.Single(fact => fact.Label == "Made on").Blank is not null);
+        var page = Write(HatchLid.Input, Papers.Passport);
+        Assert.All(mould.Release, line => Assert.Contains(line.Agent.Label, page, StringComparison.Ordinal));
+    }
+
+    private static double Grams(string page, string pattern) =>
+        double.Parse(Regex.Match(page, pattern).Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Write(PaperInput input, PaperKind kind) => Papers.Write(input, kind, PaperFormat.Markdown).Replace('\u00A0', ' ');
+}
