@@ -21,7 +21,7 @@ internal static class CureStation
                 [
                     .. context.Caution(Danger.Heat),
                     new Paragraph(context.Say("The recipe has no cure. Cure as the data sheet says; write what was done.")),
-                    BenchContext.TimedSteps("", [BenchContext.Step(context.Say("Cure."), DemouldTime(context), new Blank(context.Say("temperature"), context.Text.TemperatureUnit))]),
+                    context.TimedSteps("", [BenchContext.Step(context.Say("Cure."), DemouldTime(context), new Blank(context.Say("temperature"), context.Text.TemperatureUnit))]),
                     .. context.Foot("H6"),
                 ]);
             yield break;
@@ -38,7 +38,7 @@ internal static class CureStation
             [
                 Panel(context, cure),
                 .. Progress(context, cure),
-                BenchContext.TimedSteps(Origin(context), cure.Steps.Select(step => Step(context, step))),
+                context.TimedSteps(Origin(context), cure.Steps.Select(step => Step(context, step))),
                 If(context),
                 .. context.Foot("H6", cure.Peak.RestsOn, cure.Total.RestsOn, cure.Progress?.Degree.RestsOn ?? []),
             ]);

@@ -86,10 +86,10 @@ internal static class MixCard
     {
         if (run.Own is not null)
         {
-            return pot.Number == 1 ? context.Wording.Say("time:") : WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest);
+            return pot.Number == 1 ? context.Wording.Say("time:") : WorkClock.Minute(context.Wording, pot.MixedAt.Value, Rounding.Nearest);
         }
 
-        return new WorkClock(context.Plan).TimeOfDay(pot.MixedAt.Value, Rounding.Nearest) ?? WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest);
+        return new WorkClock(context.Plan, context.Wording).TimeOfDay(pot.MixedAt.Value, Rounding.Nearest) ?? WorkClock.Minute(context.Wording, pot.MixedAt.Value, Rounding.Nearest);
     }
 
     private static Facts After(PaperContext context, MixRun run)

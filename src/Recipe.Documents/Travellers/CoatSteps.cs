@@ -26,7 +26,7 @@ internal static class CoatSteps
         rows.Add(BenchContext.Tick(
             "Wait until it is tacky: no colour on the glove.",
             context.Part.Coats[^1].Wait is { } wait ? $"{QuantityText.Span(wait.Value)} are planned, then the first ply" : "then the first ply"));
-        return [.. context.Caution(Danger.Peroxide), BenchContext.SignedSteps("Coat the mould, after H1", rows)];
+        return [.. context.Caution(Danger.Peroxide), context.SignedSteps("Coat the mould, after H1", rows)];
     }
 
     private static Cell Amount(BenchContext context, Coat coat) => Liquids.ToMix(context.Plan, coat) is { } mass

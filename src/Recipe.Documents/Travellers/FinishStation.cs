@@ -23,7 +23,7 @@ internal static class FinishStation
     /// <summary>Finishing after the join; to H9.</summary>
     public static Station BuildJoined(BenchContext context, FinishOrder order) => new(
         "Weigh and inspect",
-        [BenchContext.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), Decision.Hold()]);
+        [context.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), Decision.Hold()]);
 
     /// <summary>A finishing line as written, as a sentence.</summary>
     public static string Sentence(FinishStep line)
@@ -44,7 +44,7 @@ internal static class FinishStation
         IReadOnlyList<Row> off = after.Count > 0 ? after : [BenchContext.Tick("Take the part off the mould. Wedges of plastic or wood.")];
         if (after.Count > 1)
         {
-            yield return BenchContext.SignedSteps("", after);
+            yield return context.SignedSteps("", after);
             foreach (var caution in context.Caution(Danger.Heat))
             {
                 yield return caution;
@@ -56,7 +56,7 @@ internal static class FinishStation
         ImmutableArray<Row> all = [.. off, .. rows];
         if (!all.IsEmpty)
         {
-            yield return BenchContext.SignedSteps("", all);
+            yield return context.SignedSteps("", all);
         }
 
         foreach (var caution in context.Caution(Danger.Dust))

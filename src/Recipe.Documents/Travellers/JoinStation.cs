@@ -31,7 +31,7 @@ internal static class JoinStation
 
         var blocks = ImmutableArray.CreateBuilder<Block>();
         blocks.AddRange(context.Caution(Danger.Skin, Danger.Peroxide, Danger.Dust));
-        blocks.Add(BenchContext.SignedSteps(join.Manner is { } manner ? Words.Of(manner.Value) : "The recipe does not say how it is joined", rows));
+        blocks.Add(context.SignedSteps(join.Manner is { } manner ? Words.Of(manner.Value) : "The recipe does not say how it is joined", rows));
         blocks.Add(new IfBox(
         [
             new("The second half gels before closing", "do not close; let it cure, join it cured; write a deviation"),

@@ -21,7 +21,7 @@ internal static class MouldStation
         }
 
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(BenchContext.SignedSteps(mould is null ? "No mould is named in the recipe" : $"Release coats on {mould.Label}", rows));
+        blocks.Add(context.SignedSteps(mould is null ? "No mould is named in the recipe" : $"Release coats on {mould.Label}", rows));
         if (mould is not null && mould.Release.IsEmpty)
         {
             var itself = mould.MadeOf?.SelfReleasing == true;

@@ -79,7 +79,7 @@ internal static class StartStation
                 ? new(
                     "Full vacuum at the latest",
                     QuantityText.Minutes(by, Rounding.Down),
-                    $"after first mix{Band(plan)}; pump on by {WorkClock.Minute(clock.PumpOnBy!.Value)}" + (clock.TimeOfDay(by) is { } time ? $"; {time} by the plan" : ""),
+                    $"after first mix{Band(plan)}; pump on by {WorkClock.Minute(context.Wording, clock.PumpOnBy!.Value)}" + (clock.TimeOfDay(by) is { } time ? $"; {time} by the plan" : ""),
                     new Blank("By the clock"))
                 : new("Full vacuum at the latest", "not known", "take the film life from the data sheet", new Blank("By the clock")));
         }
