@@ -60,7 +60,7 @@ internal static class MixCard
         if (run.TakesPeroxide || run.System.Chemistry == Chemistry.Unknown)
         {
             yield return new Caution(
-                context.Wording.Say("Accelerator first, peroxide last"), [.. Cautions.Of(context.Plan, Danger.Peroxide).Select(caution => (Phrase)caution.Text)]);
+                context.Wording.Say("Accelerator first, peroxide last"), [.. Cautions.Of(context.Plan, context.Wording, Danger.Peroxide).Select(caution => (Phrase)caution.Text)]);
         }
     }
 
