@@ -40,13 +40,9 @@ internal static class PdfFoot
         }
 
         pieces.Add(Held(IdentityLine.Revision(identity, identity.Revision is { } revision ? PdfHead.Short(revision, 16) : null)));
-        if (identity.Serial is { } serial)
+        if (identity.Serial is not null || identity.OfOneBuild)
         {
-            pieces.Add(Held(say.Say($"serial {PdfHead.Short(serial, 30)}")));
-        }
-        else if (identity.OfOneBuild)
-        {
-            pieces.Add(Held(say.Say($"serial {"____________"}")));
+            pieces.Add(Held(say.Say($"serial {PdfHead.Short(identity.Serial ?? "____________", 30)}")));
         }
 
         if (document.ForTheBench && document.Stations.Length > 0)
