@@ -41,17 +41,23 @@ public sealed record NestPlan
     public Computed<Length>? Gap { get; init; }
 
     /// <summary>Length to cut off the roll; null without a layout.</summary>
-    public Computed<Length>? LengthUsed { get; init; }
+    public Computed<Length>? LengthUsed { get => field ?? Layout?.Value.LengthUsed; init; }
 
     /// <summary>No layout of these pieces is shorter; null without a layout.</summary>
-    public Length? LeastLength { get; init; }
+    public Length? LeastLength { get => field ?? Layout?.Value.LeastLength; init; }
 
     /// <summary>Share of that length of roll, at its usable width, that lies outside the pieces, 0 to 1; null without a layout.</summary>
-    public Computed<double>? Waste { get; init; }
+    public Computed<double>? Waste { get => field ?? Layout?.Value.Waste; init; }
 
     /// <summary>Where each piece lies, from the cut end of the roll; <see cref="NestPlacement.Piece"/> counts <see cref="Sizes"/>.</summary>
-    public ImmutableArray<NestPlacement> Placements { get; init; } = [];
+    public ImmutableArray<NestPlacement> Placements { get => field.IsDefault ? Layout?.Value.Placements ?? [] : field; init; }
+
+    /// <summary>The layout, worked out when somebody asks for it: a plan is made at every keystroke in an editor, a drawing of the roll is not.</summary>
+    internal Lazy<NestLayout>? Layout { get; init; }
 }
+
+/// <summary>A layout of the pieces on their roll.</summary>
+internal sealed record NestLayout(Computed<Length> LengthUsed, Length LeastLength, Computed<double> Waste, ImmutableArray<NestPlacement> Placements);
 
 /// <summary>Pieces of one size on a roll.</summary>
 /// <param name="Letter">

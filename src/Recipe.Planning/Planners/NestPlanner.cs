@@ -108,18 +108,20 @@ internal static class NestPlanner
         }
 
         var gap = context.Take(Defaults.NestGap);
-        var nest = RollNesting.Pack(
-            [.. sizes.Select(size => new NestPiece(size.Along, size.Across, size.Count, size.Turn))], Length.FromMeters(width.Si), Length.FromMeters(gap.Si));
-        var on = width.On | gap.On;
-        var used = nest.LengthUsed.Meters * width.Si;
-        var pieces = sizes.Sum(size => size.Length.Meters * size.Width.Meters * size.Count / size.Strips);
+        var on = context.Ledger.Publish(Length.FromMeters(gap.Si), width.On | gap.On).RestsOn;
         return plan with
         {
             Gap = context.Ledger.PublishLength(gap),
-            LengthUsed = context.Ledger.Publish(nest.LengthUsed, on),
-            LeastLength = nest.LeastLength,
-            Waste = context.Ledger.Publish(Math.Clamp(1 - (pieces / used), 0, 1), on),
-            Placements = nest.Placements,
+            Layout = new Lazy<NestLayout>(() => LayOut(sizes, width.Si, gap.Si, on)),
         };
+    }
+
+    private static NestLayout LayOut(ImmutableArray<NestSize> sizes, double width, double gap, ImmutableArray<string> on)
+    {
+        var nest = RollNesting.Pack(
+            [.. sizes.Select(size => new NestPiece(size.Along, size.Across, size.Count, size.Turn))], Length.FromMeters(width), Length.FromMeters(gap));
+        var pieces = sizes.Sum(size => size.Length.Meters * size.Width.Meters * size.Count / size.Strips);
+        return new NestLayout(
+            new(nest.LengthUsed, on), nest.LeastLength, new(Math.Clamp(1 - (pieces / (nest.LengthUsed.Meters * width)), 0, 1), on), nest.Placements);
     }
 }
