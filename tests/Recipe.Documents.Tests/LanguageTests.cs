@@ -1,10 +1,23 @@
+using System.Text.RegularExpressions;
 using Recipe.Documents.Languages;
 
 namespace Recipe.Documents.Tests;
 
-/// <summary>Translations: how they are read, and how a sentence finds its own.</summary>
-public sealed class LanguageTests
+/// <summary>Translations: well formed, with the same values in each sentence.</summary>
+public sealed partial class LanguageTests
 {
+    public static TheoryData<string> Translations => [.. Wordings.Tags.Where(tag => tag != "en")];
+
+    [Theory]
+    [MemberData(nameof(Translations))]
+    public void A_translation_puts_every_value_of_a_sentence_into_it(string tag)
+    {
+        var sentences = PoFile.Read(Wordings.Text(tag));
+        Assert.NotEmpty(sentences);
+        Assert.All(sentences, pair => Assert.Equal(Holes(pair.Key), Holes(pair.Value)));
+        Assert.All(sentences, pair => Assert.Equal(pair.Key.EndsWith('.'), pair.Value.EndsWith('.')));
+    }
+
     [Fact]
     public void A_sentence_is_its_own_key_with_holes_for_values()
     {
@@ -24,4 +37,9 @@ public sealed class LanguageTests
     [Fact]
     public void Empty_and_fuzzy_entries_translate_nothing() =>
         Assert.Equal(["c"], PoFile.Read("msgid \"a\"\nmsgstr \"\"\n\n#, fuzzy\nmsgid \"b\"\nmsgstr \"x\"\n\nmsgid \"c\"\nmsgstr \"y\"\n").Keys);
+
+    private static IEnumerable<string> Holes(string sentence) => Hole().Matches(sentence).Select(hole => hole.Value).Distinct().Order(StringComparer.Ordinal);
+
+    [GeneratedRegex(@"\{\d\}")]
+    private static partial Regex Hole();
 }

@@ -33,10 +33,12 @@ internal static class BuildCommand
                 result.AddError($"--quantity takes a whole number from 1 to {PaperWish.MostParts}, not '{result.Tokens[0].Value}'.");
             }
         });
+        var language = new Option<string>("--language") { Description = "Language of the papers; what is not translated stays English.", HelpName = "tag", DefaultValueFactory = _ => "en" };
+        language.AcceptOnlyFromAmong([.. BenchPapers.Languages]);
         var since = new Option<string?>("--since") { Description = "Write a change note against this version too: a git revision, or a recipe file.", HelpName = "version" };
         var undated = new Option<bool>("--undated") { Description = "Print no date, so that the same recipe gives the same bytes on any day." };
         var colour = CommonOptions.Colour();
-        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, only, paper, format, size, units, serial, quantity, since, undated, colour };
+        var command = new Command("build", "Check recipes and write the papers for desk and bench.") { paths, recurse, folder, part, only, paper, format, size, units, serial, quantity, since, language, undated, colour };
         command.SetAction(result => Run(
             terminal,
             Style.For(terminal, result.GetValue(colour) ?? "auto"),
@@ -53,6 +55,7 @@ internal static class BuildCommand
                 Only = [.. result.GetValue(only) ?? []],
                 PaperSize = result.GetValue(size),
                 Units = result.GetValue(units),
+                Language = result.GetValue(language) ?? "en",
                 Serial = result.GetValue(serial) is { } text && text.Trim().Length > 0 ? text.Trim() : null,
                 Quantity = result.GetValue(quantity),
             }));
