@@ -35,6 +35,9 @@ public sealed record PaperInput(
     /// <summary>BCP 47 tag of the language of the papers.</summary>
     public string Language { get; init; } = "en";
 
+    /// <summary>Words in place of those of the language, or null.</summary>
+    internal Languages.Wording? Wording { get; init; }
+
     /// <summary>The version that this one is compared with on the change note, or null when there is none.</summary>
     public EarlierVersion? Earlier { get; init; }
 }

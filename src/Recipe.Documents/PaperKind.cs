@@ -16,7 +16,8 @@ public sealed class PaperKind
     internal PaperKind(
         string name, string title, string what, Func<PaperInput, Document> build, Func<PaperInput, bool> applies, params ImmutableArray<PaperFormat> formats)
     {
-        (Name, Title, What, Build, _applies, Formats) = (name, title, what, build, applies, formats);
+        (Name, Title, What, _applies, Formats) = (name, title, what, applies, formats);
+        Build = input => build(input.Wording is null && !Languages.Contains(input.Language, StringComparer.Ordinal) ? input with { Language = "en" } : input);
     }
 
     /// <summary>Its name on the command line: <c>traveller</c>.</summary>
@@ -30,6 +31,9 @@ public sealed class PaperKind
 
     /// <summary>What it can be written as by itself; sets of papers are written by <see cref="PaperSet"/> too.</summary>
     public ImmutableArray<PaperFormat> Formats { get; }
+
+    /// <summary>BCP 47 tags of the languages it is written in. In any other it is English from top to bottom: nobody is served by half a sheet.</summary>
+    public ImmutableArray<string> Languages { get; internal init; } = ["en"];
 
     internal Func<PaperInput, Document> Build { get; }
 

@@ -36,7 +36,7 @@ public static class Papers
     /// <summary>The sheet that goes with the part from station to station.</summary>
     public static PaperKind Traveller { get; } = new(
         "traveller", "Traveller", "every station of the build with targets, hold points and spaces to write in",
-        TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+        TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html) { Languages = Wordings.Tags };
 
     /// <summary>What is cut before anything is mixed.</summary>
     public static PaperKind CutList { get; } = new(
@@ -91,7 +91,7 @@ public static class Papers
     /// <summary>All papers, in the order in which they are used.</summary>
     public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels, ChangeNote];
 
-    /// <summary>BCP 47 tags of the languages there are; a sentence that a translation lacks stays English.</summary>
+    /// <summary>BCP 47 tags of the languages there are; a paper that is not written in one is English (<see cref="PaperKind.Languages"/>).</summary>
     public static ImmutableArray<string> Languages => Wordings.Tags;
 
     /// <summary>The paper with this name, or null.</summary>

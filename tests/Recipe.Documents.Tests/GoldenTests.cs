@@ -7,6 +7,9 @@ public sealed class GoldenTests
     /// <summary>How many pages each paper of a case has, and which station begins on which.</summary>
     internal const string PagesFile = "pages.txt";
 
+    /// <summary>A traveller in German.</summary>
+    internal const string GermanFile = "hatch-lid/paper.traveller.de.md";
+
     public static TheoryData<string, string, PaperFormat> Papers
     {
         get
@@ -63,6 +66,7 @@ public sealed class GoldenTests
     {
         var expected = Cases.Papers.Select(paper => Path.Combine(paper.Case, paper.Kind.FileName("paper", paper.Format)))
             .Concat(Cases.All.Keys.SelectMany(name => (string[])[Path.Combine(name, "findings.json"), Path.Combine(name, PagesFile)]))
+            .Append(GermanFile.Replace('/', Path.DirectorySeparatorChar))
             .Order(StringComparer.Ordinal);
         var kept = Directory.EnumerateFiles(Golden.Folder(), "*", SearchOption.AllDirectories)
             .Select(path => Path.GetRelativePath(Golden.Folder(), path))

@@ -33,7 +33,7 @@ internal static class BuildCommand
                 result.AddError($"--quantity takes a whole number from 1 to {PaperWish.MostParts}, not '{result.Tokens[0].Value}'.");
             }
         });
-        var language = new Option<string>("--language") { Description = "Language of the papers; what is not translated stays English.", HelpName = "tag", DefaultValueFactory = _ => "en" };
+        var language = new Option<string>("--language") { Description = "Language of the papers; a paper that is not translated is English.", HelpName = "tag", DefaultValueFactory = _ => "en" };
         language.AcceptOnlyFromAmong([.. BenchPapers.Languages]);
         var since = new Option<string?>("--since") { Description = "Write a change note against this version too: a git revision, or a recipe file.", HelpName = "version" };
         var undated = new Option<bool>("--undated") { Description = "Print no date, so that the same recipe gives the same bytes on any day." };

@@ -81,7 +81,7 @@ internal static class BagStation
 
         if (context.Plan.Clock is { } clock)
         {
-            items.Add(new(context.Say("Time to lay and close it"), QuantityText.Minutes(clock.Bagging.Value, Rounding.Up), context.Clock.PumpOnBy is { } by ? context.Say($"pump on by {WorkClock.Minute(by)} after first mix") : null));
+            items.Add(new(context.Say("Time to lay and close it"), QuantityText.Minutes(clock.Bagging.Value, Rounding.Up), context.Clock.PumpOnBy is { } by ? context.Say($"pump on by {WorkClock.Minute(context.Wording, by)} after first mix") : null));
         }
 
         return new KeyNumbers(context.Say("Limits"), items.ToImmutable());

@@ -96,7 +96,7 @@ internal static class CoverPaper
     private static IEnumerable<Block> Dangers(PaperContext context)
     {
         var say = context.Wording;
-        yield return new Caution(say.Say("Safety"), [.. Cautions.Of(context.Plan).Select(caution => (Phrase)caution.Text)]);
+        yield return new Caution(say.Say("Safety"), [.. Cautions.Of(context.Plan, say).Select(caution => (Phrase)caution.Text)]);
         var hazards = Cautions.HazardLines(context.Plan);
         if (!hazards.IsEmpty)
         {
@@ -104,7 +104,7 @@ internal static class CoverPaper
             yield return new BulletList(hazards);
         }
 
-        var shop = Cautions.OfTheShop(context.Plan);
+        var shop = Cautions.OfTheShop(context.Plan, say);
         if (!shop.IsEmpty)
         {
             yield return new Heading(say.Say("What this shop does"));

@@ -21,7 +21,7 @@ internal static class CureStation
                 [
                     .. context.Caution(Danger.Heat),
                     new Paragraph(context.Say("The recipe has no cure. Cure as the data sheet says; write what was done.")),
-                    BenchContext.TimedSteps("", [BenchContext.Step(context.Say("Cure."), DemouldTime(context), new Blank(context.Say("temperature"), context.Text.TemperatureUnit))]),
+                    context.TimedSteps("", [BenchContext.Step(context.Say("Cure."), DemouldTime(context), new Blank(context.Say("temperature"), context.Text.TemperatureUnit))]),
                     .. context.Foot("H6"),
                 ]);
             yield break;
@@ -38,7 +38,7 @@ internal static class CureStation
             [
                 Panel(context, cure),
                 .. Progress(context, cure),
-                BenchContext.TimedSteps(Origin(context), cure.Steps.Select(step => Step(context, step))),
+                context.TimedSteps(Origin(context), cure.Steps.Select(step => Step(context, step))),
                 If(context),
                 .. context.Foot("H6", cure.Peak.RestsOn, cure.Total.RestsOn, cure.Progress?.Degree.RestsOn ?? []),
             ]);
@@ -123,36 +123,51 @@ internal static class CureStation
     {
         var text = context.Text;
         var (start, end) = (At(context, step.Start.Value), At(context, step.End.Value));
-        var span = start == end ? $"at {start}" : $"{WithoutSameDay(start, end)} to {end}";
+        var span = start == end ? context.Say($"at {start}") : context.Say($"{WithoutSameDay(start, end)} to {end}");
         var length = QuantityText.Span(step.End.Value - step.Start.Value);
         var to = text.Temperature(step.To);
         return step.Step.Action switch
         {
             CureAction.Hold => BenchContext.Step(
-                (step.Step.AtRoom ? $"Hold at room temperature, {to}." : $"Hold {to}.") + State(step), new BigCell(length, span), Reading(context)),
-            CureAction.Ramp => BenchContext.Step($"Heat from {text.Temperature(step.From).Main}{Rate(step)}.{State(step)}", new BigCell(to.Main, $"in {length}, {span}"), Reading(context)),
-            CureAction.Cool => BenchContext.Step($"Cool{Rate(step)}.{State(step)}", new BigCell(to.Main, $"in {length}, {span}"), Reading(context)),
-            CureAction.Vent => BenchContext.Tick("Let the vacuum go.", span),
-            CureAction.Debag => BenchContext.Tick("Take the bag off.", span),
+                Sentences([step.Step.AtRoom ? context.Say($"Hold at room temperature, {to}.") : context.Say($"Hold {to}."), .. State(context, step)]), new BigCell(length, span), Reading(context)),
+            CureAction.Ramp => BenchContext.Step(Sentences([Heat(context, step), .. State(context, step)]), new BigCell(to.Main, context.Say($"in {length}, {span}")), Reading(context)),
+            CureAction.Cool => BenchContext.Step(
+                Sentences([step.Step.Rate is { } rate ? context.Say($"Cool at {QuantityText.Written(rate)}.") : context.Say("Cool."), .. State(context, step)]),
+                new BigCell(to.Main, context.Say($"in {length}, {span}")),
+                Reading(context)),
+            CureAction.Vent => BenchContext.Tick(context.Say("Let the vacuum go."), span),
+            CureAction.Debag => BenchContext.Tick(context.Say("Take the bag off."), span),
             _ => BenchContext.Tick(
-                "Take the part off the mould. Wedges of plastic or wood." + (context.Part.Mould?.PullAid is { } aid ? $" Use the {aid}." : ""), span),
+                Sentences([context.Say("Take the part off the mould. Wedges of plastic or wood."), .. context.Part.Mould?.PullAid is { } aid ? [context.Say($"Use the {aid}.")] : ImmutableArray<string>.Empty]), span),
         };
     }
 
-    private static Blank Reading(BenchContext context) => new("temperature", context.Text.TemperatureUnit);
+    private static Blank Reading(BenchContext context) => new(context.Say("temperature"), context.Text.TemperatureUnit);
 
-    private static string State(CureStepPlan step)
+    private static string Sentences(IEnumerable<string> sentences) => string.Join(' ', sentences);
+
+    private static string Heat(BenchContext context, CureStepPlan step)
     {
-        var bag = step.Bagged ? " Vacuum on." : "";
-        var support = step.InMould ? "" : step.Step.Support is { } on ? $" Off the mould, on {on}." : " Off the mould.";
-        return bag + support;
+        var from = context.Text.Temperature(step.From).Main;
+        return step.Step.Rate is { } rate ? context.Say($"Heat from {from} at {QuantityText.Written(rate)}.") : context.Say($"Heat from {from}.");
+    }
+
+    private static IEnumerable<string> State(BenchContext context, CureStepPlan step)
+    {
+        if (step.Bagged)
+        {
+            yield return context.Say("Vacuum on.");
+        }
+
+        if (!step.InMould)
+        {
+            yield return step.Step.Support is { } on ? context.Say($"Off the mould, on {on}.") : context.Say("Off the mould.");
+        }
     }
 
     // "15:44 (+1 day) to 16:04 (+1 day)" says the day once.
     private static string WithoutSameDay(string start, string end) =>
         start.IndexOf(" (", StringComparison.Ordinal) is var day && day > 0 && end.EndsWith(start[day..], StringComparison.Ordinal) ? start[..day] : start;
-
-    private static string Rate(CureStepPlan step) => step.Step.Rate is { } rate ? $" at {QuantityText.Written(rate)}" : "";
 
     // The cure starts when the bag is at full vacuum: with a planned start and a known need, that is a time of day.
     /// <summary>A moment of the cure: by the clock where a start is planned, else hours from its start.</summary>

@@ -1,3 +1,4 @@
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
@@ -14,7 +15,7 @@ internal static class PlanMapping
     {
         var plan = input.Plan;
         var part = plan.Part;
-        var stations = TravellerPaper.Build(input).Stations;
+        var stations = TravellerPaper.Build(input with { Language = "en" }).Stations;
         return new PlanRecord(
             PlanJson.Schema,
             input.SourceName,
@@ -31,7 +32,7 @@ internal static class PlanMapping
             plan.Stiffness is { } stiffness ? StackMapping.Of(stiffness) : null,
             plan.Resin is { } resin ? ResinMapping.Of(resin, part.WetOut?.Tray?.Value ?? false) : null,
             [.. plan.Pots.Select(pot => ResinMapping.Of(pot, part.WetOut?.Mixing?.Value))],
-            plan.Clock is { } clock ? ResinMapping.Of(clock, new WorkClock(plan)) : null,
+            plan.Clock is { } clock ? ResinMapping.Of(clock, new WorkClock(plan, Wording.English)) : null,
             BagMapping.Of(plan),
             BagMapping.Vacuum(plan),
             part.Infusion is { } infusion ? BagMapping.Of(infusion, plan.Flow) : null,
@@ -45,7 +46,7 @@ internal static class PlanMapping
             plan.Cost is { } cost ? TakeoffMapping.Of(cost, part.Quantity) : null,
             [.. stations.Select((station, i) => new StationRecord(i + 1, station.Title))],
             [.. stations.SelectMany(station => station.Blocks.OfType<HoldPoint>(), Of)],
-            [.. Cautions.Of(plan).Select(caution => new CautionRecord(Keys.Of(caution.Danger), Plain(caution.Text), caution.Source))],
+            [.. Cautions.Of(plan, Wording.English).Select(caution => new CautionRecord(Keys.Of(caution.Danger), Plain(caution.Text), caution.Source))],
             [.. Cautions.Hazards(plan).Select(hazard => new HazardRecord(hazard.Material, hazard.Hazard))],
             [.. plan.Assumptions.Select((assumption, i) => new AssumptionRecord(
                 PaperContext.AssumptionId(i + 1), assumption.Key, assumption.What, assumption.Value, assumption.Source, assumption.HowToReplace))],
@@ -166,7 +167,7 @@ internal static class PlanMapping
         station.Title,
         hold.Title,
         [.. hold.Checks.Select(check => Plain(check.Plain))],
-        [.. hold.Blanks.Select(blank => blank.Unit.Length == 0 ? blank.What : $"{blank.What}, {blank.Unit}")]);
+        [.. hold.Blanks(Wording.English).Select(blank => blank.Unit.Length == 0 ? blank.What : $"{blank.What}, {blank.Unit}")]);
 
     // No-break spaces are for papers.
     private static string Plain(string text) => Quantities.PlainText.Spaced(text);

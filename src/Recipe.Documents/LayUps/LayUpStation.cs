@@ -42,7 +42,7 @@ internal static class LayUpStation
         {
             if (context.Part.Prepreg is { } handling)
             {
-                blocks.Add(BenchContext.Steps("Before the first ply", PrepregSteps.Of(handling)));
+                blocks.Add(context.Steps("Before the first ply", PrepregSteps.Of(handling)));
             }
 
             blocks.Add(new Table("", Columns(context), [.. Rows(context)], TableUse.Steps));
@@ -103,7 +103,7 @@ internal static class LayUpStation
             {
                 current = pots[0];
                 var time = context.Clock.TimeOfDay(current.UsedUpAt.Value, Rounding.Up) is { } by ? $" ({by})" : "";
-                yield return new GroupRow($"Pot {Numbers.Whole(current.Number)}: used up by {WorkClock.Minute(current.UsedUpAt.Value, Rounding.Up)}{time}");
+                yield return new GroupRow($"Pot {Numbers.Whole(current.Number)}: used up by {WorkClock.Minute(context.Wording, current.UsedUpAt.Value, Rounding.Up)}{time}");
             }
 
             if (TargetOf(line) is { } target)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Languages;
 
 namespace Recipe.Documents.Layout;
 
@@ -40,7 +41,7 @@ internal sealed record KeyNumbers(string Caption, ImmutableArray<KeyNumber> Item
 internal sealed record HoldPoint(string Id, string Title, ImmutableArray<Phrase> Checks, ImmutableArray<Blank> Readings) : Block
 {
     /// <summary>The readings, then time and initials.</summary>
-    public ImmutableArray<Blank> Blanks => [.. Readings, new Blank("Time"), new Blank("Initials")];
+    public ImmutableArray<Blank> Blanks(Wording say) => [.. Readings, new Blank(say.Say("Time")), new Blank(say.Say("Initials"))];
 }
 
 /// <summary>What can hurt people, or what must stop the work.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Languages;
 using Recipe.Model;
 
 namespace Recipe.Documents.Layout;
@@ -13,8 +14,8 @@ namespace Recipe.Documents.Layout;
 /// <param name="Serial">Serial number of the piece, or null to leave a space for it.</param>
 internal sealed record Identity(string Part, string PartName, string? Revision, DateOnly? Printed, string Source, bool OfOneBuild, string? Serial = null)
 {
-    /// <summary>BCP 47 tag of the language it is written in.</summary>
-    public string Language { get; init; } = "en";
+    /// <summary>The words that its writers add, in the language it is written in.</summary>
+    public Wording Wording { get; init; } = Wording.English;
 }
 
 /// <summary>One paper, free of any format.</summary>

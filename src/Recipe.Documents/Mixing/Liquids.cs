@@ -20,8 +20,10 @@ internal static class Liquids
             return context.Say("No mix ratio is known: take it from the data sheet, and mix nothing before");
         }
 
-        var byVolume = mix.Value.Basis == MixBasis.Volume ? context.Say("; the weights on the mix cards come from the densities") : "";
-        return (Phrase)$"{Words.Of(resin)}: mix " + Phrase.Strong(QuantityText.Written(mix)) + byVolume;
+        var (name, ratio) = (Words.Of(resin, context.Wording), Phrase.Strong(QuantityText.Written(mix)));
+        return mix.Value.Basis == MixBasis.Volume
+            ? context.SayPhrase($"{name}: mix {ratio}; the weights on the mix cards come from the densities")
+            : context.SayPhrase($"{name}: mix {ratio}");
     }
 
     /// <summary>What stays of a coat on the mould: wet mass per area by the area inside the trim line, all sides.</summary>

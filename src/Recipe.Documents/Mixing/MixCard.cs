@@ -60,7 +60,7 @@ internal static class MixCard
         if (run.TakesPeroxide || run.System.Chemistry == Chemistry.Unknown)
         {
             yield return new Caution(
-                context.Wording.Say("Accelerator first, peroxide last"), [.. Cautions.Of(context.Plan, Danger.Peroxide).Select(caution => (Phrase)caution.Text)]);
+                context.Wording.Say("Accelerator first, peroxide last"), [.. Cautions.Of(context.Plan, context.Wording, Danger.Peroxide).Select(caution => (Phrase)caution.Text)]);
         }
     }
 
@@ -86,10 +86,10 @@ internal static class MixCard
     {
         if (run.Own is not null)
         {
-            return pot.Number == 1 ? context.Wording.Say("time:") : WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest);
+            return pot.Number == 1 ? context.Wording.Say("time:") : WorkClock.Minute(context.Wording, pot.MixedAt.Value, Rounding.Nearest);
         }
 
-        return new WorkClock(context.Plan).TimeOfDay(pot.MixedAt.Value, Rounding.Nearest) ?? WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest);
+        return new WorkClock(context.Plan, context.Wording).TimeOfDay(pot.MixedAt.Value, Rounding.Nearest) ?? WorkClock.Minute(context.Wording, pot.MixedAt.Value, Rounding.Nearest);
     }
 
     private static Facts After(PaperContext context, MixRun run)

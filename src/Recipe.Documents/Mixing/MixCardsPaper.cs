@@ -38,11 +38,11 @@ internal static class MixCardsPaper
             [
                 new Facts(
                 [
-                    new(say.Say("For"), use), new(say.Say("Liquid"), Words.Of(system)), new(say.Say("Ratio"), system.Mix is { } mix ? QuantityText.Written(mix) : say.Say("not known: data sheet")),
+                    new(say.Say("For"), use), new(say.Say("Liquid"), Words.Of(system, say)), new(say.Say("Ratio"), system.Mix is { } mix ? QuantityText.Written(mix) : say.Say("not known: data sheet")),
                     new(say.Say("Lot"), Phrase.Empty, new Blank(say.Say("lot and use-before date"))), new(say.Say("Mixed"), Phrase.Empty, new Blank(say.Say("mixed"), context.Text.ScaleUnit)),
                 ]),
                 .. Liquids.TakesPeroxide(system)
-                    ? [new Caution(say.Say("Accelerator first, peroxide last"), [.. Cautions.Of(context.Plan, Danger.Peroxide).Select(caution => (Phrase)caution.Text)])]
+                    ? [new Caution(say.Say("Accelerator first, peroxide last"), [.. Cautions.Of(context.Plan, context.Wording, Danger.Peroxide).Select(caution => (Phrase)caution.Text)])]
                     : ImmutableArray<Block>.Empty,
                 new Paragraph(say.Say("The amount is not known. Work it out by the data sheet before you mix.")),
                 new TickList([order]),

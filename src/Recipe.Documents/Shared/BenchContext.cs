@@ -11,13 +11,15 @@ internal sealed class BenchContext(PaperInput input)
 {
     public PaperContext Paper { get; } = new(input);
 
-    public WorkClock Clock { get; } = new(input.Plan);
+    public WorkClock Clock { get; } = new(input.Plan, PaperContext.WordingOf(input));
 
     public Plan Plan => Paper.Plan;
 
     public Part Part => Paper.Part;
 
     public QuantityText Text => Paper.Text;
+
+    public Languages.Wording Wording => Paper.Wording;
 
     public Process Process => Part.Process.Value;
 
@@ -30,16 +32,16 @@ internal sealed class BenchContext(PaperInput input)
         : Plan.Geometry is { Sides: > 1 } geometry ? [.. Enumerable.Range(1, geometry.Sides).Select(Numbers.Whole)] : [];
 
     /// <summary>Columns of a table of steps. Who did them and when stands at the hold point that follows: a box of 40 mm for each step would cost half the page.</summary>
-    public static ImmutableArray<Column> StepColumns =>
-        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 52), new("Actual", WidthMm: 42)];
+    public ImmutableArray<Column> StepColumns =>
+        [new(Say("No."), Align.Centre, 12), new(Say("Do this"), NamesTheRow: true), new(Say("Target"), WidthMm: 52), new(Say("Actual"), WidthMm: 42)];
 
     /// <summary>Columns of a table of steps whose time matters as much as the reading.</summary>
-    public static ImmutableArray<Column> TimedStepColumns =>
-        [new("No.", Align.Centre, 12), new("Do this", NamesTheRow: true), new("Target", WidthMm: 43), new("Actual", WidthMm: 41), new("Time", WidthMm: 41)];
+    public ImmutableArray<Column> TimedStepColumns =>
+        [new(Say("No."), Align.Centre, 12), new(Say("Do this"), NamesTheRow: true), new(Say("Target"), WidthMm: 43), new(Say("Actual"), WidthMm: 41), new(Say("Time"), WidthMm: 41)];
 
     /// <summary>Columns of a table of steps that are signed one by one. Time, name and inspector share one space: three of 40 mm would leave none for the step.</summary>
-    public static ImmutableArray<Column> SignedColumns =>
-        [new("No.", Align.Centre, 11), new("Do this", NamesTheRow: true), new("Target, limits", WidthMm: 40), new("Actual", WidthMm: 41), new("Time, by, inspected", WidthMm: 41)];
+    public ImmutableArray<Column> SignedColumns =>
+        [new(Say("No."), Align.Centre, 11), new(Say("Do this"), NamesTheRow: true), new(Say("Target, limits"), WidthMm: 40), new(Say("Actual"), WidthMm: 41), new(Say("Time, by, inspected"), WidthMm: 41)];
 
     /// <summary>A step with a target and a space for what it really was.</summary>
     public static CellRow Step(Phrase what, Cell target, Blank actual, string? note = null) =>
@@ -50,24 +52,27 @@ internal sealed class BenchContext(PaperInput input)
         new([StepNumbers.ToCome, new TextCell(what, note), target ?? "", TickCell.Of(boxes)]);
 
     /// <summary>A table of steps.</summary>
-    public static Table Steps(string caption, IEnumerable<Row> rows) => new(caption, StepColumns, [.. rows], TableUse.Steps);
+    public Table Steps(string caption, IEnumerable<Row> rows) => new(caption, StepColumns, [.. rows], TableUse.Steps);
 
     /// <summary>A step with a space for the time, the name and the inspector.</summary>
-    public static CellRow Signed(CellRow step) => step with { Cells = [.. step.Cells, new Blank("time, by, inspected by")] };
+    private CellRow Signed(CellRow step) => step with { Cells = [.. step.Cells, new Blank(Say("time, by, inspected by"))] };
 
     /// <summary>A table of steps that are signed one by one.</summary>
-    public static Table SignedSteps(string caption, IEnumerable<Row> rows) =>
+    public Table SignedSteps(string caption, IEnumerable<Row> rows) =>
         new(caption, SignedColumns, [.. rows.Select(row => row is CellRow step ? Signed(step) : row)], TableUse.Steps);
 
     /// <summary>A table of steps whose rows get a space for the time.</summary>
-    public static Table TimedSteps(string caption, IEnumerable<CellRow> rows) =>
-        new(caption, TimedStepColumns, [.. rows.Select(row => row with { Cells = [.. row.Cells, new Blank("time")] })], TableUse.Steps);
+    public Table TimedSteps(string caption, IEnumerable<CellRow> rows) =>
+        new(caption, TimedStepColumns, [.. rows.Select(row => row with { Cells = [.. row.Cells, new Blank(Say("time"))] })], TableUse.Steps);
 
     /// <summary>A sentence of the paper in its language.</summary>
-    public string Say(string sentence) => Paper.Wording.Say(sentence);
+    public string Say(string sentence) => Wording.Say(sentence);
 
     /// <summary>The same with values.</summary>
-    public string Say(Languages.SentenceHandler sentence) => Paper.Wording.Say(sentence);
+    public string Say(Languages.SentenceHandler sentence) => Wording.Say(sentence);
+
+    /// <summary>The same with values that stand out.</summary>
+    public Phrase SayPhrase(Languages.PhraseHandler sentence) => Wording.SayPhrase(sentence);
 
     /// <summary>A paper of the bench with these stations; steps are numbered through all of them.</summary>
     public Document Document(string kind, IEnumerable<Station> stations) => new()
@@ -94,7 +99,7 @@ internal sealed class BenchContext(PaperInput input)
     /// <summary>A caution box with the cautions of a station, or nothing when none applies.</summary>
     public IEnumerable<Block> Caution(params ReadOnlySpan<Danger> dangers)
     {
-        var lines = Cautions.Of(Plan, dangers);
-        return lines.IsEmpty ? [] : [new Caution("Caution", [.. lines.Select(line => (Phrase)line.Text)])];
+        var lines = Cautions.Of(Plan, Wording, dangers);
+        return lines.IsEmpty ? [] : [new Caution(Say("Caution"), [.. lines.Select(line => (Phrase)line.Text)])];
     }
 }

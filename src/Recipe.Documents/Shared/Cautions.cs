@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
@@ -32,7 +33,7 @@ internal static class Cautions
     private const string CommonPractice = "common practice";
 
     /// <summary>All cautions of a part, in the order of the dangers.</summary>
-    public static ImmutableArray<CautionText> Of(Plan plan)
+    public static ImmutableArray<CautionText> Of(Plan plan, Wording say)
     {
         var part = plan.Part;
         var resins = Resins(part).ToList();
@@ -42,47 +43,48 @@ internal static class Cautions
         var list = ImmutableArray.CreateBuilder<CautionText>();
         list.Add(new(
             Danger.Skin,
-            "Wear nitrile gloves and eye protection. Change gloves when splashed and every 30\u00A0min."
-            + (epoxy || unknown ? " Whoever is sensitised to epoxy stays out." : ""),
+            say.Say("Wear nitrile gloves and eye protection. Change gloves when splashed and every 30\u00A0min.")
+            + (epoxy || unknown ? " " + say.Say("Whoever is sensitised to epoxy stays out.") : ""),
             "EU-OSHA wiki, epoxy resins; the interval is common practice"));
         list.Add(new(
             Danger.Vapour,
-            styrene ? "Styrene: extract the air, and wear a respirator for organic vapour." : "Keep the air moving. Wear a respirator where the data sheet asks for one.",
+            styrene ? say.Say("Styrene: extract the air, and wear a respirator for organic vapour.") : say.Say("Keep the air moving. Wear a respirator where the data sheet asks for one."),
             CommonPractice));
         if (styrene || unknown)
         {
             list.Add(new(
                 Danger.Peroxide,
-                (unknown && !styrene ? "If this resin cures with peroxide: stir" : "Stir") + " the accelerator in first and fully. Peroxide goes in last. Never bring accelerator and peroxide together: they explode.",
+                (unknown && !styrene ? say.Say("If this resin cures with peroxide: stir the accelerator in first and fully.") : say.Say("Stir the accelerator in first and fully."))
+                + " " + say.Say("Peroxide goes in last. Never bring accelerator and peroxide together: they explode."),
                 CommonPractice));
         }
 
         if (part.Process.Value != Process.Prepreg)
         {
-            list.Add(new(Danger.Exotherm, "Mixed resin heats itself. Carry a warm pot outdoors and spread it in a tray. Never bin it.", CommonPractice));
+            list.Add(new(Danger.Exotherm, say.Say("Mixed resin heats itself. Carry a warm pot outdoors and spread it in a tray. Never bin it."), CommonPractice));
         }
 
-        list.Add(new(Danger.Dust, "Cut and sand with extraction and a P3 dust mask, only what is fully cured." + (Carbon(plan) ? " Carbon dust conducts: no open motors." : ""), CommonPractice));
+        list.Add(new(Danger.Dust, say.Say("Cut and sand with extraction and a P3 dust mask, only what is fully cured.") + (Carbon(plan) ? " " + say.Say("Carbon dust conducts: no open motors.") : ""), CommonPractice));
         if (IsHeated(plan))
         {
-            list.Add(new(Danger.Heat, "Leave no heat alone without its own over-temperature cut-out and a smoke alarm.", CommonPractice));
+            list.Add(new(Danger.Heat, say.Say("Leave no heat alone without its own over-temperature cut-out and a smoke alarm."), CommonPractice));
         }
 
         if (part.Process.Value != Process.Hand || part.Vacuum is not null)
         {
-            list.Add(new(Danger.Vacuum, "Vacuum presses with up to 10\u00A0t/m² (14.7\u00A0psi). Wear eye protection. Use only a catch pot made for vacuum.", "1 standard atmosphere is 101.325\u00A0kPa (ISO 2533)"));
+            list.Add(new(Danger.Vacuum, say.Say("Vacuum presses with up to 10\u00A0t/m² (14.7\u00A0psi). Wear eye protection. Use only a catch pot made for vacuum."), "1 standard atmosphere is 101.325\u00A0kPa (ISO 2533)"));
         }
 
-        list.Add(new(Danger.Load, Load(part.Use?.Value), CommonPractice));
-        list.Add(new(Danger.DataSheet, "The makers' data sheets and local codes go before this paper.", CommonPractice));
+        list.Add(new(Danger.Load, Load(part.Use?.Value, say), CommonPractice));
+        list.Add(new(Danger.DataSheet, say.Say("The makers' data sheets and local codes go before this paper."), CommonPractice));
         return list.ToImmutable();
     }
 
     /// <summary>The cautions of a station.</summary>
-    public static ImmutableArray<CautionText> Of(Plan plan, params ReadOnlySpan<Danger> dangers)
+    public static ImmutableArray<CautionText> Of(Plan plan, Wording say, params ReadOnlySpan<Danger> dangers)
     {
         var wanted = dangers.ToArray();
-        return [.. Of(plan).Where(caution => wanted.Contains(caution.Danger))];
+        return [.. Of(plan, say).Where(caution => wanted.Contains(caution.Danger))];
     }
 
     /// <summary>The hazard lines of the materials used, each once.</summary>
@@ -102,7 +104,7 @@ internal static class Cautions
     ];
 
     /// <summary>What the shop itself says it does, in its own words.</summary>
-    public static ImmutableArray<Phrase> OfTheShop(Plan plan)
+    public static ImmutableArray<Phrase> OfTheShop(Plan plan, Wording say)
     {
         if (plan.Shop?.Safety is not { } safety)
         {
@@ -110,20 +112,20 @@ internal static class Cautions
         }
 
         var lines = ImmutableArray.CreateBuilder<Phrase>();
-        Add("Gloves", safety.Gloves);
-        Add("Mask", safety.Respirator);
-        Add("Air", safety.Ventilation);
-        Add("Dust", safety.Dust?.Value switch
+        Add(say.Say("Gloves"), safety.Gloves);
+        Add(say.Say("Mask"), safety.Respirator);
+        Add(say.Say("Air"), safety.Ventilation);
+        Add(say.Say("Dust"), safety.Dust?.Value switch
         {
-            DustControl.Wet => "cut and sand wet",
-            DustControl.Extracted => "cut and sand with extraction at the tool",
+            DustControl.Wet => say.Say("cut and sand wet"),
+            DustControl.Extracted => say.Say("cut and sand with extraction at the tool"),
             _ => null,
         });
-        Add("Left-over resin", safety.Leftover?.Value switch
+        Add(say.Say("Left-over resin"), safety.Leftover?.Value switch
         {
-            LeftoverPlace.Tray => "spread thin in the tray",
-            LeftoverPlace.Outdoors => "outdoors, on stone or in sand",
-            LeftoverPlace.Water => "into the steel bucket of water",
+            LeftoverPlace.Tray => say.Say("spread thin in the tray"),
+            LeftoverPlace.Outdoors => say.Say("outdoors, on stone or in sand"),
+            LeftoverPlace.Water => say.Say("into the steel bucket of water"),
             _ => null,
         });
         return lines.ToImmutable();
@@ -137,12 +139,12 @@ internal static class Cautions
         }
     }
 
-    private static string Load(PartUse? use) => use switch
+    private static string Load(PartUse? use, Wording say) => use switch
     {
-        PartUse.Cosmetic => "Planned for looks only. If it carries load or flies, licensed practice decides.",
-        PartUse.Structural => "Load-bearing: this paper tells mass and time, not strength. Licensed practice decides on the design.",
-        PartUse.Flying => "Flying part: build and inspect only under approved data and licensed practice.",
-        _ => "If it carries load or flies, licensed practice decides; this paper tells mass and time, not strength.",
+        PartUse.Cosmetic => say.Say("Planned for looks only. If it carries load or flies, licensed practice decides."),
+        PartUse.Structural => say.Say("Load-bearing: this paper tells mass and time, not strength. Licensed practice decides on the design."),
+        PartUse.Flying => say.Say("Flying part: build and inspect only under approved data and licensed practice."),
+        _ => say.Say("If it carries load or flies, licensed practice decides; this paper tells mass and time, not strength."),
     };
 
     private static IEnumerable<ResinSystem> Resins(Part part)

@@ -41,14 +41,12 @@ internal static class Notes
         {
             var named = context.Input.Findings.Where(finding => IsNamedBy(waiver, finding)).ToList();
             var what = named.Count == 0 ? waiver.Code : $"{named[0].Descriptor.Code}, {named[0].Descriptor.Title}";
-            var why = waiver.Because is { } because ? $"because “{because}”" : "without a reason";
-            var until = waiver.Until is { } day ? $", until {Numbers.Day(day)}" : "";
-            var here = string.Concat(named.Where(accepted.Contains).Select(finding => $" Here: {finding.Message}"));
-            lines.Add(Phrase.Strong("Accepted") + $": {what}; {why}{until}.{here}");
+            var here = string.Concat(named.Where(accepted.Contains).Select(finding => " " + context.Wording.Say($"Here: {finding.Message}")));
+            lines.Add(Waived(context, waiver, what) + here);
             accepted.RemoveAll(finding => IsNamedBy(waiver, finding));
         }
 
-        lines.AddRange(accepted.Select(finding => Phrase.Strong("Accepted") + $": {Said(finding)} Because “{finding.AcceptedBecause}”."));
+        lines.AddRange(accepted.Select(finding => context.Wording.SayPhrase($"{Accepted(context)}: {Said(context, finding)} Because “{finding.AcceptedBecause}”.")));
         return lines.ToImmutable();
     }
 
@@ -61,8 +59,22 @@ internal static class Notes
     private static bool IsNamedBy(Waiver waiver, Finding finding) =>
         finding.Descriptor.Code == waiver.Code || finding.Descriptor.Name == waiver.Code;
 
-    private static string Said(Finding finding) =>
-        $"{finding.Descriptor.Code} ({Words.Of(finding.Severity)}) {finding.Message.TrimEnd('.')}.";
+    private static Phrase Accepted(PaperContext context) => Phrase.Strong(context.Wording.Say("Accepted"));
+
+    private static Phrase Waived(PaperContext context, Waiver waiver, string what)
+    {
+        var (say, accepted) = (context.Wording, Accepted(context));
+        return (waiver.Because, waiver.Until) switch
+        {
+            ({ } because, { } day) => say.SayPhrase($"{accepted}: {what}; because “{because}”, until {Numbers.Day(day)}."),
+            ({ } because, null) => say.SayPhrase($"{accepted}: {what}; because “{because}”."),
+            (null, { } day) => say.SayPhrase($"{accepted}: {what}; without a reason, until {Numbers.Day(day)}."),
+            (null, null) => say.SayPhrase($"{accepted}: {what}; without a reason."),
+        };
+    }
+
+    private static string Said(PaperContext context, Finding finding) =>
+        $"{finding.Descriptor.Code} ({Words.Of(finding.Severity, context.Wording)}) {finding.Message.TrimEnd('.')}.";
 
     private static IEnumerable<Block> Rest(PaperContext context) => [.. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)];
 
@@ -95,7 +107,7 @@ internal static class Notes
             yield break;
         }
 
-        yield return new Heading("Not computed");
+        yield return new Heading(context.Wording.Say("Not computed"));
         yield return new BulletList([.. context.Plan.Gaps.Select(gap => Phrase.Strong(gap.Subject) + $": {gap.Missing}")]);
     }
 
@@ -104,12 +116,12 @@ internal static class Notes
         var open = Open(context).ToList();
         if (open.Count == 0)
         {
-            yield return new Paragraph("Findings of the checks: none open.");
+            yield return new Paragraph(context.Wording.Say("Findings of the checks: none open."));
             yield break;
         }
 
-        yield return new Heading("Findings of the checks");
-        yield return new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity)) + $" {finding.Descriptor.Code}: " + Phrase.WithCode(Words.Sentence(finding.Message)) + " " + Phrase.WithCode(finding.Descriptor.Remedy))]);
+        yield return new Heading(context.Wording.Say("Findings of the checks"));
+        yield return new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity, context.Wording)) + $" {finding.Descriptor.Code}: " + Phrase.WithCode(Words.Sentence(finding.Message)) + " " + Phrase.WithCode(finding.Descriptor.Remedy))]);
     }
 
     private static IEnumerable<Block> Waivers(PaperContext context)
@@ -117,7 +129,7 @@ internal static class Notes
         var lines = WaiverLines(context);
         if (!lines.IsEmpty)
         {
-            yield return new Heading("Waivers");
+            yield return new Heading(context.Wording.Say("Waivers"));
             yield return new BulletList(lines);
         }
     }
@@ -129,7 +141,7 @@ internal static class Notes
             yield break;
         }
 
-        yield return new Heading("Not checked");
+        yield return new Heading(context.Wording.Say("Not checked"));
         yield return new BulletList([.. context.Input.NotChecked.Select(check => Phrase.Strong(check.Descriptor.Code) + $" {check.Descriptor.Title}: {check.Missing}")]);
     }
 }

@@ -15,7 +15,7 @@ internal sealed class PaperContext
     {
         Input = input;
         Text = new QuantityText(input.Plan.Shop, input.Units);
-        Wording = Languages.Wordings.Of(input.Language);
+        Wording = WordingOf(input);
         _assumptionNumbers = input.Plan.Assumptions
             .Select((assumption, i) => (assumption.Key, Number: i + 1))
             .DistinctBy(pair => pair.Key, StringComparer.Ordinal)
@@ -35,7 +35,10 @@ internal sealed class PaperContext
 
     public PaperSize Paper => Input.Paper ?? Plan.Shop?.Paper ?? PaperSize.A4;
 
-    public Identity Identity(bool ofOneBuild) => new(Part.Label, Part.Name, Input.Revision, Input.Printed, Input.SourceName, ofOneBuild, Input.Serial) { Language = Wording.Language };
+    public Identity Identity(bool ofOneBuild) => new(Part.Label, Part.Name, Input.Revision, Input.Printed, Input.SourceName, ofOneBuild, Input.Serial) { Wording = Wording };
+
+    /// <summary>The words of the papers of an input.</summary>
+    public static Languages.Wording WordingOf(PaperInput input) => input.Wording ?? Languages.Wordings.Of(input.Language);
 
     /// <summary>What an assumption is called on this paper: "A3".</summary>
     public static string AssumptionId(int number) => "A" + Numbers.Whole(number);
@@ -45,6 +48,6 @@ internal sealed class PaperContext
     {
         var numbers = keys.Where(list => !list.IsDefault).SelectMany(list => list)
             .Where(_assumptionNumbers.ContainsKey).Select(key => _assumptionNumbers[key]).Distinct().Order().ToList();
-        return numbers.Count == 0 ? null : "rests on " + string.Join(", ", numbers.Select(AssumptionId));
+        return numbers.Count == 0 ? null : Wording.Say($"rests on {string.Join(", ", numbers.Select(AssumptionId))}");
     }
 }

@@ -1,3 +1,4 @@
+using Recipe.Documents.Languages;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
 using Recipe.Planning;
@@ -12,7 +13,7 @@ internal static class Words
     public static string Of(Material material) => WrittenText.InTitle(material.Label);
 
     /// <summary>A resin with its hardener, where it has several.</summary>
-    public static string Of(ResinSystem resin) => Of((Material)resin) + (resin.Hardener is { } hardener ? $" with {hardener}" : "");
+    public static string Of(ResinSystem resin, Wording say) => resin.Hardener is { } hardener ? say.Say($"{Of((Material)resin)} with {hardener}") : Of((Material)resin);
 
     /// <summary>A place as the author put it: a distance gets "at" in front, words stand as they are.</summary>
     public static string Place(string at)
@@ -28,12 +29,12 @@ internal static class Words
         return text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..] + (text[^1] is '.' or '!' or '?' or ':' ? "" : ".");
     }
 
-    public static string Of(Process process) => process switch
+    public static string Of(Process process, Wording say) => process switch
     {
-        Process.Hand => "hand lay-up, no bag",
-        Process.Bagged => "wet lay-up under a vacuum bag",
-        Process.Infused => "infusion",
-        Process.Prepreg => "prepreg under vacuum",
+        Process.Hand => say.Say("hand lay-up, no bag"),
+        Process.Bagged => say.Say("wet lay-up under a vacuum bag"),
+        Process.Infused => say.Say("infusion"),
+        Process.Prepreg => say.Say("prepreg under vacuum"),
         _ => process.ToString(),
     };
 
@@ -71,19 +72,19 @@ internal static class Words
         _ => perforation.ToString(),
     };
 
-    public static string Of(JoinManner manner) => manner switch
+    public static string Of(JoinManner manner, Wording say) => manner switch
     {
-        JoinManner.WetInWet => "wet in wet: both halves wet, closed together",
-        JoinManner.CuredThenTaped => "cured, then taped",
-        JoinManner.CuredThenBonded => "cured, then bonded",
+        JoinManner.WetInWet => say.Say("wet in wet: both halves wet, closed together"),
+        JoinManner.CuredThenTaped => say.Say("cured, then taped"),
+        JoinManner.CuredThenBonded => say.Say("cured, then bonded"),
         _ => manner.ToString(),
     };
 
-    public static string Of(Severity severity) => severity switch
+    public static string Of(Severity severity, Wording say) => severity switch
     {
-        Severity.Error => "error",
-        Severity.Warning => "warning",
-        _ => "advice",
+        Severity.Error => say.Say("error"),
+        Severity.Warning => say.Say("warning"),
+        _ => say.Say("advice"),
     };
 
     public static string Of(ResinUse use) => use switch
@@ -111,7 +112,29 @@ internal static class Words
         _ => shape.GetType().Name,
     };
 
-    /// <summary>"1 ply", "3 plies".</summary>
+    /// <summary>The word of a finishing line. A word that is not of the language of recipes stays as it is.</summary>
+    public static string Finishing(string verb, Wording say) => verb switch
+    {
+        "abrade" => say.Say("abrade"),
+        "bond" => say.Say("bond"),
+        "debag" => say.Say("debag"),
+        "demould" => say.Say("demould"),
+        "drill" => say.Say("drill"),
+        "fill" => say.Say("fill"),
+        "inspect" => say.Say("inspect"),
+        "paint" => say.Say("paint"),
+        "peel" => say.Say("peel"),
+        "prime" => say.Say("prime"),
+        "scarf" => say.Say("scarf"),
+        "seal" => say.Say("seal"),
+        "ship" => say.Say("ship"),
+        "trim" => say.Say("trim"),
+        "wash" => say.Say("wash"),
+        "weigh" => say.Say("weigh"),
+        _ => verb,
+    };
+
+    /// <summary>"1 ply", "3 plies": for papers that are English only; <see cref="Counts"/> has the others.</summary>
     public static string Count(int number, string one, string many) =>
         $"{Numbers.Whole(number)}\u00A0{(number == 1 ? one : many)}";
 }

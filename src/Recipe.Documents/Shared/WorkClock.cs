@@ -1,4 +1,5 @@
 using System.Globalization;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Quantities;
 using Recipe.Planning;
 using UnitsNet;
@@ -13,9 +14,11 @@ internal sealed class WorkClock
 {
     private readonly ClockPlan? _clock;
     private readonly TimeOnly? _start;
+    private readonly Wording _say;
 
-    public WorkClock(Plan plan)
+    public WorkClock(Plan plan, Wording say)
     {
+        _say = say;
         _clock = plan.Clock;
         _start = plan.Part.WetOut?.Start?.Value;
         Tightest = plan.Pots.Where(pot => pot.PotLife is not null).OrderBy(pot => MarginOf(pot)!.Value.Seconds).ThenBy(pot => pot.Number).FirstOrDefault();
@@ -63,11 +66,11 @@ internal sealed class WorkClock
 
         var at = start.Add(TimeSpan.FromMinutes(WholeMinutes(afterFirstMix, rounding).Minutes), out var days);
         var time = at.ToString("HH:mm", CultureInfo.InvariantCulture);
-        return days == 0 ? time : $"{time} ({(days > 0 ? "+" : "")}{Words.Count(days, "day", "days")})";
+        return days == 0 ? time : $"{time} ({(days > 0 ? "+" : "-")}{Counts.Days(Math.Abs(days), _say)})";
     }
 
     /// <summary>"minute 104", rounded down: a limit.</summary>
-    public static string Minute(Duration afterFirstMix, Rounding rounding = Rounding.Down) => "minute\u00A0" + Numbers.ToStep(afterFirstMix.Minutes, 1, rounding);
+    public static string Minute(Wording say, Duration afterFirstMix, Rounding rounding = Rounding.Down) => say.Say($"minute\u00A0{Numbers.ToStep(afterFirstMix.Minutes, 1, rounding)}");
 
     private static Duration WholeMinutes(Duration time, Rounding rounding) => Duration.FromMinutes(Numbers.Snap(time.Minutes, 1, rounding));
 }

@@ -138,7 +138,7 @@ internal static class TakeoffData
         foreach (var finding in context.Input.Findings)
         {
             var accepted = finding.AcceptedBecause is { } because ? $"; accepted because {because}" : "";
-            rows.Add("finding", ("item", finding.Message), ("name", finding.Descriptor.Code), ("note", Words.Of(finding.Severity) + accepted), ("source", finding.Descriptor.Source));
+            rows.Add("finding", ("item", finding.Message), ("name", finding.Descriptor.Code), ("note", Words.Of(finding.Severity, context.Wording) + accepted), ("source", finding.Descriptor.Source));
         }
 
         foreach (var waiver in context.Part.Waivers)

@@ -47,7 +47,7 @@ internal static class TakeoffPaper
             facts.Add(new("Variant of", original));
         }
 
-        facts.Add(new("Made by", Words.Of(part.Process.Value)));
+        facts.Add(new("Made by", Words.Of(part.Process.Value, context.Wording)));
         facts.Add(new("Mould", part.Mould?.Label ?? "none named"));
         if (plan.Geometry is { } surface)
         {
@@ -55,7 +55,7 @@ internal static class TakeoffPaper
             facts.Add(new("Surface", $"{Words.Of(surface.Shape)}, {text.Area(surface.Area)} inside the trim line{each}"));
         }
 
-        facts.Add(new("Resin", part.Resin is { } resin ? Words.Of(resin) : "none named"));
+        facts.Add(new("Resin", part.Resin is { } resin ? Words.Of(resin, context.Wording) : "none named"));
         facts.Add(new("Target mass", Target(context)));
         if (plan.Laminate is { } laminate)
         {
@@ -244,7 +244,7 @@ internal static class TakeoffPaper
         var ratio = resin.System.Mix is { } mix ? $", mixed {QuantityText.Written(mix)}" : "";
         return
         [
-            new Table($"{Words.Of(resin.System)}{ratio}", [new("For", WidthMm: 45, NamesTheRow: true), new("What"), new("Mass", Align.Right, 45)], rows.ToImmutable()),
+            new Table($"{Words.Of(resin.System, context.Wording)}{ratio}", [new("For", WidthMm: 45, NamesTheRow: true), new("What"), new("Mass", Align.Right, 45)], rows.ToImmutable()),
             .. Seam(context),
         ];
     }

@@ -10,12 +10,12 @@ internal static class CloseStation
 
     public static Station Build(BenchContext context, FinishOrder order) => new(
         context.Say("Deviations and lots"),
-        [.. Decision.After(order), Deviations(), .. Waivers(context), LotTable.Of(context), .. Notes.ForBench(context.Paper)]);
+        [.. Decision.After(context, order), Deviations(context), .. Waivers(context), LotTable.Of(context), .. Notes.ForBench(context.Paper)]);
 
-    private static Table Deviations() => new(
-        "Deviations: whatever was not done as written",
-        [new("What"), new("Why", WidthMm: 56), new("Who decided", WidthMm: 41)],
-        [.. Enumerable.Range(0, DeviationLines).Select(_ => new CellRow([new Blank("what was done otherwise"), new Blank("why"), new Blank("who decided")]))],
+    private static Table Deviations(BenchContext context) => new(
+        context.Say("Deviations: whatever was not done as written"),
+        [new(context.Say("What")), new(context.Say("Why"), WidthMm: 56), new(context.Say("Who decided"), WidthMm: 41)],
+        [.. Enumerable.Range(0, DeviationLines).Select(_ => new CellRow([new Blank(context.Say("what was done otherwise")), new Blank(context.Say("why")), new Blank(context.Say("who decided"))]))],
         TableUse.Steps);
 
     // Waivers in words stand among the notes, when there are any.

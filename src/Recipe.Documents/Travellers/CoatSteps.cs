@@ -18,22 +18,24 @@ internal static class CoatSteps
         var rows = new List<Row>();
         foreach (var coat in context.Part.Coats)
         {
-            rows.Add(new GroupRow(Words.Of(coat.Material) + (coat.Material.Mix is { } mix ? $": mix {QuantityText.Written(mix)}" : ": no mix ratio is known")));
-            rows.Add(BenchContext.Step("Mix it by its mix card.", Amount(context, coat), new Blank("coat mixed", context.Text.ScaleUnit)));
-            rows.Add(BenchContext.Tick("Lay an even coat: no runs, no thin corners.", Film(context, coat)));
+            rows.Add(new GroupRow(coat.Material.Mix is { } mix
+                ? context.Say($"{Words.Of(coat.Material, context.Wording)}: mix {QuantityText.Written(mix)}")
+                : context.Say($"{Words.Of(coat.Material, context.Wording)}: no mix ratio is known")));
+            rows.Add(BenchContext.Step(context.Say("Mix it by its mix card."), Amount(context, coat), new Blank(context.Say("coat mixed"), context.Text.ScaleUnit)));
+            rows.Add(BenchContext.Tick(context.Say("Lay an even coat: no runs, no thin corners."), Film(context, coat)));
         }
 
         rows.Add(BenchContext.Tick(
-            "Wait until it is tacky: no colour on the glove.",
-            context.Part.Coats[^1].Wait is { } wait ? $"{QuantityText.Span(wait.Value)} are planned, then the first ply" : "then the first ply"));
-        return [.. context.Caution(Danger.Peroxide), BenchContext.SignedSteps("Coat the mould, after H1", rows)];
+            context.Say("Wait until it is tacky: no colour on the glove."),
+            context.Part.Coats[^1].Wait is { } wait ? context.Say($"{QuantityText.Span(wait.Value)} are planned, then the first ply") : context.Say("then the first ply")));
+        return [.. context.Caution(Danger.Peroxide), context.SignedSteps(context.Say("Coat the mould, after H1"), rows)];
     }
 
     private static Cell Amount(BenchContext context, Coat coat) => Liquids.ToMix(context.Plan, coat) is { } mass
         ? new BigCell(context.Text.Weight(mass).Main, context.Text.Weight(mass).Beside)
-        : "amount not known";
+        : context.Say("amount not known");
 
     private static Cell Film(BenchContext context, Coat coat) => coat.ArealWeight is { } film
         ? context.Text.Written(film, value => context.Text.ArealWeight(value)).ToString()
-        : "as the data sheet says";
+        : context.Say("as the data sheet says");
 }

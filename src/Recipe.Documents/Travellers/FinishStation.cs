@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Cures;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
@@ -12,21 +13,21 @@ internal static class FinishStation
 {
     /// <summary>Demoulding and all finishing of a part that is not joined later; to H9.</summary>
     public static Station Build(BenchContext context, FinishOrder order) => new(
-        "Demould and finish",
-        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), Decision.Hold()]);
+        context.Say("Demould and finish"),
+        [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(context, order), Decision.Hold(context)]);
 
     /// <summary>Demoulding and finishing of halves or parts that are still apart.</summary>
     public static Station BuildApart(BenchContext context, FinishOrder order) => new(
-        "Demould and trim",
+        context.Say("Demould and trim"),
         [.. Demould(context, Lines(context, order.BeforeJoin))]);
 
     /// <summary>Finishing after the join; to H9.</summary>
     public static Station BuildJoined(BenchContext context, FinishOrder order) => new(
-        "Weigh and inspect",
-        [BenchContext.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(order), Decision.Hold()]);
+        context.Say("Weigh and inspect"),
+        [context.SignedSteps("", [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(context, order), Decision.Hold(context)]);
 
     /// <summary>A finishing line as written, as a sentence.</summary>
-    public static string Sentence(FinishStep line)
+    public static string Sentence(FinishStep line, Wording say)
     {
         // These words only say that a sentence of the author's own follows.
         var text = WrittenText.ForReading(line.Text);
@@ -35,16 +36,17 @@ internal static class FinishStation
             return Words.Sentence(text);
         }
 
-        return Words.Sentence(text.Length == 0 ? line.Verb : $"{line.Verb}: {text}");
+        var word = Words.Finishing(line.Verb, say);
+        return Words.Sentence(text.Length == 0 ? word : $"{word}: {text}");
     }
 
     private static IEnumerable<Block> Demould(BenchContext context, IEnumerable<Row> rows)
     {
         var after = CureStation.AfterDemould(context).ToList();
-        IReadOnlyList<Row> off = after.Count > 0 ? after : [BenchContext.Tick("Take the part off the mould. Wedges of plastic or wood.")];
+        IReadOnlyList<Row> off = after.Count > 0 ? after : [BenchContext.Tick(context.Say("Take the part off the mould. Wedges of plastic or wood."))];
         if (after.Count > 1)
         {
-            yield return BenchContext.SignedSteps("", after);
+            yield return context.SignedSteps("", after);
             foreach (var caution in context.Caution(Danger.Heat))
             {
                 yield return caution;
@@ -56,7 +58,7 @@ internal static class FinishStation
         ImmutableArray<Row> all = [.. off, .. rows];
         if (!all.IsEmpty)
         {
-            yield return BenchContext.SignedSteps("", all);
+            yield return context.SignedSteps("", all);
         }
 
         foreach (var caution in context.Caution(Danger.Dust))
@@ -76,13 +78,13 @@ internal static class FinishStation
             if (line.Verb == "trim" && !weighed)
             {
                 weighed = true;
-                var what = context.Sides.Length > 1 ? "Weigh all halves together before trimming." : "Weigh before trimming.";
-                yield return BenchContext.Step(what, "", new Blank("mass before trimming", context.Text.ScaleUnit));
+                var what = context.Sides.Length > 1 ? context.Say("Weigh all halves together before trimming.") : context.Say("Weigh before trimming.");
+                yield return BenchContext.Step(what, "", new Blank(context.Say("mass before trimming"), context.Text.ScaleUnit));
             }
 
             yield return line.Verb == "weigh"
-                ? BenchContext.Step(Sentence(line), "", new Blank("mass", context.Text.ScaleUnit))
-                : BenchContext.Tick(Sentence(line));
+                ? BenchContext.Step(Sentence(line, context.Wording), "", new Blank(context.Say("mass"), context.Text.ScaleUnit))
+                : BenchContext.Tick(Sentence(line, context.Wording));
         }
     }
 }

@@ -19,30 +19,31 @@ internal static class HoldPoints
         var weighed = context.Plan.Stack.Where(line => line.CutMass is not null).ToList();
         var mass = Mass.FromKilograms(weighed.Sum(line => line.CutMass!.Value.Value.Kilograms));
         var kit = weighed.Count == context.Plan.Stack.Length && weighed.Count > 0
-            ? (Phrase)"Kit weighs " + Phrase.Strong(context.Text.Weight(mass).ToString())
-            : "Kit weighed (no target: a weight is missing in the recipe)";
+            ? context.SayPhrase($"Kit weighs {Phrase.Strong(context.Text.Weight(mass).ToString())}")
+            : context.Say("Kit weighed (no target: a weight is missing in the recipe)");
         return new HoldPoint(
             "H2",
-            "kit complete",
-            [$"{Words.Count(pieces, "piece", "pieces")} counted, numbered, this side up", kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : ["Bag, tape, port and hose laid out; dry bag tried once"]],
-            [new Blank("Kit weight", context.Text.ScaleUnit)]);
+            context.Say("kit complete"),
+            [context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up"), kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : [context.Say("Bag, tape, port and hose laid out; dry bag tried once")]],
+            [new Blank(context.Say("Kit weight"), context.Text.ScaleUnit)]);
     }
 
     /// <summary>H3: ready to mix.</summary>
     public static HoldPoint Resin(BenchContext context) => new(
         "H3",
-        "resin ready",
-        ["Lots written on the last page, in date", Liquids.Ratio(context), $"Scale level, at zero, shows {context.Text.ScaleStep} steps"],
-        [new Blank("Resin temperature", context.Text.TemperatureUnit)]);
+        context.Say("resin ready"),
+        [context.Say("Lots written on the last page, in date"), Liquids.Ratio(context), context.Say($"Scale level, at zero, shows {context.Text.ScaleStep} steps")],
+        [new Blank(context.Say("Resin temperature"), context.Text.TemperatureUnit)]);
 
     /// <summary>H4: every ply lies.</summary>
     public static HoldPoint LayUp(BenchContext context)
     {
         var plies = context.Plan.Stack.Where(line => line.Item is PlyItem).Sum(line => StackNames.Plies(line.Item));
+        var ticked = context.Say($"{Counts.Plies(plies, context.Wording)} ticked");
         ImmutableArray<Phrase> checks = context.IsWet
-            ? [$"{Words.Count(plies, "ply", "plies")} ticked", "No white, no pool, corners down", .. Sum(context)]
-            : [$"{Words.Count(plies, "ply", "plies")} ticked", "Corners down, nothing moved, no thread under the tape"];
-        return new HoldPoint("H4", "lay-up complete", checks, context.IsWet ? [new Blank("Resin used", context.Text.ScaleUnit)] : []);
+            ? [ticked, context.Say("No white, no pool, corners down"), .. Sum(context)]
+            : [ticked, context.Say("Corners down, nothing moved, no thread under the tape")];
+        return new HoldPoint("H4", context.Say("lay-up complete"), checks, context.IsWet ? [new Blank(context.Say("Resin used"), context.Text.ScaleUnit)] : []);
     }
 
     private static IEnumerable<Phrase> Sum(BenchContext context)
@@ -51,32 +52,32 @@ internal static class HoldPoints
         if (held.Count > 0)
         {
             var sum = Mass.FromKilograms(held.Sum(target => context.Text.OnScale(target.Value).Kilograms));
-            yield return (Phrase)"Resin laid on the plies: " + Phrase.Strong(context.Text.Weight(sum).ToString());
+            yield return context.SayPhrase($"Resin laid on the plies: {Phrase.Strong(context.Text.Weight(sum).ToString())}");
         }
     }
 
     /// <summary>H5: the bag holds.</summary>
     public static HoldPoint Leak(BenchContext context) => new(
         "H5",
-        context.Process == Process.Infused ? "leak check: no resin without it" : "leak check: no cure without it",
-        ["Level reached, rise within its limit"],
-        [new Blank("Rise", context.Text.PressureUnit)]);
+        context.Process == Process.Infused ? context.Say("leak check: no resin without it") : context.Say("leak check: no cure without it"),
+        [context.Say("Level reached, rise within its limit")],
+        [new Blank(context.Say("Rise"), context.Text.PressureUnit)]);
 
     /// <summary>H6: cured.</summary>
     public static HoldPoint Cure(BenchContext context)
     {
-        var vacuum = context.Part.Vacuum?.Hold is { } hold ? $"Vacuum held {QuantityText.Span(hold.Value)}" : "Vacuum held as written";
+        var vacuum = context.Part.Vacuum?.Hold is { } hold ? context.Say($"Vacuum held {QuantityText.Span(hold.Value)}") : context.Say("Vacuum held as written");
         return new HoldPoint(
             "H6",
-            "cure done",
-            ["Time and temperature as written", .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
-            [new Blank("Hottest", context.Text.TemperatureUnit)]);
+            context.Say("cure done"),
+            [context.Say("Time and temperature as written"), .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
+            [new Blank(context.Say("Hottest"), context.Text.TemperatureUnit)]);
     }
 
     /// <summary>H7: the part may leave the mould.</summary>
     public static HoldPoint Demould(BenchContext context) => new HoldPoint(
         "H7",
-        "may leave the mould",
-        ["Cool to the touch; a fingernail leaves no mark", "The leftover in the cup is hard and rings"],
-        [new Blank("Part", context.Text.TemperatureUnit)]);
+        context.Say("may leave the mould"),
+        [context.Say("Cool to the touch; a fingernail leaves no mark"), context.Say("The leftover in the cup is hard and rings")],
+        [new Blank(context.Say("Part"), context.Text.TemperatureUnit)]);
 }

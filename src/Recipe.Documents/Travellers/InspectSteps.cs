@@ -8,10 +8,10 @@ namespace Recipe.Documents.Travellers;
 /// <summary>Weighing against the target, thickness, and what the author wants inspected, to H8.</summary>
 internal static class InspectSteps
 {
-    public static HoldPoint Hold(FinishOrder order) => new(
+    public static HoldPoint Hold(BenchContext context, FinishOrder order) => new(
         "H8",
-        "inspected and weighed",
-        ["Wait 10\u00A0min before you inspect your own work", "Tapped, held to the light, measured", .. order.BeforeInspection.Concat(order.AfterInspection).Where(line => line.Verb == "inspect").SelectMany(Items)],
+        context.Say("inspected and weighed"),
+        [context.Say("Wait 10\u00A0min before you inspect your own work"), context.Say("Tapped, held to the light, measured"), .. order.BeforeInspection.Concat(order.AfterInspection).Where(line => line.Verb == "inspect").SelectMany(Items)],
         []);
 
     // "mass in its band; at most 1 pinhole per dm2" is two things to tick.
@@ -26,30 +26,30 @@ internal static class InspectSteps
         {
             var reading = text.Written(target, value => text.About(value));
             var band = part.TargetTolerance is { } tolerance
-                ? $"{text.Weight(target.Value - tolerance.Value, Rounding.Up)} to {text.Weight(target.Value + tolerance.Value, Rounding.Down)}"
+                ? context.Say($"{text.Weight(target.Value - tolerance.Value, Rounding.Up)} to {text.Weight(target.Value + tolerance.Value, Rounding.Down)}")
                 : null;
-            yield return BenchContext.Step("Weigh the trimmed part. Target", new BigCell(reading.Main, Join(reading.Beside, band)), new Blank("trimmed mass", text.ScaleUnit), Expected(context));
+            yield return BenchContext.Step(context.Say("Weigh the trimmed part. Target"), new BigCell(reading.Main, Join(reading.Beside, band)), new Blank(context.Say("trimmed mass"), text.ScaleUnit), Expected(context));
         }
         else if (context.Plan.Laminate is { } laminate)
         {
             var mass = laminate.TrimmedMass.Value;
             yield return BenchContext.Step(
-                "Weigh the trimmed part. Expected", new BigCell(text.About(mass.Value).Main, $"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), new Blank("trimmed mass", text.ScaleUnit));
+                context.Say("Weigh the trimmed part. Expected"), new BigCell(text.About(mass.Value).Main, context.Say($"{text.About(mass.Low).Main} to {text.About(mass.High).Main}")), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
         }
         else
         {
-            yield return BenchContext.Step("Weigh the trimmed part.", "no target", new Blank("trimmed mass", text.ScaleUnit));
+            yield return BenchContext.Step(context.Say("Weigh the trimmed part."), context.Say("no target"), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
         }
 
         if (context.Plan.Laminate is { } whole)
         {
             yield return BenchContext.Step(
-                "Measure the full stack at 3 marks.", new BigCell(text.Thickness(whole.Thickness.Value).Main, "computed"), new Blank("thickness at three marks", text.ThicknessUnit));
+                context.Say("Measure the full stack at 3 marks."), new BigCell(text.Thickness(whole.Thickness.Value).Main, context.Say("computed")), new Blank(context.Say("thickness at three marks"), text.ThicknessUnit));
         }
     }
 
     private static string? Expected(BenchContext context) => context.Plan.Laminate is { } laminate
-        ? $"expected {context.Text.About(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.About(laminate.TrimmedMass.Value.Low).Main} to {context.Text.About(laminate.TrimmedMass.Value.High).Main}"
+        ? context.Say($"expected {context.Text.About(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.About(laminate.TrimmedMass.Value.Low).Main} to {context.Text.About(laminate.TrimmedMass.Value.High).Main}")
         : null;
 
     private static string? Join(string? first, string? second) => first is null ? second : second is null ? first : $"{first}; {second}";

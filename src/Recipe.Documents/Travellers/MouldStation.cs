@@ -14,55 +14,55 @@ internal static class MouldStation
     public static Station Build(BenchContext context)
     {
         var mould = context.Part.Mould;
-        var rows = new List<Row> { BenchContext.Tick("Clean the mould and the tape land. Look for chips.") };
+        var rows = new List<Row> { BenchContext.Tick(context.Say("Clean the mould and the tape land. Look for chips.")) };
         foreach (var line in mould?.Release ?? [])
         {
-            rows.AddRange(Coats(line));
+            rows.AddRange(Coats(context, line));
         }
 
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(BenchContext.SignedSteps(mould is null ? "No mould is named in the recipe" : $"Release coats on {mould.Label}", rows));
+        blocks.Add(context.SignedSteps(mould is null ? context.Say("No mould is named in the recipe") : context.Say($"Release coats on {mould.Label}"), rows));
         if (mould is not null && mould.Release.IsEmpty)
         {
             var itself = mould.MadeOf?.SelfReleasing == true;
-            blocks.Add(new Paragraph(itself ? "No release coats: the mould releases by itself." : "The recipe names no release. Write what was used into the deviations box."));
+            blocks.Add(new Paragraph(itself ? context.Say("No release coats: the mould releases by itself.") : context.Say("The recipe names no release. Write what was used into the deviations box.")));
         }
 
         blocks.Add(new HoldPoint(
             "H1",
-            "mould ready",
+            context.Say("mould ready"),
             [
-                "Every release coat done, and dry as long as written",
+                context.Say("Every release coat done, and dry as long as written"),
                 Limits(context),
-                .. context.Sides.IsEmpty ? ImmutableArray<Phrase>.Empty : [$"Both halves: {string.Join(", ", context.Sides)}"],
+                .. context.Sides.IsEmpty ? ImmutableArray<Phrase>.Empty : [context.Say($"Both halves: {string.Join(", ", context.Sides)}")],
             ],
-            [new Blank("Pulls since release")]));
+            [new Blank(context.Say("Pulls since release"))]));
         blocks.AddRange(CoatSteps.Of(context));
-        return new Station("Mould", blocks.ToImmutable());
+        return new Station(context.Say("Mould"), blocks.ToImmutable());
     }
 
     private static Phrase Limits(BenchContext context) => context.Part.Mould?.HeatLimit is { } limit
-        ? $"Tape land clean. Mould stands {context.Text.Written(limit, value => context.Text.Temperature(value))} at most"
-        : "Tape land clean";
+        ? context.Say($"Tape land clean. Mould stands {context.Text.Written(limit, value => context.Text.Temperature(value))} at most")
+        : context.Say("Tape land clean");
 
-    private static IEnumerable<Row> Coats(ReleaseCoat line)
+    private static IEnumerable<Row> Coats(BenchContext context, ReleaseCoat line)
     {
         var count = line.Coats?.Value ?? 1;
-        var wait = count == 1 ? null : line.Wait is { } between ? $"{QuantityText.Span(between.Value)} between coats" : "wait between coats as the data sheet says";
+        var wait = count == 1 ? null : line.Wait is { } between ? context.Say($"{QuantityText.Span(between.Value)} between coats") : context.Say("wait between coats as the data sheet says");
         yield return BenchContext.Tick(
-            $"{Words.Of(line.Agent)}. {How(line.Agent)}", new BigCell(Words.Count(count, "coat", "coats"), wait), boxes: count > MostBoxes ? 1 : Math.Max(count, 1));
+            $"{Words.Of(line.Agent)}. {How(context, line.Agent)}", new BigCell(Counts.Coats(count, context.Wording), wait), boxes: count > MostBoxes ? 1 : Math.Max(count, 1));
         yield return BenchContext.Step(
-            count == 1 ? "Write when it was done. Let it dry." : "Write when the last coat was done. Let it dry.",
-            line.Dry is { } dry ? new BigCell(QuantityText.Span(dry.Value)) : (Cell)"as the data sheet says",
-            new Blank("time of the last coat"));
+            count == 1 ? context.Say("Write when it was done. Let it dry.") : context.Say("Write when the last coat was done. Let it dry."),
+            line.Dry is { } dry ? new BigCell(QuantityText.Span(dry.Value)) : (Cell)context.Say("as the data sheet says"),
+            new Blank(context.Say("time of the last coat")));
     }
 
-    private static string How(ReleaseAgent agent) => agent.Kind switch
+    private static string How(BenchContext context, ReleaseAgent agent) => agent.Kind switch
     {
-        ReleaseKind.Wax => "Wipe on thin, let it haze, buff.",
-        ReleaseKind.LiquidFilm => "Lay an even, closed film.",
-        ReleaseKind.SemiPermanent => "Wipe on a wet film, leave it.",
-        ReleaseKind.Sheet => "Lay it without a wrinkle.",
-        _ => "Apply as the data sheet says.",
+        ReleaseKind.Wax => context.Say("Wipe on thin, let it haze, buff."),
+        ReleaseKind.LiquidFilm => context.Say("Lay an even, closed film."),
+        ReleaseKind.SemiPermanent => context.Say("Wipe on a wet film, leave it."),
+        ReleaseKind.Sheet => context.Say("Lay it without a wrinkle."),
+        _ => context.Say("Apply as the data sheet says."),
     };
 }

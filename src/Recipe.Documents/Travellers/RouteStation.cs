@@ -15,16 +15,16 @@ internal static class RouteStation
     public static Station LayUp(BenchContext context)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(Route([Cut(context)]));
+        blocks.Add(Route(context, [Cut(context)]));
         blocks.Add(HoldPoints.Kit(context));
         if (context.IsWet)
         {
             blocks.Add(HoldPoints.Resin(context));
-            blocks.Add(Route([.. Pots(context), Lay(context)]));
+            blocks.Add(Route(context, [.. Pots(context), Lay(context)]));
         }
         else
         {
-            blocks.Add(Route([Lay(context)]));
+            blocks.Add(Route(context, [Lay(context)]));
         }
 
         blocks.Add(HoldPoints.LayUp(context));
@@ -48,16 +48,16 @@ internal static class RouteStation
             title,
             [
                 .. infused ? Infuse(context) : bagged ? Bagged(context) : [],
-                Route([Heat(context)]),
+                Route(context, [Heat(context)]),
                 HoldPoints.Cure(context),
                 HoldPoints.Demould(context),
             ]);
     }
 
-    private static ImmutableArray<Block> Bagged(BenchContext context) => [Route([Bag(context), Pump(context)]), HoldPoints.Leak(context)];
+    private static ImmutableArray<Block> Bagged(BenchContext context) => [Route(context, [Bag(context), Pump(context)]), HoldPoints.Leak(context)];
 
     private static ImmutableArray<Block> Infuse(BenchContext context) =>
-        [HoldPoints.Resin(context), BenchContext.SignedSteps("", [.. Pots(context), .. InfuseSteps.Of(context)]), InfuseSteps.IfBox];
+        [HoldPoints.Resin(context), context.SignedSteps("", [.. Pots(context), .. InfuseSteps.Of(context)]), InfuseSteps.IfBox(context)];
 
     private static CellRow Heat(BenchContext context)
     {
@@ -70,14 +70,14 @@ internal static class RouteStation
 
     private static CellRow Step(string station, string what, Cell target, Blank actual) => BenchContext.Step(Phrase.Strong(station + ". ") + what, target, actual);
 
-    private static Table Route(IEnumerable<CellRow> rows) => BenchContext.SignedSteps("", rows);
+    private static Table Route(BenchContext context, IEnumerable<CellRow> rows) => context.SignedSteps("", rows);
 
     private static CellRow Cut(BenchContext context)
     {
         var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
         return Step(
             context.Say("Cut and kit"), context.Say("Follow the cut list."),
-            pieces > 0 ? new BigCell(Words.Count(pieces, "piece", "pieces")) : (Cell)context.Say("no size is known"),
+            pieces > 0 ? new BigCell(Counts.Pieces(pieces, context.Wording)) : (Cell)context.Say("no size is known"),
             new Blank(context.Say("pieces counted")));
     }
 
@@ -100,7 +100,7 @@ internal static class RouteStation
     private static string When(BenchContext context, PotPlan pot)
     {
         var planned = context.Clock.TimeOfDay(pot.MixedAt.Value, Rounding.Nearest);
-        var minute = WorkClock.Minute(pot.MixedAt.Value, Rounding.Nearest);
+        var minute = WorkClock.Minute(context.Wording, pot.MixedAt.Value, Rounding.Nearest);
         return planned is null ? context.Say($"at {minute}") : context.Say($"at {minute} ({planned})");
     }
 
@@ -109,7 +109,7 @@ internal static class RouteStation
         var last = context.Plan.Pots is [.., var pot] && context.IsWet ? pot : null;
         var target = last is null
             ? (Cell)context.Say("every ply ticked")
-            : new BigCell(WorkClock.Minute(last.UsedUpAt.Value, Rounding.Up), context.Clock.TimeOfDay(last.UsedUpAt.Value, Rounding.Up) is { } time ? context.Say($"{time} by the plan") : null);
+            : new BigCell(WorkClock.Minute(context.Wording, last.UsedUpAt.Value, Rounding.Up), context.Clock.TimeOfDay(last.UsedUpAt.Value, Rounding.Up) is { } time ? context.Say($"{time} by the plan") : null);
         return Step(
             context.Say("Lay up"), last is null ? context.Say("Follow the lay-up card.") : context.Say("Follow the lay-up card. Finished by"), target, new Blank(context.Say("last ply at")));
     }
@@ -123,7 +123,7 @@ internal static class RouteStation
     private static CellRow Pump(BenchContext context)
     {
         var text = context.Text;
-        var latest = context.Clock.PumpOnBy is { } by ? context.Say($"pump on by {WorkClock.Minute(by)}") : null;
+        var latest = context.Clock.PumpOnBy is { } by ? context.Say($"pump on by {WorkClock.Minute(context.Wording, by)}") : null;
         var target = context.Plan.Vacuum is { } levels
             ? new BigCell(text.Pressure(levels.BelowAmbient.Value).Main, latest is null ? context.Say("below ambient") : context.Say($"below ambient; {latest}"))
             : (Cell)(latest ?? context.Say("no level is written"));

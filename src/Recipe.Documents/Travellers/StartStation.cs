@@ -13,7 +13,7 @@ namespace Recipe.Documents.Travellers;
 internal static class StartStation
 {
     public static Station Build(BenchContext context) => new(
-        "Start",
+        context.Say("Start"),
         [.. Stop(context), Header(context), .. Safety(context), .. Clock(context), .. Conditions(context)]);
 
     private static IEnumerable<Block> Stop(BenchContext context)
@@ -22,7 +22,7 @@ internal static class StartStation
         if (errors.Count > 0)
         {
             yield return new Caution(
-                $"STOP: {Words.Count(errors.Count, "error is", "errors are")} open. Mix no resin.",
+                errors.Count == 1 ? context.Say("STOP: 1\u00A0error is open. Mix no resin.") : context.Say($"STOP: {Numbers.Whole(errors.Count)}\u00A0errors are open. Mix no resin."),
                 [.. errors.Select(error => (Phrase)$"{error.Descriptor.Code} {error.Message}")]);
         }
     }
@@ -30,16 +30,17 @@ internal static class StartStation
     private static Facts Header(BenchContext context)
     {
         var part = context.Part;
-        var made = part.Mould is { } mould ? $"{Words.Of(part.Process.Value)}, in {mould.Label}" : Words.Of(part.Process.Value);
+        var process = Words.Of(part.Process.Value, context.Wording);
+        var made = part.Mould is { } mould ? context.Say($"{process}, in {mould.Label}") : process;
         var facts = ImmutableArray.CreateBuilder<Fact>();
-        facts.Add(new("Job, customer", Phrase.Empty, new Blank("job and customer")));
-        facts.Add(new("Due", Phrase.Empty, new Blank("when it is due")));
-        facts.Add(new("Built by", Phrase.Empty, new Blank("who builds it")));
-        facts.Add(new("First-off?", Phrase.Empty, new Blank("first-off after a change", "yes / no")));
-        facts.Add(new("Made", part.Mould?.Pulls is { } pulls ? $"{made}, {Numbers.Whole(pulls.Value)} pulls so far" : made));
+        facts.Add(new(context.Say("Job, customer"), Phrase.Empty, new Blank(context.Say("job and customer"))));
+        facts.Add(new(context.Say("Due"), Phrase.Empty, new Blank(context.Say("when it is due"))));
+        facts.Add(new(context.Say("Built by"), Phrase.Empty, new Blank(context.Say("who builds it"))));
+        facts.Add(new(context.Say("First-off?"), Phrase.Empty, new Blank(context.Say("first-off after a change"), context.Say("yes / no"))));
+        facts.Add(new(context.Say("Made"), part.Mould?.Pulls is { } pulls ? context.Say($"{made}, {Numbers.Whole(pulls.Value)} pulls so far") : made));
         if (part.VariantOf is { } original)
         {
-            facts.Add(new("Variant of", original));
+            facts.Add(new(context.Say("Variant of"), original));
         }
 
         return new Facts(facts.ToImmutable());
@@ -47,11 +48,11 @@ internal static class StartStation
 
     private static IEnumerable<Block> Safety(BenchContext context)
     {
-        yield return new Caution("Safety first",
+        yield return new Caution(context.Say("Safety first"),
         [
-            .. Cautions.Of(context.Plan, Danger.Skin, Danger.Vapour, Danger.Peroxide, Danger.Exotherm, Danger.Load, Danger.DataSheet).Select(caution => (Phrase)caution.Text),
+            .. Cautions.Of(context.Plan, context.Wording, Danger.Skin, Danger.Vapour, Danger.Peroxide, Danger.Exotherm, Danger.Load, Danger.DataSheet).Select(caution => (Phrase)caution.Text),
             .. Cautions.HazardLines(context.Plan),
-            .. Cautions.OfTheShop(context.Plan),
+            .. Cautions.OfTheShop(context.Plan, context.Wording),
         ]);
     }
 
@@ -69,29 +70,35 @@ internal static class StartStation
         if (context.Plan.Clock is { } plan)
         {
             items.Add(new(
-                "Need: first mix to full vacuum",
+                context.Say("Need: first mix to full vacuum"),
                 QuantityText.Minutes(plan.Need.Value, Rounding.Up),
-                $"lay {QuantityText.Minutes(plan.WetOut.Value, Rounding.Up)}, bag {QuantityText.Minutes(plan.Bagging.Value, Rounding.Up)}, draw {QuantityText.Minutes(plan.DrawDown.Value, Rounding.Up)}"));
+                context.Say($"lay {QuantityText.Minutes(plan.WetOut.Value, Rounding.Up)}, bag {QuantityText.Minutes(plan.Bagging.Value, Rounding.Up)}, draw {QuantityText.Minutes(plan.DrawDown.Value, Rounding.Up)}")));
             items.Add(clock.MarginInMinutes is { } margin
-                ? new("Margin", QuantityText.Minutes(margin), Margin(context, margin), Alarm: margin.Minutes < 0)
-                : new("Margin", "not known", "no film life is given"));
+                ? new(context.Say("Margin"), QuantityText.Minutes(margin), Margin(context, margin), Alarm: margin.Minutes < 0)
+                : new(context.Say("Margin"), context.Say("not known"), context.Say("no film life is given")));
             items.Add(clock.FullVacuumBy is { } by
                 ? new(
-                    "Full vacuum at the latest",
+                    context.Say("Full vacuum at the latest"),
                     QuantityText.Minutes(by, Rounding.Down),
-                    $"after first mix{Band(plan)}; pump on by {WorkClock.Minute(clock.PumpOnBy!.Value)}" + (clock.TimeOfDay(by) is { } time ? $"; {time} by the plan" : ""),
-                    new Blank("By the clock"))
-                : new("Full vacuum at the latest", "not known", "take the film life from the data sheet", new Blank("By the clock")));
+                    Remarks(After(context, plan), context.Say($"pump on by {WorkClock.Minute(context.Wording, clock.PumpOnBy!.Value)}"), clock.TimeOfDay(by) is { } time ? context.Say($"{time} by the plan") : null),
+                    new Blank(context.Say("By the clock")))
+                : new(context.Say("Full vacuum at the latest"), context.Say("not known"), context.Say("take the film life from the data sheet"), new Blank(context.Say("By the clock"))));
         }
 
         items.AddRange(Fill(context));
-        var start = context.Part.WetOut?.Start is { } planned ? $", first mix planned at {planned.Value.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
-        yield return new KeyNumbers($"The clock at {context.Text.Temperature(context.Plan.Conditions.Room.Value)}{start}", items.ToImmutable());
+        var room = context.Text.Temperature(context.Plan.Conditions.Room.Value);
+        var caption = context.Part.WetOut?.Start is { } planned
+            ? context.Say($"The clock at {room}, first mix planned at {planned.Value.ToString("HH:mm", CultureInfo.InvariantCulture)}")
+            : context.Say($"The clock at {room}");
+        yield return new KeyNumbers(caption, items.ToImmutable());
     }
 
-    private static string Band(ClockPlan plan) => plan.FilmLifeBand is { Value: var band }
-        ? $", {QuantityText.Minutes(band.Low, Rounding.Down)} to be sure"
-        : "";
+    private static string After(BenchContext context, ClockPlan plan) => plan.FilmLifeBand is { Value: var band }
+        ? context.Say($"after first mix, {QuantityText.Minutes(band.Low, Rounding.Down)} to be sure")
+        : context.Say("after first mix");
+
+    // Remarks that stand each for itself.
+    private static string Remarks(params IEnumerable<string?> remarks) => string.Join("; ", remarks.OfType<string>());
 
     private static IEnumerable<KeyNumber> Fill(BenchContext context)
     {
@@ -101,10 +108,15 @@ internal static class StartStation
         }
 
         var late = flow.Fill is null || flow.Fill.Value.Value > flow.Thickens.Value;
-        var thick = $"thick after {QuantityText.Minutes(flow.Thickens.Value, Rounding.Down)}";
+        var thick = context.Say($"thick after {QuantityText.Minutes(flow.Thickens.Value, Rounding.Down)}");
+        var never = context.Say("never");
         yield return flow.Fill is { } fill
-            ? new("Feed open to full, about", Short(fill.Value), $"{(flow.FillAtBest is { } best ? Short(best.Value) : "?")} to {(flow.FillAtWorst is { } worst ? Short(worst.Value) : "never")}; {thick}", Alarm: late)
-            : new("Feed open to full", "never", $"the front stops after {context.Text.Size(flow.Reach.Value)}; {thick}", Alarm: true);
+            ? new(
+                context.Say("Feed open to full, about"),
+                Short(fill.Value),
+                Remarks(context.Say($"{(flow.FillAtBest is { } best ? Short(best.Value) : "?")} to {(flow.FillAtWorst is { } worst ? Short(worst.Value) : never)}"), thick),
+                Alarm: late)
+            : new(context.Say("Feed open to full"), never, Remarks(context.Say($"the front stops after {context.Text.Size(flow.Reach.Value)}"), thick), Alarm: true);
     }
 
     // Seconds to the nearest ten below two minutes: a mesh can be that quick.
@@ -113,43 +125,43 @@ internal static class StartStation
         : QuantityText.Minutes(time, Rounding.Up);
 
     private static string? Margin(BenchContext context, UnitsNet.Duration margin) =>
-        margin.Minutes < 0 ? "the job does not fit: do not start"
+        margin.Minutes < 0 ? context.Say("the job does not fit: do not start")
         : context.Paper.RestsOn(context.Plan.Clock!.FilmLife!.Value.RestsOn, context.Plan.Clock.Need.RestsOn) is null ? null
-        : "partly assumed: see the cover";
+        : context.Say("partly assumed: see the cover");
 
     private static KeyNumber PotLife(BenchContext context)
     {
         if (context.Clock.Tightest is not { } pot)
         {
-            return new("Pot life today", "not known", "take it from the data sheet");
+            return new(context.Say("Pot life today"), context.Say("not known"), context.Say("take it from the data sheet"));
         }
 
         var life = QuantityText.Minutes(pot.PotLife!.Value.Value, Rounding.Down);
-        var which = context.Plan.Pots.Length > 1 ? $"pot {Numbers.Whole(pot.Number)}, the tightest; " : "";
+        var which = context.Plan.Pots.Length > 1 ? context.Say($"pot {Numbers.Whole(pot.Number)}, the tightest") : null;
         if (context.Process == Process.Infused)
         {
-            return new("Pot life today", life, which + "mixed to clamped feed");
+            return new(context.Say("Pot life today"), life, Remarks(which, context.Say("mixed to clamped feed")));
         }
 
         var margin = WorkClock.MarginInMinutesOf(pot)!.Value;
-        var spare = margin.Minutes < 0 ? $"{which}{QuantityText.Minutes(-margin)} too short" : $"{which}{QuantityText.Minutes(margin)} to spare";
-        return new("Pot life today", life, spare, Alarm: margin.Minutes < 0);
+        var spare = margin.Minutes < 0 ? context.Say($"{QuantityText.Minutes(-margin)} too short") : context.Say($"{QuantityText.Minutes(margin)} to spare");
+        return new(context.Say("Pot life today"), life, Remarks(which, spare), Alarm: margin.Minutes < 0);
     }
 
     private static IEnumerable<Block> Conditions(BenchContext context)
     {
         var (conditions, text) = (context.Plan.Conditions, context.Text);
         var facts = ImmutableArray.CreateBuilder<Fact>();
-        facts.Add(new("Room", text.Temperature(conditions.Room.Value).ToString(), new Blank("room temperature", text.TemperatureUnit)));
+        facts.Add(new(context.Say("Room"), text.Temperature(conditions.Room.Value).ToString(), new Blank(context.Say("room temperature"), text.TemperatureUnit)));
         if (context.Process != Process.Prepreg)
         {
-            facts.Add(new("Resin", text.Temperature(conditions.Resin.Value).ToString(), new Blank("resin temperature", text.TemperatureUnit)));
+            facts.Add(new(context.Say("Resin"), text.Temperature(conditions.Resin.Value).ToString(), new Blank(context.Say("resin temperature"), text.TemperatureUnit)));
         }
 
         var humidity = context.Part.WetOut?.Humidity ?? context.Plan.Shop?.Humidity;
-        facts.Add(new("Humidity", humidity is null ? Phrase.Empty : QuantityText.Written(humidity), new Blank("relative humidity", "%")));
-        facts.Add(new("Coldest night", conditions.Night is { } night ? text.Temperature(night.Value).ToString() : Phrase.Empty, new Blank("coldest in the night", text.TemperatureUnit)));
-        yield return new Heading(context.Process == Process.Prepreg ? "Conditions" : $"Conditions, {Words.Count(conditions.Laminators.Value, "laminator", "laminators")}");
+        facts.Add(new(context.Say("Humidity"), humidity is null ? Phrase.Empty : QuantityText.Written(humidity), new Blank(context.Say("relative humidity"), "%")));
+        facts.Add(new(context.Say("Coldest night"), conditions.Night is { } night ? text.Temperature(night.Value).ToString() : Phrase.Empty, new Blank(context.Say("coldest in the night"), text.TemperatureUnit)));
+        yield return new Heading(context.Process == Process.Prepreg ? context.Say("Conditions") : context.Say($"Conditions, {Counts.Laminators(conditions.Laminators.Value, context.Wording)}"));
         yield return new Facts(facts.ToImmutable());
     }
 }

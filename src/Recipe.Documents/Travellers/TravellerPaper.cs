@@ -14,7 +14,7 @@ internal static class TravellerPaper
     public static Document Build(PaperInput input)
     {
         var context = new BenchContext(input);
-        return context.Document("Traveller", Stations(context));
+        return context.Document(context.Say("Traveller"), Stations(context));
     }
 
     private static IEnumerable<Station> Stations(BenchContext context)

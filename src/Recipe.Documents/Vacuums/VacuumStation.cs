@@ -20,14 +20,14 @@ internal static class VacuumStation
             [
                 .. context.Caution(Danger.Vacuum),
                 .. Panel(context),
-                BenchContext.Steps("", Draw(context)),
+                context.Steps("", Draw(context)),
                 Pump(context),
             ]);
         yield return new Station(
             context.Say("Leak test"),
             [
                 new Paragraph(Phrase.Strong(Limit(context)) + (Meaning(context) is { } meaning ? " " + meaning : "")),
-                BenchContext.Steps("", Shut(context)),
+                context.Steps("", Shut(context)),
                 Readings(context),
                 If(context),
                 .. context.Foot("H5", context.Plan.Vacuum is { } levels ? [levels.BelowAmbient.RestsOn, levels.Ceiling.RestsOn, levels.RiseAtMost?.RestsOn ?? []] : []),
@@ -91,7 +91,7 @@ internal static class VacuumStation
             vacuum?.Within is { } time ? context.Say($"Draw down within {QuantityText.Span(time.Value)}.") : context.Say("Draw down."),
             new BigCell(text.Pressure(levels.BelowAmbient.Value).Main, context.Say("below ambient")),
             new Blank(context.Say("vacuum below ambient"), text.PressureUnit));
-        yield return BenchContext.Step(context.Say("Write when the level is reached."), context.Clock.FullVacuumBy is { } full ? context.Say($"by {WorkClock.Minute(full)}") : "", new Blank(context.Say("time of full vacuum")));
+        yield return BenchContext.Step(context.Say("Write when the level is reached."), context.Clock.FullVacuumBy is { } full ? context.Say($"by {WorkClock.Minute(context.Wording, full)}") : "", new Blank(context.Say("time of full vacuum")));
         if (vacuum?.Settle is { } pause)
         {
             yield return BenchContext.Tick(context.Say("Let it settle."), new BigCell(QuantityText.Span(pause.Value)));
@@ -148,7 +148,7 @@ internal static class VacuumStation
 
     private static IfBox If(BenchContext context)
     {
-        var by = context.Clock.FullVacuumBy is { } latest ? context.Say($"press the tape at pleats, port, corners; seal it before {WorkClock.Minute(latest)}; test again") : context.Say("press the tape at pleats, port, corners; seal it; test again");
+        var by = context.Clock.FullVacuumBy is { } latest ? context.Say($"press the tape at pleats, port, corners; seal it before {WorkClock.Minute(context.Wording, latest)}; test again") : context.Say("press the tape at pleats, port, corners; seal it; test again");
         return new IfBox(
         [
             new(context.Say("It leaks"), by),

@@ -16,19 +16,50 @@ internal static class HtmlStyle
     {
         var size = document.Paper == PaperSize.Letter ? "letter" : "A4";
         var identity = document.Identity;
-        var foot = $"{identity.Part} · {(identity.Revision is { } revision ? $"revision {revision}" : "no revision")}"
-            + (identity.Serial is { } serial ? $" · serial {serial}" : identity.OfOneBuild ? " · serial ____________" : "")
-            + (identity.OfOneBuild ? " · destroy after build" : "")
-            + (identity.Printed is { } day ? $" · printed {Quantities.Numbers.Day(day)}" : "");
+        var foot = string.Join(" · ", Foot(identity));
         return $$"""
             @page {
               size: {{size}} {{(document.Landscape ? "landscape" : "portrait")}};
               margin: 7mm 9mm 12mm 20mm;
               @bottom-left { content: {{HtmlText.CssString(foot)}}; font: 9pt sans-serif; white-space: nowrap; }
-              @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; white-space: nowrap; }
+              @bottom-right { content: {{PageNumber(identity.Wording)}}; font: 9pt sans-serif; white-space: nowrap; }
             }
 
             """;
+    }
+
+    private static IEnumerable<string> Foot(Identity identity)
+    {
+        var say = identity.Wording;
+        yield return identity.Part;
+        yield return IdentityLine.Revision(identity, identity.Revision);
+        if (identity.Serial is not null || identity.OfOneBuild)
+        {
+            yield return say.Say($"serial {identity.Serial ?? "____________"}");
+        }
+
+        if (identity.OfOneBuild)
+        {
+            yield return say.Say("destroy after build");
+        }
+
+        if (identity.Printed is { } day)
+        {
+            yield return say.Say($"printed {Quantities.Numbers.Day(day)}");
+        }
+    }
+
+    // Characters of the private use area stand where the style sheet counts.
+    private static string PageNumber(Languages.Wording say)
+    {
+        const char page = '\uE000', pages = '\uE001';
+        var parts = say.Say($"page {page} of {pages}").Replace($"{page}", $"\n{page}\n", StringComparison.Ordinal).Replace($"{pages}", $"\n{pages}\n", StringComparison.Ordinal);
+        return string.Join(' ', parts.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(part => part[0] switch
+        {
+            page => "counter(page)",
+            pages => "counter(pages)",
+            _ => HtmlText.CssString(part),
+        }));
     }
 
     private const string Common = """

@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
@@ -11,7 +12,7 @@ internal static class HtmlTables
     /// <summary>A table of so few rows is not split over two pages: its heading would stand alone too often.</summary>
     private const int RowsKeptTogether = 8;
 
-    public static string Of(Table table)
+    public static string Of(Table table, Wording say)
     {
         var html = new StringBuilder();
         var isShort = table.Rows.Length <= RowsKeptTogether;
@@ -36,7 +37,7 @@ internal static class HtmlTables
             else if (table.Rows[i] is CellRow row)
             {
                 html.Append(row.IsSum ? "<tr class=\"sum\">" : "<tr>")
-                    .Append(string.Concat(row.Cells.Select((cell, at) => Of(cell, table.Columns[at])))).Append("</tr>\n");
+                    .Append(string.Concat(row.Cells.Select((cell, at) => Of(cell, table.Columns[at], say)))).Append("</tr>\n");
             }
         }
 
@@ -44,23 +45,24 @@ internal static class HtmlTables
     }
 
     /// <summary>A box to tick.</summary>
-    public static string Tick() => "<span class=\"tick\" role=\"img\" aria-label=\"box to tick\"></span>";
+    public static string Tick(Wording say) => $"<span class=\"tick\" role=\"img\" aria-label=\"{HtmlText.Escape(say.Say("box to tick"))}\"></span>";
 
-    /// <summary>What is to be written in a space, with its unit.</summary>
-    public static string Named(Blank blank) => blank.Unit.Length == 0 ? blank.What : $"{blank.What} in {blank.Unit}";
+    /// <summary>What a screen reader says of a space: what is to be written there, and in which unit.</summary>
+    public static string Named(Blank blank, Wording say) =>
+        HtmlText.Escape(blank.Unit.Length == 0 ? say.Say($"space to write {blank.What}") : say.Say($"space to write {blank.What} in {blank.Unit}"));
 
-    private static string Of(Cell cell, Column column)
+    private static string Of(Cell cell, Column column, Wording say)
     {
         var tag = column.NamesTheRow ? "th scope=\"row\"" : "td";
-        return $"<{tag}{ClassOf(column, cell is BlankCell ? "write" : "")}>{Inner(cell)}</{tag[..2]}>";
+        return $"<{tag}{ClassOf(column, cell is BlankCell ? "write" : "")}>{Inner(cell, say)}</{tag[..2]}>";
     }
 
-    private static string Inner(Cell cell) => cell switch
+    private static string Inner(Cell cell, Wording say) => cell switch
     {
         TextCell text => HtmlText.Of(text.Text) + Note(text.Note),
         BigCell big => $"<span class=\"big\">{HtmlText.Big(big.Value)}</span>{Note(big.Note)}",
-        BlankCell blank => $"<span class=\"in\" role=\"img\" aria-label=\"space to write {HtmlText.Escape(Named(blank.Blank))}\">{HtmlText.Escape(blank.Blank.Unit)}</span>",
-        TickCell tick => string.Join(' ', tick.Boxes.Select(word => word.Length == 0 ? Tick() : $"<span class=\"labelled\">{Tick()} {HtmlText.Escape(word)}</span>")),
+        BlankCell blank => $"<span class=\"in\" role=\"img\" aria-label=\"{Named(blank.Blank, say)}\">{HtmlText.Escape(blank.Blank.Unit)}</span>",
+        TickCell tick => string.Join(' ', tick.Boxes.Select(word => word.Length == 0 ? Tick(say) : $"<span class=\"labelled\">{Tick(say)} {HtmlText.Escape(word)}</span>")),
         RingCell ring => $"<span class=\"ring\">{HtmlText.Escape(ring.Number)}</span>",
         DirectionCell directions => string.Concat(directions.Directions.Select(Of)),
         _ => throw new ArgumentException($"No HTML for {cell.GetType().Name}.", nameof(cell)),

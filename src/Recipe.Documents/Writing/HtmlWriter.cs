@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing;
@@ -25,7 +26,7 @@ internal static class HtmlWriter
     }
 
     private static void Head(StringBuilder html, Document document) => html
-        .Append($"<!DOCTYPE html>\n<html lang=\"{(document.Identity.Language == "en" ? "en-GB" : document.Identity.Language)}\">\n<head>\n<meta charset=\"utf-8\" />\n")
+        .Append($"<!DOCTYPE html>\n<html lang=\"{(document.Identity.Wording.Language == "en" ? "en-GB" : document.Identity.Wording.Language)}\">\n<head>\n<meta charset=\"utf-8\" />\n")
         .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\" />\n")
         .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n")
         .Append($"<title>{HtmlText.Escape(TitleOf(document))}</title>\n")
@@ -34,11 +35,11 @@ internal static class HtmlWriter
 
     // Browsers that know no page boxes print the title on every page instead.
     private static string TitleOf(Document document) =>
-        document.Identity.Revision is { } revision ? $"{document.Title}, revision {revision}" : document.Title;
+        document.Identity.Revision is { } revision ? document.Identity.Wording.Say($"{document.Title}, revision {revision}") : document.Title;
 
     private static void Append(StringBuilder html, Document document, int index)
     {
-        var station = document.Stations[index];
+        var (station, say) = (document.Stations[index], document.Identity.Wording);
         var id = $"station-{index + 1}";
         html.Append($"<section class=\"station\" aria-labelledby=\"{id}\">\n");
         if (document.ForTheBench)
@@ -46,9 +47,9 @@ internal static class HtmlWriter
             html.Append("<header class=\"station-head\">\n")
                 .Append($"<h2 id=\"{id}\"><span class=\"number\">{index + 1}</span> {HtmlText.Escape(station.Title)}</h2>\n")
                 .Append($"<p>{HtmlText.Escape(document.Identity.Part)}<br />")
-                .Append(HtmlText.Escape(document.Identity.Revision is { } revision ? $"revision {revision}" : "no revision"))
-                .Append($"<br />station {index + 1} of {document.Stations.Length}</p>\n")
-                .Append($"<p>Serial {Serial(document.Identity.Serial)}</p>\n</header>\n");
+                .Append(HtmlText.Escape(IdentityLine.Revision(document.Identity, document.Identity.Revision)))
+                .Append($"<br />{HtmlText.Escape(say.Say($"station {index + 1} of {document.Stations.Length}"))}</p>\n")
+                .Append($"<p>{HtmlText.Escape(say.Say("Serial"))} {Serial(document.Identity.Serial, say)}</p>\n</header>\n");
         }
         else
         {
@@ -57,66 +58,67 @@ internal static class HtmlWriter
 
         foreach (var block in station.Blocks)
         {
-            html.Append(Of(block)).Append('\n');
+            html.Append(Of(block, say)).Append('\n');
         }
 
         html.Append("</section>\n");
     }
 
-    private static string Of(Block block) => block switch
+    private static string Of(Block block, Wording say) => block switch
     {
         Heading heading => $"<h3>{HtmlText.Escape(heading.Text)}</h3>",
         Paragraph paragraph => $"<p{(paragraph.Fine ? " class=\"fine\"" : "")}>{HtmlText.Of(paragraph.Text)}</p>",
-        Facts facts => $"<dl class=\"facts\">\n{Lines(facts.Items.Select(Of))}\n</dl>",
-        KeyNumbers numbers => Of(numbers),
-        HoldPoint hold => Of(hold),
+        Facts facts => $"<dl class=\"facts\">\n{Lines(facts.Items.Select(fact => Of(fact, say)))}\n</dl>",
+        KeyNumbers numbers => Of(numbers, say),
+        HoldPoint hold => Of(hold, say),
         Caution { Lines: [var line] } caution => $"<p class=\"box caution\"><strong><span class=\"mark\" aria-hidden=\"true\">▲</span> {HtmlText.Escape(caution.Title)}:</strong> {HtmlText.Of(line)}</p>",
         Caution caution => Box("caution", "▲", caution.Title, $"<ul>\n{Items(caution.Lines.Select(HtmlText.Of))}\n</ul>"),
-        IfBox box => Box("if", "?", "If it goes wrong", $"<ul>\n{Items(box.Lines.Select(
+        IfBox box => Box("if", "?", say.Say("If it goes wrong"), $"<ul>\n{Items(box.Lines.Select(
             line => $"<strong>{HtmlText.Escape(line.If)}:</strong> {HtmlText.Escape(line.Then)}"))}\n</ul>"),
         BulletList list => $"<ul{(list.Fine ? " class=\"fine\"" : "")}>\n{Items(list.Items.Select(HtmlText.Of))}\n</ul>",
-        TickList list => Ticks(list.Items),
-        Table table => HtmlTables.Of(table),
+        TickList list => Ticks(list.Items, say),
+        Table table => HtmlTables.Of(table, say),
         Drawing drawing => $"<figure class=\"drawing\">\n<figcaption>{HtmlText.Escape(drawing.Title)}</figcaption>\n{SvgWriter.Write(drawing)}\n</figure>",
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
     };
 
-    private static string Of(Fact fact)
+    private static string Of(Fact fact, Wording say)
     {
-        var blank = fact.Blank is { } space ? (fact.Value.IsEmpty ? "" : " ") + Of(space) : "";
+        var blank = fact.Blank is { } space ? (fact.Value.IsEmpty ? "" : " ") + Of(space, say) : "";
         return $"<div{(fact.Blank is null ? " class=\"wide\"" : "")}><dt>{HtmlText.Escape(fact.Label)}</dt><dd>{HtmlText.Of(fact.Value)}{blank}</dd></div>";
     }
 
-    private static string Of(KeyNumbers numbers)
+    private static string Of(KeyNumbers numbers, Wording say)
     {
         var cards = numbers.Items.Select(number =>
             $"<div class=\"card{(number.Alarm ? " alarm" : "")}\"><dt>{(number.Alarm ? "▲ " : "")}{HtmlText.Escape(number.Label)}</dt>"
             + $"<dd class=\"big\">{HtmlText.Big(number.Value)}</dd>"
-            + (number.Blank is { } blank ? $"<dd class=\"beside\">{HtmlText.Escape(blank.What)} {Of(blank)}</dd>" : "")
+            + (number.Blank is { } blank ? $"<dd class=\"beside\">{HtmlText.Escape(blank.What)} {Of(blank, say)}</dd>" : "")
             + (number.Note is null ? "" : $"<dd class=\"note\">{HtmlText.Escape(number.Note)}</dd>")
             + "</div>");
         return $"<section class=\"panel\">\n<h3>{HtmlText.Escape(numbers.Caption)}</h3>\n<dl>\n{Lines(cards)}\n</dl>\n</section>";
     }
 
-    private static string Of(HoldPoint hold)
+    private static string Of(HoldPoint hold, Wording say)
     {
-        var blanks = hold.Blanks.Select(blank => $"<span class=\"labelled\">{HtmlText.Escape(blank.What)} {Of(blank)}</span>");
-        var checks = hold.Checks.IsEmpty ? "" : Ticks(hold.Checks) + "\n";
-        return Box("hold", "●", $"{hold.Id} HOLD: {hold.Title}", $"{checks}<p class=\"blanks{(hold.Blanks.Length == 4 ? " four" : "")}\">{string.Concat(blanks)}</p>");
+        var spaces = hold.Blanks(say);
+        var blanks = spaces.Select(blank => $"<span class=\"labelled\">{HtmlText.Escape(blank.What)} {Of(blank, say)}</span>");
+        var checks = hold.Checks.IsEmpty ? "" : Ticks(hold.Checks, say) + "\n";
+        return Box("hold", "●", say.Say($"{hold.Id} HOLD: {hold.Title}"), $"{checks}<p class=\"blanks{(spaces.Length == 4 ? " four" : "")}\">{string.Concat(blanks)}</p>");
     }
 
     private static string Box(string kind, string mark, string title, string inner) =>
         $"<section class=\"box {kind}\">\n<h3><span class=\"mark\" aria-hidden=\"true\">{mark}</span> {HtmlText.Escape(title)}</h3>\n{inner}\n</section>";
 
-    private static string Ticks(IEnumerable<Phrase> items) =>
-        $"<ul class=\"ticks\">\n{Items(items.Select(item => $"{HtmlTables.Tick()} <span>{HtmlText.Of(item)}</span>"))}\n</ul>";
+    private static string Ticks(IEnumerable<Phrase> items, Wording say) =>
+        $"<ul class=\"ticks\">\n{Items(items.Select(item => $"{HtmlTables.Tick(say)} <span>{HtmlText.Of(item)}</span>"))}\n</ul>";
 
-    private static string Serial(string? serial) =>
-        serial is null ? Of(new Blank("serial number")) : $"<strong class=\"serial\">{HtmlText.Escape(serial)}</strong>";
+    private static string Serial(string? serial, Wording say) =>
+        serial is null ? Of(new Blank(say.Say("serial number")), say) : $"<strong class=\"serial\">{HtmlText.Escape(serial)}</strong>";
 
     /// <summary>A space to write in; a screen reader hears what belongs there.</summary>
-    private static string Of(Blank blank) =>
-        $"<span class=\"blank\" role=\"img\" aria-label=\"space to write {HtmlText.Escape(HtmlTables.Named(blank))}\">{HtmlText.Escape(blank.Unit)}</span>";
+    private static string Of(Blank blank, Wording say) =>
+        $"<span class=\"blank\" role=\"img\" aria-label=\"{HtmlTables.Named(blank, say)}\">{HtmlText.Escape(blank.Unit)}</span>";
 
     private static string Items(IEnumerable<string> items) => Lines(items.Select(item => $"<li>{item}</li>"));
 

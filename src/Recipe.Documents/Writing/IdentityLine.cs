@@ -13,22 +13,26 @@ internal static class IdentityLine
     /// <summary>The pieces, the ones for the foot of a page first.</summary>
     public static IEnumerable<string> Pieces(Identity identity)
     {
+        var say = identity.Wording;
         yield return identity.Part;
-        yield return identity.Revision is null ? "no revision" : $"revision {identity.Revision}";
+        yield return Revision(identity, identity.Revision);
         if (identity.Serial is { } serial)
         {
-            yield return $"serial {serial}";
+            yield return say.Say($"serial {serial}");
         }
 
-        yield return $"recipe {identity.Source}, part {identity.PartName}";
+        yield return say.Say($"recipe {identity.Source}, part {identity.PartName}");
         if (identity.Printed is { } day)
         {
-            yield return $"printed {Numbers.Day(day)}";
+            yield return say.Say($"printed {Numbers.Day(day)}");
         }
 
         if (identity.OfOneBuild)
         {
-            yield return "destroy after build";
+            yield return say.Say("destroy after build");
         }
     }
+
+    /// <summary>"revision 1a2b3c", or that there is none.</summary>
+    public static string Revision(Identity identity, string? revision) => revision is null ? identity.Wording.Say("no revision") : identity.Wording.Say($"revision {revision}");
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing;
@@ -20,7 +21,7 @@ internal static class MarkdownWriter
             Line(text, $"## {number}. {MarkdownText.Escape(station.Title)}");
             foreach (var block in station.Blocks)
             {
-                Line(text, Of(block));
+                Line(text, Of(block, document.Identity.Wording));
             }
         }
 
@@ -29,20 +30,20 @@ internal static class MarkdownWriter
 
     private static void Line(StringBuilder text, string block) => text.Append(block).Append("\n\n");
 
-    private static string Of(Block block) => block switch
+    private static string Of(Block block, Wording say) => block switch
     {
         Heading heading => "### " + MarkdownText.Escape(heading.Text),
         Paragraph paragraph => MarkdownText.AtLineStart(MarkdownText.Of(paragraph.Text)),
         Facts facts => Lines(facts.Items.Select(Of)),
         KeyNumbers numbers => MarkdownText.Strong(numbers.Caption) + "\n\n" + Lines(numbers.Items.Select(Of)),
-        HoldPoint hold => Of(hold),
+        HoldPoint hold => Of(hold, say),
         Caution caution => Quote($"▲ {MarkdownText.Strong(caution.Title)}\n\n{Bullets(caution.Lines)}"),
-        IfBox box => Quote(MarkdownText.Strong("If it goes wrong") + "\n\n" + Lines(box.Lines.Select(
+        IfBox box => Quote(MarkdownText.Strong(say.Say("If it goes wrong")) + "\n\n" + Lines(box.Lines.Select(
             line => $"- {MarkdownText.Strong(line.If + ":")} {MarkdownText.Escape(line.Then)}"))),
         BulletList list => Bullets(list.Items),
         TickList list => Ticks(list.Items),
         Table table => Of(table),
-        Drawing drawing => "*" + MarkdownText.Escape(drawing.Title) + "* (drawing): " + MarkdownText.Escape(drawing.Description),
+        Drawing drawing => "*" + MarkdownText.Escape(drawing.Title) + "* (" + MarkdownText.Escape(say.Say("drawing")) + "): " + MarkdownText.Escape(drawing.Description),
         _ => throw new ArgumentException($"No Markdown for {block.GetType().Name}.", nameof(block)),
     };
 
@@ -61,10 +62,10 @@ internal static class MarkdownWriter
         return $"- {mark}{MarkdownText.Escape(number.Label)}: {MarkdownText.Strong(number.Value)}{note}{blank}";
     }
 
-    private static string Of(HoldPoint hold)
+    private static string Of(HoldPoint hold, Wording say)
     {
-        var title = $"● {MarkdownText.Strong($"{hold.Id} HOLD: {hold.Title}")}";
-        var blanks = string.Join(" · ", hold.Blanks.Select(blank => $"{MarkdownText.Escape(blank.What)} {MarkdownText.Of(blank)}"));
+        var title = $"● {MarkdownText.Strong(say.Say($"{hold.Id} HOLD: {hold.Title}"))}";
+        var blanks = string.Join(" · ", hold.Blanks(say).Select(blank => $"{MarkdownText.Escape(blank.What)} {MarkdownText.Of(blank)}"));
         return Quote($"{title}\n\n{(hold.Checks.IsEmpty ? "" : Ticks(hold.Checks) + "\n\n")}{blanks}");
     }
 

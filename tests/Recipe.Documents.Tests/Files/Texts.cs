@@ -1,3 +1,4 @@
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Writing;
 
@@ -18,7 +19,7 @@ internal static class Texts
         Paragraph paragraph => [paragraph.Text.Plain],
         Facts facts => facts.Items.SelectMany(fact => (string[])[fact.Label, fact.Value.Plain, fact.Blank?.Unit ?? ""]),
         KeyNumbers numbers => numbers.Items.SelectMany(number => (string[])[number.Label, number.Value, number.Note ?? "", number.Blank?.What ?? "", number.Blank?.Unit ?? ""]).Prepend(numbers.Caption),
-        HoldPoint hold => [hold.Id, hold.Title, .. hold.Checks.Select(check => check.Plain), .. hold.Blanks.SelectMany(blank => (string[])[blank.What, blank.Unit])],
+        HoldPoint hold => [hold.Id, hold.Title, .. hold.Checks.Select(check => check.Plain), .. hold.Blanks(Wording.English).SelectMany(blank => (string[])[blank.What, blank.Unit])],
         Caution caution => [caution.Title, .. caution.Lines.Select(line => line.Plain)],
         IfBox box => box.Lines.SelectMany(line => (string[])[line.If, line.Then]),
         BulletList list => list.Items.Select(item => item.Plain),

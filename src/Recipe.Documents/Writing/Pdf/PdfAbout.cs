@@ -14,8 +14,8 @@ internal sealed record PdfAbout(string Title, string Subject, DateOnly? Printed,
     public static PdfAbout Of(IReadOnlyList<Document> documents)
     {
         var identity = documents[0].Identity;
-        var title = PlainText.Spaced(documents.Count == 1 ? documents[0].Title : $"{identity.Part}: papers");
-        var subject = PlainText.Spaced(identity.Revision is { } revision ? $"revision {revision}" : "no revision");
+        var title = PlainText.Spaced(documents.Count == 1 ? documents[0].Title : identity.Wording.Say($"{identity.Part}: papers"));
+        var subject = PlainText.Spaced(IdentityLine.Revision(identity, identity.Revision));
         var named = string.Join('\n', documents.Select(document => document.Kind)) + $"\n{title}\n{subject}\n{identity.Serial}\n{identity.Source}\n{identity.PartName}"
             + (identity.Printed is { } day ? Numbers.Day(day) : "");
         return new PdfAbout(title, subject, identity.Printed, Hash(named, 0xcbf29ce484222325) + Hash(named, 0x84222325cbf29ce4));

@@ -1,3 +1,4 @@
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing.Pdf;
@@ -5,7 +6,7 @@ namespace Recipe.Documents.Writing.Pdf;
 /// <summary>Turns the blocks of a station into pieces for the pages.</summary>
 internal static class PdfBlocks
 {
-    public static List<Piece> Of(IEnumerable<Block> blocks, double width, double height, PdfMeasures measures)
+    public static List<Piece> Of(IEnumerable<Block> blocks, double width, double height, PdfMeasures measures, Wording say)
     {
         var pieces = new List<Piece>();
         Block? before = null;
@@ -17,22 +18,22 @@ internal static class PdfBlocks
                 pieces[^1].Keep = Keep.Closely;
             }
 
-            pieces.AddRange(Of(block, width, height, measures));
+            pieces.AddRange(Of(block, width, height, measures, say));
             before = block;
         }
 
         return pieces;
     }
 
-    private static IEnumerable<Piece> Of(Block block, double width, double height, PdfMeasures measures) => block switch
+    private static IEnumerable<Piece> Of(Block block, double width, double height, PdfMeasures measures, Wording say) => block switch
     {
         Heading heading => [PdfNumbers.Heading(heading.Text, width, measures)],
         Paragraph paragraph => [Of(paragraph, width, measures)],
         Facts facts => PdfNumbers.Facts(facts.Items, width, measures),
         KeyNumbers numbers => PdfNumbers.Panel(numbers, width, measures),
-        HoldPoint hold => [PdfBoxes.Hold(hold, width, measures)],
+        HoldPoint hold => [PdfBoxes.Hold(hold, width, measures, say)],
         Caution caution => [PdfBoxes.Caution(caution, width, measures)],
-        IfBox box => [PdfBoxes.If(box, width, measures)],
+        IfBox box => [PdfBoxes.If(box, width, measures, say)],
         BulletList list => PdfBoxes.List(list, width, measures),
         TickList list => PdfBoxes.Ticks(list.Items, width, measures),
         Table table => PdfTables.Of(table, width, measures),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing.Pdf;
@@ -8,12 +9,12 @@ internal static class PdfBoxes
 {
     private const double Side = 3;
 
-    public static Piece Hold(HoldPoint hold, double width, PdfMeasures measures)
+    public static Piece Hold(HoldPoint hold, double width, PdfMeasures measures, Wording say)
     {
         var inner = width - (2 * Side) - 1;
-        var pieces = new List<Piece> { Title("● ", $"{hold.Id} HOLD: {hold.Title}", inner, measures) };
+        var pieces = new List<Piece> { Title("● ", say.Say($"{hold.Id} HOLD: {hold.Title}"), inner, measures) };
         pieces.AddRange(Ticks(hold.Checks, inner, measures));
-        pieces.AddRange(Blanks(hold.Blanks, inner, measures));
+        pieces.AddRange(Blanks(hold.Blanks(say), inner, measures));
         return new FramedPiece(new StackPiece(pieces), Side + 0.5, 3 + measures.Gap(1.2), 1.5 + measures.Gap(1.2), (sheet, x, y, height) =>
         {
             sheet.Frame(x, y, width, height, new Pen(0.5));
@@ -32,12 +33,12 @@ internal static class PdfBoxes
         return new FramedPiece(content, Side + 1, 1 + measures.Gap(1.2), 1 + measures.Gap(1.2), (sheet, x, y, height) => sheet.Frame(x, y, width, height, new Pen(1))) { After = measures.Gap(2.5) };
     }
 
-    public static Piece If(IfBox box, double width, PdfMeasures measures)
+    public static Piece If(IfBox box, double width, PdfMeasures measures, Wording say)
     {
         var inner = width - (2 * Side) - 1.2;
         var lines = box.Lines.Select(line => Bullet([new(line.If + ": ", true, measures.Body), new(line.Then, false, measures.Body)], inner, measures.Body, measures));
         return new FramedPiece(
-            new StackPiece([Title("? ", "If it goes wrong", inner, measures), .. lines]), Side + 0.6, 0.6 + measures.Gap(1.2), 0.6 + measures.Gap(1.2),
+            new StackPiece([Title("? ", say.Say("If it goes wrong"), inner, measures), .. lines]), Side + 0.6, 0.6 + measures.Gap(1.2), 0.6 + measures.Gap(1.2),
             (sheet, x, y, height) => sheet.Frame(x, y, width, height, new Pen(0.6, Dashed: true)))
         { After = measures.Gap(2.5) };
     }

@@ -13,7 +13,7 @@ internal static class PdfFoot
 
     public static void Draw(Sheet sheet, Document document, int station, int page, int pages, double width, double height)
     {
-        var number = $"{document.Kind} page {Numbers.Whole(page)} of {Numbers.Whole(pages)}";
+        var number = document.Identity.Wording.Say($"{document.Kind} page {Numbers.Whole(page)} of {Numbers.Whole(pages)}");
         var numberWide = PdfLines.WidthOf(number, false, Size);
         var room = width - PdfPages.Left - PdfPages.Right - numberWide - 5;
         var lines = PdfLines.Break([new(Text(document, station), false, Size)], room).Take(2).ToList();
@@ -32,37 +32,36 @@ internal static class PdfFoot
     private static string Text(Document document, int station)
     {
         var identity = document.Identity;
+        var say = identity.Wording;
         var pieces = new List<string> { PdfHead.Short(identity.Part, 40) };
         if (identity.PartName.Length > 0 && identity.PartName != identity.Part)
         {
             pieces.Add(PdfHead.Short(identity.PartName, 30));
         }
 
-        pieces.Add(identity.Revision is { } revision ? $"revision\u00A0{PdfHead.Short(revision, 16)}" : "no\u00A0revision");
-        if (identity.Serial is { } serial)
+        pieces.Add(Held(IdentityLine.Revision(identity, identity.Revision is { } revision ? PdfHead.Short(revision, 16) : null)));
+        if (identity.Serial is not null || identity.OfOneBuild)
         {
-            pieces.Add($"serial\u00A0{PdfHead.Short(serial, 30)}");
-        }
-        else if (identity.OfOneBuild)
-        {
-            pieces.Add("serial\u00A0____________");
+            pieces.Add(Held(say.Say($"serial {PdfHead.Short(identity.Serial ?? "____________", 30)}")));
         }
 
         if (document.ForTheBench && document.Stations.Length > 0)
         {
-            pieces.Add($"station\u00A0{Numbers.Whole(station + 1)}");
+            pieces.Add(Held(say.Say($"station {Numbers.Whole(station + 1)}")));
         }
 
         if (identity.Printed is { } day)
         {
-            pieces.Add($"printed\u00A0{Numbers.Day(day)}");
+            pieces.Add(Held(say.Say($"printed {Numbers.Day(day)}")));
         }
 
         if (identity.OfOneBuild)
         {
-            pieces.Add("destroy\u00A0after\u00A0build");
+            pieces.Add(Held(say.Say("destroy after build")));
         }
 
         return string.Join(" · ", pieces);
     }
+
+    private static string Held(string text) => text.Replace(' ', '\u00A0');
 }

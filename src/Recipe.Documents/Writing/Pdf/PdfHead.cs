@@ -35,19 +35,20 @@ internal static class PdfHead
     {
         const double identityWide = 30, serialWide = 52, gap = 3;
         var identity = document.Identity;
+        var say = identity.Wording;
         var number = Number(index + 1, measures);
         var titleAt = number.Width + 3;
         var serialAt = width - serialWide;
         var identityAt = serialAt - gap - identityWide;
-        var title = TextPiece.Of(document.Stations[index].Title + (isContinued ? " (continued)" : ""), identityAt - titleAt - gap, measures.Station, 1.1, strong: true);
+        var title = TextPiece.Of(isContinued ? say.Say($"{document.Stations[index].Title} (continued)") : document.Stations[index].Title, identityAt - titleAt - gap, measures.Station, 1.1, strong: true);
         string[] about =
         [
             Short(identity.Part, 60),
-            identity.Revision is { } revision ? $"revision {Short(revision, 24)}" : "no revision",
-            $"station {index + 1} of {document.Stations.Length}",
+            IdentityLine.Revision(identity, identity.Revision is { } revision ? Short(revision, 24) : null),
+            say.Say($"station {index + 1} of {document.Stations.Length}"),
         ];
         var lines = new StackPiece([.. about.Select(text => TextPiece.Of(text, identityWide, 9, 1.2, align: Align.Right))]);
-        var row = new RowPiece([new(0, number.Piece), new(titleAt, title), new(identityAt, lines), new(serialAt, Serial(identity.Serial, serialWide))]);
+        var row = new RowPiece([new(0, number.Piece), new(titleAt, title), new(identityAt, lines), new(serialAt, Serial(identity.Serial, serialWide, say.Say("Serial")))]);
         return new FramedPiece(row, 0, 0, measures.Gap(1.5) + 1, (sheet, x, y, height) => sheet.Area(x, y + height - 1, width, 1, Fill.Black)) { After = 0.5 + measures.Gap(2) };
     }
 
@@ -66,12 +67,12 @@ internal static class PdfHead
         }), wide);
     }
 
-    private static RowPiece Serial(string? serial, double width)
+    private static RowPiece Serial(string? serial, double width, string what)
     {
         const double word = 12;
         var wide = width - word;
         return new RowPiece([
-            new Beside(0, TextPiece.Of("Serial", word, 9, 1.2)),
+            new Beside(0, TextPiece.Of(what, word, 9, 1.2)),
             new Beside(word, new MarkPiece(PdfMeasures.BlankHigh, (sheet, x, y) =>
             {
                 sheet.Frame(x, y, wide, PdfMeasures.BlankHigh, new Pen(0.5));

@@ -83,7 +83,7 @@ internal static class PdfPages
 
         var head = PdfHead.Of(document, index, room.Width, measures, isContinued: false);
         head.Keep = Keep.Firmly;
-        flow.Add([head, .. PdfBlocks.Of(document.Stations[index].Blocks, room.Width, room.Height - head.Height - measures.Gap(2.5), measures)]);
+        flow.Add([head, .. PdfBlocks.Of(document.Stations[index].Blocks, room.Width, room.Height - head.Height - measures.Gap(2.5), measures, document.Identity.Wording)]);
         return flow.Sheets;
     }
 
@@ -98,7 +98,7 @@ internal static class PdfPages
         {
             var at = -1;
             var head = PdfHead.Section(document.Stations[i].Title, room.Width, measures, () => at = flow.Current);
-            flow.Add([head, .. PdfBlocks.Of(document.Stations[i].Blocks, room.Width, room.Height - head.Height - 4, measures)]);
+            flow.Add([head, .. PdfBlocks.Of(document.Stations[i].Blocks, room.Width, room.Height - head.Height - 4, measures, document.Identity.Wording)]);
             starts.Add(at);
         }
 

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text;
+using Recipe.Documents.Layout;
+
+namespace Recipe.Documents.Languages;
+
+/// <summary>As <see cref="SentenceHandler"/>, for a sentence in which some of the values stand out.</summary>
+[InterpolatedStringHandler]
+internal readonly ref struct PhraseHandler
+{
+    private readonly StringBuilder _key;
+    private readonly ImmutableArray<Phrase>.Builder _values;
+
+    public PhraseHandler(int literalLength, int formattedCount)
+    {
+        _key = new StringBuilder(literalLength + (3 * formattedCount));
+        _values = ImmutableArray.CreateBuilder<Phrase>(formattedCount);
+    }
+
+    public void AppendLiteral(string text) => _key.Append(text);
+
+    public void AppendFormatted(Phrase value)
+    {
+        _key.Append('{').Append(_values.Count.ToString(CultureInfo.InvariantCulture)).Append('}');
+        _values.Add(value);
+    }
+
+    public void AppendFormatted(string? value) => AppendFormatted((Phrase)(value ?? ""));
+
+    /// <summary>The key and the values.</summary>
+    public (string Key, ImmutableArray<Phrase> Values) Take() => (_key.ToString(), _values.ToImmutable());
+}
