@@ -36,7 +36,10 @@ public static class Papers
     /// <summary>The sheet that goes with the part from station to station.</summary>
     public static PaperKind Traveller { get; } = new(
         "traveller", "Traveller", "every station of the build with targets, hold points and spaces to write in",
-        TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html) { Languages = Wordings.Tags };
+        TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html)
+    {
+        Languages = Wordings.Tags,
+    };
 
     /// <summary>What is cut before anything is mixed.</summary>
     public static PaperKind CutList { get; } = new(

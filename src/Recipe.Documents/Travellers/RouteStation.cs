@@ -38,26 +38,26 @@ internal static class RouteStation
         return new Station(context.Say("Cut, lay up dry, bag"), blocks.ToImmutable());
     }
 
-    /// <summary>From the closed bag to the open mould: H5, for an infusion H3, then H6 and H7.</summary>
+    /// <summary>From the bag, H5, to the open mould, H6 and H7; the bag of an infusion is closed by then.</summary>
     public static Station Cure(BenchContext context)
     {
-        var bagged = BagPaper.Applies(context.Paper.Input);
-        var infused = context.Process == Process.Infused;
-        var title = infused ? context.Say("Infuse and cure") : bagged ? context.Say("Bag, vacuum, cure") : context.Say("Cure");
+        var bags = BagPaper.Applies(context.Paper.Input) && context.Process != Process.Infused;
         return new Station(
-            title,
+            bags ? context.Say("Bag, vacuum, cure") : context.Say("Cure"),
             [
-                .. infused ? Infuse(context) : bagged ? Bagged(context) : [],
+                .. bags ? Bagged(context) : [],
                 Route(context, [Heat(context)]),
                 HoldPoints.Cure(context),
                 HoldPoints.Demould(context),
             ]);
     }
 
-    private static ImmutableArray<Block> Bagged(BenchContext context) => [Route(context, [Bag(context), Pump(context)]), HoldPoints.Leak(context)];
+    /// <summary>Resin into the dry stack, H3.</summary>
+    public static Station Infuse(BenchContext context) => new(
+        context.Say("Mix and infuse"),
+        [HoldPoints.Resin(context), context.SignedSteps("", [.. Pots(context), .. InfuseSteps.Of(context)]), InfuseSteps.IfBox(context)]);
 
-    private static ImmutableArray<Block> Infuse(BenchContext context) =>
-        [HoldPoints.Resin(context), context.SignedSteps("", [.. Pots(context), .. InfuseSteps.Of(context)]), InfuseSteps.IfBox(context)];
+    private static ImmutableArray<Block> Bagged(BenchContext context) => [Route(context, [Bag(context), Pump(context)]), HoldPoints.Leak(context)];
 
     private static CellRow Heat(BenchContext context)
     {

@@ -30,16 +30,24 @@ internal static class TravellerPaper
             yield return JoinStation.Build(context, join);
         }
 
-        yield return RouteStation.Cure(context);
-        if (joinsCured)
+        var cure = RouteStation.Cure(context);
+        var demould = joinsCured ? FinishStation.BuildApart(context, finish) : FinishStation.Build(context, finish);
+        if (context.Process == Process.Infused)
         {
-            yield return FinishStation.BuildApart(context, finish);
-            yield return JoinStation.Build(context, join!);
-            yield return FinishStation.BuildJoined(context, finish);
+            // The infusion fills a page; what follows it has room on one with the finishing.
+            yield return RouteStation.Infuse(context);
+            yield return new Station(context.Say("Cure, demould, finish"), [.. cure.Blocks, .. demould.Blocks]);
         }
         else
         {
-            yield return FinishStation.Build(context, finish);
+            yield return cure;
+            yield return demould;
+        }
+
+        if (joinsCured)
+        {
+            yield return JoinStation.Build(context, join!);
+            yield return FinishStation.BuildJoined(context, finish);
         }
 
         yield return CloseStation.Build(context, finish);
