@@ -37,9 +37,7 @@ public static class Papers
     public static PaperKind Traveller { get; } = new(
         "traveller", "Traveller", "every station of the build with targets, hold points and spaces to write in",
         TravellerPaper.Build, PaperFormat.Markdown, PaperFormat.Html)
-    {
-        Languages = Wordings.Tags,
-    };
+    { Languages = Wordings.Tags };
 
     /// <summary>What is cut before anything is mixed.</summary>
     public static PaperKind CutList { get; } = new(

@@ -20,7 +20,7 @@ internal static class Liquids
             return context.Say("No mix ratio is known: take it from the data sheet, and mix nothing before");
         }
 
-        var (name, ratio) = (Words.Of(resin, context.Wording), Phrase.Strong(QuantityText.Written(mix)));
+        var (name, ratio) = (Words.Of(resin, context.Wording), Phrase.Strong(Words.Of(mix, context.Wording)));
         return mix.Value.Basis == MixBasis.Volume
             ? context.SayPhrase($"{name}: mix {ratio}; the weights on the mix cards come from the densities")
             : context.SayPhrase($"{name}: mix {ratio}");

@@ -15,6 +15,16 @@ internal static class Words
     /// <summary>A resin with its hardener, where it has several.</summary>
     public static string Of(ResinSystem resin, Wording say) => resin.Hardener is { } hardener ? say.Say($"{Of((Material)resin)} with {hardener}") : Of((Material)resin);
 
+    /// <summary>A mix ratio as it was written, its basis in the language of the paper.</summary>
+    public static string Of(Figure<MixRatio> mix, Wording say)
+    {
+        const string weight = "\u00A0by weight", volume = "\u00A0by volume";
+        var text = QuantityText.Written(mix);
+        return text.EndsWith(weight, StringComparison.Ordinal) ? say.Say($"{text[..^weight.Length]}\u00A0by weight")
+            : text.EndsWith(volume, StringComparison.Ordinal) ? say.Say($"{text[..^volume.Length]}\u00A0by volume")
+            : text;
+    }
+
     /// <summary>A place as the author put it: a distance gets "at" in front, words stand as they are.</summary>
     public static string Place(string at)
     {

@@ -19,7 +19,7 @@ internal static class CoatSteps
         foreach (var coat in context.Part.Coats)
         {
             rows.Add(new GroupRow(coat.Material.Mix is { } mix
-                ? context.Say($"{Words.Of(coat.Material, context.Wording)}: mix {QuantityText.Written(mix)}")
+                ? context.Say($"{Words.Of(coat.Material, context.Wording)}: mix {Words.Of(mix, context.Wording)}")
                 : context.Say($"{Words.Of(coat.Material, context.Wording)}: no mix ratio is known")));
             rows.Add(BenchContext.Step(context.Say("Mix it by its mix card."), Amount(context, coat), new Blank(context.Say("coat mixed"), context.Text.ScaleUnit)));
             rows.Add(BenchContext.Tick(context.Say("Lay an even coat: no runs, no thin corners."), Film(context, coat)));

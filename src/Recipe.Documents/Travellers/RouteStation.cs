@@ -68,7 +68,7 @@ internal static class RouteStation
         return Step(context.Say("Cure"), context.Say("Follow the cure chart."), target, new Blank(context.Say("hottest part"), text.TemperatureUnit));
     }
 
-    private static CellRow Step(string station, string what, Cell target, Blank actual) => BenchContext.Step(Phrase.Strong(station + ". ") + what, target, actual);
+    private static CellRow Step(string station, string what, Cell target, Blank actual) => BenchContext.Step(Phrase.Strong(station + ".") + (" " + what), target, actual);
 
     private static Table Route(BenchContext context, IEnumerable<CellRow> rows) => context.SignedSteps("", rows);
 
