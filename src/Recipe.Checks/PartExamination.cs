@@ -8,7 +8,7 @@ namespace Recipe.Checks;
 /// <summary>A finding and the check that raised it.</summary>
 internal readonly record struct Raised(Check Check, Finding Finding);
 
-/// <summary>What the checks say of one part, before any reason is heard. See <see cref="CheckRunner.Conclude"/>.</summary>
+/// <summary>What the checks say of one part, before any reason is heard. See <see cref="Examiner.Conclude"/>.</summary>
 public sealed class PartExamination
 {
     internal PartExamination(Part part, ImmutableArray<Raised> raised, ImmutableArray<NotChecked> unspoken)

@@ -3,7 +3,6 @@ using Recipe.Checks;
 using Recipe.Compiler.Comparing;
 using Recipe.Documents;
 using Recipe.Model;
-using Recipe.Planning;
 
 namespace Recipe.Compiler;
 
@@ -43,7 +42,7 @@ public static class BenchPapers
     {
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(wish);
-        return file.Parts.Where(part => IsWanted(part, wish)).SelectMany(part => Write(file, part.Plan, wish));
+        return file.Parts.Where(part => IsWanted(part, wish)).SelectMany(part => Write(file, part, wish));
     }
 
     /// <summary>
@@ -59,16 +58,16 @@ public static class BenchPapers
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(wish);
         ArgumentNullException.ThrowIfNull(part);
-        var wanted = files.SelectMany(file => file.Parts.Where(part => IsWanted(part, wish)).Select(part => (File: file, part.Plan))).ToList();
+        var wanted = files.SelectMany(file => file.Parts.Where(part => IsWanted(part, wish)).Select(part => (File: file, Part: part))).ToList();
         if (wanted.Count == 1)
         {
-            part(new PartPapers(0, 1, wanted[0].Plan.Part.Name, Write(wanted[0].File, wanted[0].Plan, wish)));
+            part(new PartPapers(0, 1, wanted[0].Part.Part.Name, Write(wanted[0].File, wanted[0].Part, wish)));
             return;
         }
 
         try
         {
-            Parallel.For(0, wanted.Count, i => part(new PartPapers(i, wanted.Count, wanted[i].Plan.Part.Name, Write(wanted[i].File, wanted[i].Plan, wish))));
+            Parallel.For(0, wanted.Count, i => part(new PartPapers(i, wanted.Count, wanted[i].Part.Part.Name, Write(wanted[i].File, wanted[i].Part, wish))));
         }
         catch (AggregateException several)
         {
@@ -81,7 +80,7 @@ public static class BenchPapers
     public static string? Summary(CompiledFile file, string part, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(file);
-        return file.Parts.FirstOrDefault(known => known.Part.Name == part)?.Plan is { } found
+        return file.Parts.FirstOrDefault(known => known.Part.Name == part) is { } found
             ? PartSummary.Write(InputFor(file, found, new PaperWish { Part = part, Today = today }))
             : null;
     }
@@ -90,12 +89,12 @@ public static class BenchPapers
     /// Of the file's findings a paper carries those that its part earns by itself, so that the traveller of a part does not repeat the
     /// troubles of its variants.
     /// </summary>
-    internal static PaperInput InputFor(CompiledFile file, Plan plan, PaperWish wish)
+    internal static PaperInput InputFor(CompiledFile file, CompiledPart part, PaperWish wish)
     {
-        var own = CheckRunner.Run(plan, file.Bound.Model, wish.Today);
+        var own = new Examiner(file.Bound.Model, wish.Today).Conclude([part.Examination]);
         var earned = own.Findings.Concat(own.Accepted).Select(f => (f.Descriptor.Code, f.Where, f.Message)).ToHashSet();
         return new PaperInput(
-            plan,
+            part.Plan,
             [.. file.Report.Findings.Concat(file.Report.Accepted).Where(f => earned.Contains((f.Descriptor.Code, f.Where, f.Message)))],
             own.NotChecked,
             file.Revision,
@@ -108,7 +107,7 @@ public static class BenchPapers
             Units = wish.Units is { } units ? UnitsOf(units) : null,
             Paper = wish.PaperSize is { } size ? PaperOf(size) : null,
             Earlier = wish.Earlier?.Invoke(file.Source.Name) is { } before
-                ? FileComparer.EarlierOf(plan.Part.Name, before, wish.EarlierName, file, wish.Today)
+                ? FileComparer.EarlierOf(part.Part.Name, new FileVersions(before, wish.EarlierName, file, file.Source.Name), wish.Today)
                 : null,
         };
     }
@@ -116,11 +115,11 @@ public static class BenchPapers
     private static bool IsWanted(CompiledPart part, PaperWish wish) =>
         (wish.Part is null || wish.Part == part.Part.Name) && (wish.Only.IsEmpty || wish.Only.Contains(part.Part.Name));
 
-    private static List<WrittenPaper> Write(CompiledFile file, Plan plan, PaperWish wish)
+    private static List<WrittenPaper> Write(CompiledFile file, CompiledPart part, PaperWish wish)
     {
         var kinds = wish.Papers.IsEmpty ? Papers.All : [.. wish.Papers.Select(KindOf).Distinct()];
         var formats = (wish.Formats.IsEmpty ? Formats : wish.Formats).Select(FormatOf).ToHashSet();
-        return [.. PaperSet.Write(InputFor(file, plan, wish), kinds, formats).Select(written => new WrittenPaper(written.FileName, written.Bytes))];
+        return [.. PaperSet.Write(InputFor(file, part, wish), kinds, formats).Select(written => new WrittenPaper(written.FileName, written.Bytes))];
     }
 
     private static UnitSystem UnitsOf(string name) => name switch

@@ -29,8 +29,8 @@ public sealed record PaperWish
     /// <summary>Serial number of the piece, or null to leave a space for it.</summary>
     public string? Serial { get; init; }
 
-    /// <summary>How many good parts are wanted, 1 to <see cref="MostParts"/>.</summary>
-    public int Quantity { get; init; } = 1;
+    /// <summary>How many good parts are wanted, 1 to <see cref="MostParts"/>; null for as many as the recipe says.</summary>
+    public int? Quantity { get; init; }
 
     /// <summary>One of <see cref="BenchPapers.Units"/>, or null for the shop's.</summary>
     public string? Units { get; init; }

@@ -91,15 +91,14 @@ public sealed class Workspace
     {
         var bound = Binder.Bind(tree, _book, _uses);
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
-        var earlier = findings.ToArray();
-        var settings = SettingsFor(tree);
         var restsOn = RestsOn(tree);
+        var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: SettingsFor(tree));
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
             var plan = Planner.Plan(part, bound.Model);
-            return (plan, CheckRunner.Examine(plan, bound.Model, _today, earlier: earlier, settings: settings));
+            return (plan, examiner.Examine(plan));
         });
-        var report = CheckRunner.Conclude([.. parts.Select(part => part.Examination)], bound.Model, _today);
+        var report = examiner.Conclude([.. parts.Select(part => part.Examination)]);
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile

@@ -23,8 +23,8 @@ public sealed record PaperInput(
     /// <summary>Serial number of the piece that is built, or null to leave a space for it.</summary>
     public string? Serial { get; init; }
 
-    /// <summary>How many good parts are wanted; 1 or more.</summary>
-    public int Quantity { get; init; } = 1;
+    /// <summary>How many good parts are wanted, 1 or more; null for as many as the recipe says.</summary>
+    public int? Quantity { get; init; }
 
     /// <summary>Units of the papers, or null for the shop's.</summary>
     public UnitSystem? Units { get; init; }

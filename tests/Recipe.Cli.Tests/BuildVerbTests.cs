@@ -47,6 +47,20 @@ public sealed class BuildVerbTests
         Assert.Equal("keep", File.ReadAllText(mine));
     }
 
+    // The sample asks for 4.
+    [Theory]
+    [InlineData(null, 4)]
+    [InlineData("1", 1)]
+    [InlineData("7", 7)]
+    public void Cover_and_takeoff_are_for_as_many_parts_as_are_asked_for_or_else_as_the_recipe_says(string? asked, int parts)
+    {
+        using var bench = new Bench();
+        string[] wanted = asked is null ? [] : ["--quantity", asked];
+        Assert.Equal(ExitStatus.Clean, Bench.Run(["build", HatchLid, "--out", bench.Folder, "--only", "hatch-lid", "--format", "md", .. wanted]).Status);
+        Assert.Contains(parts == 1 ? "Materials for 1 part\n" : $"Materials for {parts} parts\n", File.ReadAllText(bench.PathOf("hatch-lid.takeoff.md")), StringComparison.Ordinal);
+        Assert.Matches($@"Good parts wanted:\*\* {parts}\n", File.ReadAllText(bench.PathOf("hatch-lid.cover.md")));
+    }
+
     [Fact]
     public void A_change_note_is_written_against_an_earlier_version()
     {

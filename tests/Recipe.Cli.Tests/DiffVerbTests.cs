@@ -63,6 +63,14 @@ public sealed class DiffVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_file_that_is_no_longer_used_counts()
+    {
+        Write("b/" + Lid, File.ReadAllText(At("a/" + Lid)).Replace("use \"shop.recipe\"\n", "", StringComparison.Ordinal));
+        var text = Diff(At("a/" + Lid), At("b/" + Lid));
+        Assert.Matches(@"- shop ours", text);
+    }
+
+    [Fact]
     public void Folders_are_compared_file_by_file()
     {
         Write("b/new.recipe", "language 1\n" + "part tray {\n  process hand\n}\n");

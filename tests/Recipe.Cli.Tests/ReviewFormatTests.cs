@@ -30,7 +30,7 @@ public sealed class ReviewFormatTests
         {
             Assert.Equal(result.GetProperty("ruleId").GetString(), rules[result.GetProperty("ruleIndex").GetInt32()].GetProperty("id").GetString()); // 3.27.6
             Assert.Contains(result.GetProperty("level").GetString(), new[] { "error", "warning", "note" }); // 3.27.10
-            Assert.EndsWith(".", result.GetProperty("message").GetProperty("text").GetString(), StringComparison.Ordinal); // 3.11.3
+            Assert.Matches(@"^\P{Ll}.*[^.?!:][.?]$", result.GetProperty("message").GetProperty("text").GetString()); // 3.11.3: a sentence, ended once
             var place = result.GetProperty("locations")[0].GetProperty("physicalLocation");
             Assert.True(Uri.IsWellFormedUriString(place.GetProperty("artifactLocation").GetProperty("uri").GetString(), UriKind.RelativeOrAbsolute)); // 3.10.1
             var region = place.GetProperty("region");
@@ -92,5 +92,6 @@ public sealed class ReviewFormatTests
         var lines = Bench.Run("check", Mistakes, "--format", "annotations").Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.NotEmpty(lines);
         Assert.All(lines, line => Assert.Matches(@"^::(error|warning|notice) file=[^,]+,line=\d+,endLine=\d+(,col=\d+,endColumn=\d+)?,title=RC\d{4} [a-z0-9-]+::.+\.$", line));
+        Assert.All(lines, line => Assert.DoesNotMatch(@"[.?]\.( |$)", line));
     }
 }

@@ -46,7 +46,7 @@ public sealed class TakeoffTests
         Assert.Equal(TakeoffSums.Of(lines).Sum(group => group.Costs.Sum(cost => cost.Amount)), total.Amount);
         Assert.Equal(lines.Count(line => line.Cost is null), without);
         var page = Papers.Write(HatchLid.Input, Papers.Takeoff, PaperFormat.Markdown).Replace('\u00A0', ' ');
-        var each = QuantityText.Money(total.Amount / JobTakeoff.Parts(context), total.Currency).Replace('\u00A0', ' ');
+        var each = QuantityText.Money(total.Amount / context.Parts, total.Currency).Replace('\u00A0', ' ');
         Assert.Contains(without == 0 ? each + ", if every part comes out good" : "at least " + each, page, StringComparison.Ordinal);
     }
 }

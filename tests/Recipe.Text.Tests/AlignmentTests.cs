@@ -7,8 +7,8 @@ public sealed class AlignmentTests
 {
     private static readonly Gen<string> Letters = Gen.Char['a', 'd'].Array[0, 9].Select(letters => new string(letters));
 
-    // Wagner and Fischer's own pair is not at hand; the two are the textbook pair of Cormen, Leiserson, Rivest and Stein, "Introduction to
-    // Algorithms", section on the longest common subsequence: ABCBDAB and BDCABA have one of length 4 (from memory).
+    // Cormen, Leiserson, Rivest and Stein, "Introduction to Algorithms", section on the longest common subsequence: ABCBDAB and BDCABA have
+    // one of length 4 (from memory).
     [Theory]
     [InlineData("ABCBDAB", "BDCABA", 4)]
     [InlineData("", "ABC", 0)]

@@ -25,7 +25,7 @@ internal static class BuildCommand
         var units = new Option<string?>("--units") { Description = "Units on the papers, instead of the shop's: metric, us or both." };
         units.AcceptOnlyFromAmong([.. BenchPapers.Units]);
         var serial = new Option<string?>("--serial") { Description = "Serial number of the piece that is built; without it the papers leave a space for it.", HelpName = "text" };
-        var quantity = new Option<int>("--quantity") { Description = "How many good parts are wanted, 1 to 100000.", HelpName = "n", DefaultValueFactory = _ => 1 };
+        var quantity = new Option<int?>("--quantity") { Description = "How many good parts are wanted, 1 to 100000, instead of the recipe's.", HelpName = "n" };
         quantity.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && !(int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is >= 1 and <= PaperWish.MostParts))
@@ -89,8 +89,8 @@ internal static class BuildCommand
             throw new CannotRunException($"there is no part named {missing} in these files.");
         }
 
-        using var earlier = since is null ? null : EarlierFiles.Open(since, terminal.Today);
-        wish = wish with { Earlier = earlier is null ? null : earlier.Compile, EarlierName = since ?? "" };
+        using var earlier = since is null ? null : File.Exists(since) ? RecipeVersion.OnDisk(terminal.Today) : RecipeVersion.At(since, terminal.Today);
+        wish = wish with { Earlier = earlier is null ? null : name => earlier.Compile(File.Exists(since) ? since : name), EarlierName = since ?? "" };
         using var output = new OutputSet(folder, flush: false);
         var progress = new Progress(terminal);
         BenchPapers.WriteAll(files, wish, part =>

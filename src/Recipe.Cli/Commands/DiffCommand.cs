@@ -45,7 +45,7 @@ internal static class DiffCommand
 
         using var old = oldIsPath ? RecipeVersion.OnDisk(today) : RecipeVersion.At(before, today);
         using var now = newIsPath || after is null ? RecipeVersion.OnDisk(today) : RecipeVersion.At(after, today);
-        var pairs = oldIsPath ? Pairs(before, after!) : newIsPath ? Named([after!, .. paths], old, now) : Named(paths, old, now);
+        var pairs = oldIsPath ? Pairs(before, after!, old) : newIsPath ? Named([after!, .. paths], old, now) : Named(paths, old, now);
         if (pairs.Count == 0)
         {
             throw new CannotRunException("there is no recipe to compare.");
@@ -63,7 +63,7 @@ internal static class DiffCommand
     private static bool IsPath(string name) => File.Exists(name) || Directory.Exists(name);
 
     /// <summary>Two files, or the files of two folders by their place in them.</summary>
-    private static List<(string? Old, string? New)> Pairs(string before, string after)
+    private static List<(string? Old, string? New)> Pairs(string before, string after, RecipeVersion disk)
     {
         if (File.Exists(before) != File.Exists(after))
         {
@@ -75,7 +75,6 @@ internal static class DiffCommand
             return [(before, after)];
         }
 
-        using var disk = RecipeVersion.OnDisk(default);
         var (old, now) = (Below(before), Below(after));
         return [.. old.Keys.Union(now.Keys).Order(StringComparer.Ordinal).Select(name => (old.GetValueOrDefault(name), now.GetValueOrDefault(name)))];
 

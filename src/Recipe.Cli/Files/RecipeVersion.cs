@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Recipe.Compiler;
 
 namespace Recipe.Cli.Files;
@@ -8,6 +9,7 @@ internal sealed class RecipeVersion : IDisposable
     private readonly GitFiles? _git;
     private readonly Workspace _workspace;
     private readonly string _shown;
+    private readonly ConcurrentDictionary<string, Lazy<CompiledFile?>> _compiled = new(StringComparer.Ordinal);
 
     private RecipeVersion(GitFiles? git, string shown, DateOnly today)
     {
@@ -34,8 +36,8 @@ internal sealed class RecipeVersion : IDisposable
         }
     }
 
-    /// <summary>A file of it; null when it has none of that name.</summary>
-    public CompiledFile? Compile(string name) => _workspace.TryCompile(name, out var file) ? file : null;
+    /// <summary>A file of it, compiled once; null when it has none of that name. Several threads may ask.</summary>
+    public CompiledFile? Compile(string name) => _compiled.GetOrAdd(name, key => new Lazy<CompiledFile?>(() => _workspace.TryCompile(key, out var file) ? file : null)).Value;
 
     /// <summary>What a file is called in this version.</summary>
     public string Shown(string name) => _shown.Length == 0 ? name : $"{name} ({_shown})";

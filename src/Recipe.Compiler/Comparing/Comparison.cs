@@ -23,14 +23,12 @@ public sealed class Comparison
     /// <summary>Compares files, the texts they use included.</summary>
     /// <param name="files">The files.</param>
     /// <param name="today">The day, as the workspaces were given it.</param>
-    public static Comparison Of(IEnumerable<FileVersions> files, DateOnly? today)
+    /// <param name="only">Only the part of this name in the later version, with the lines that belong to no other part; all when null.</param>
+    public static Comparison Of(IEnumerable<FileVersions> files, DateOnly? today, string? only = null)
     {
         ArgumentNullException.ThrowIfNull(files);
-        return new([.. files.Select(file => FileComparer.Of(file.Before, file.BeforeName, file.After, file.AfterName, today))]);
+        return new([.. files.Select(file => FileComparer.Of(file, today, only))]);
     }
-
-    /// <summary>The same of one part alone, with the lines that belong to no other part.</summary>
-    public Comparison Only(string part) => new([.. _files.Select(file => file.Of(part))]);
 
     /// <summary>As plain text for a terminal; each line that changed has one letter: + new, - gone, ~ changed, > moved, = renamed.</summary>
     public string AsText() => ChangeReport.AsText(_files);

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Documents;
+using Recipe.Syntax;
+using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Compiler.Comparing;
@@ -11,97 +13,111 @@ internal static class FileComparer
     private const double AlikeEnough = 0.6;
 
     /// <summary>Compares them, the texts they use included.</summary>
-    /// <param name="before">The earlier version; null when the file is new.</param>
-    /// <param name="beforeName">What that version is called.</param>
-    /// <param name="after">The later version; null when the file is gone.</param>
-    /// <param name="afterName">What that version is called.</param>
+    /// <param name="versions">The file in both versions.</param>
     /// <param name="today">The day, as the workspaces were given it.</param>
-    public static ComparedFile Of(CompiledFile? before, string beforeName, CompiledFile? after, string afterName, DateOnly? today)
+    /// <param name="only">Only the part of this name in the later version, with the lines that belong to no other part; all when null.</param>
+    public static ComparedFile Of(FileVersions versions, DateOnly? today, string? only = null)
     {
-        var old = Inputs(before, today);
-        var parts = ImmutableArray.CreateBuilder<ComparedPart>();
-        foreach (var now in Inputs(after, today))
+        var (before, after) = (versions.Before, versions.After);
+        var pairs = Pairs(before, after);
+        var wanted = pairs.Where(pair => only is null || pair.After?.Part.Name == only);
+        var others = pairs.Except(wanted).Select(pair => WrittenChange.ThingOf((pair.After ?? pair.Before)!.Part)).ToHashSet(StringComparer.Ordinal);
+        return new ComparedFile(
+            versions.BeforeName,
+            versions.AfterName,
+            [.. wanted.Select(pair => new ComparedPart(Input(before, pair.Before), Input(after, pair.After)))],
+            [.. Written(before, after, pairs).Where(line => !others.Contains(line.Thing))])
         {
-            var was = old.Find(input => input.Plan.Part.Name == now.Plan.Part.Name);
-            parts.Add(new ComparedPart(was, now));
+            Unread = only is null ? (Unread(before), Unread(after)) : ([], []),
+        };
+
+        PaperInput? Input(CompiledFile? file, CompiledPart? part) => part is null ? null : BenchPapers.InputFor(file!, part, new PaperWish { Today = today });
+    }
+
+    /// <summary>What a part is compared with on its change note; null when the earlier file has no such part.</summary>
+    public static EarlierVersion? EarlierOf(string part, FileVersions versions, DateOnly? today)
+    {
+        var compared = Of(versions, today, part);
+        return compared.Parts is [{ Before: { } earlier }, ..] ? new EarlierVersion(earlier, versions.BeforeName, compared.Lines) : null;
+    }
+
+    /// <summary>The parts of both versions: by name, then by what is written in them; what is gone comes last.</summary>
+    private static List<(CompiledPart? Before, CompiledPart? After)> Pairs(CompiledFile? before, CompiledFile? after)
+    {
+        List<CompiledPart> old = [.. before?.Parts ?? []];
+        var pairs = new List<(CompiledPart? Before, CompiledPart? After)>();
+        foreach (var now in after?.Parts ?? [])
+        {
+            var was = old.Find(part => part.Part.Name == now.Part.Name);
+            pairs.Add((was, now));
             _ = was is not null && old.Remove(was);
         }
 
-        for (var i = 0; i < parts.Count; i++)
+        for (var i = 0; i < pairs.Count && old.Count > 0; i++)
         {
-            if (parts[i] is { Before: null, After: { } now } && before is not null && after is not null
-                && old.Where(was => Alike(LineOf(before, was), LineOf(after, now)) >= AlikeEnough).MaxBy(was => Alike(LineOf(before, was), LineOf(after, now))) is { } same)
+            if (pairs[i].Before is null && MostAlike(old, before!, pairs[i].After!, after!) is { } same)
             {
-                parts[i] = new ComparedPart(same, now);
+                pairs[i] = (same, pairs[i].After);
                 old.Remove(same);
             }
         }
 
-        parts.AddRange(old.Select(gone => new ComparedPart(gone, null)));
-        return new ComparedFile(beforeName, afterName, parts.ToImmutable(), Written(before, after, parts))
-        {
-            Unread = (Unread(before), Unread(after)),
-        };
+        pairs.AddRange(old.Select(gone => ((CompiledPart?)gone, (CompiledPart?)null)));
+        return pairs;
     }
 
-    private static ImmutableArray<Finding> Unread(CompiledFile? file) => file is null ? [] : [.. file.Tree.Findings, .. file.Bound.Findings];
-
-    /// <summary>What a part is compared with on its change note; null when the earlier file has no such part.</summary>
-    public static EarlierVersion? EarlierOf(string part, CompiledFile before, string beforeName, CompiledFile after, DateOnly? today)
+    private static CompiledPart? MostAlike(List<CompiledPart> old, CompiledFile before, CompiledPart now, CompiledFile after)
     {
-        ArgumentNullException.ThrowIfNull(before);
-        ArgumentNullException.ThrowIfNull(after);
-        if (before.Parts.FirstOrDefault(known => known.Part.Name == part) is { } same)
-        {
-            return new EarlierVersion(BenchPapers.InputFor(before, same.Plan, new PaperWish { Today = today }), beforeName, Written(before, after, []));
-        }
-
-        // It may have had another name.
-        var compared = Of(before, beforeName, after, "", today);
-        return compared.Parts.FirstOrDefault(pair => pair.After?.Plan.Part.Name == part)?.Before is { } earlier
-            ? new EarlierVersion(earlier, beforeName, compared.Lines)
-            : null;
+        var lines = LinesOf(after, now);
+        var best = old.Select(part => (Part: part, Share: Alike(LinesOf(before, part), lines))).MaxBy(pair => pair.Share);
+        return best.Share >= AlikeEnough ? best.Part : null;
     }
 
-    private static List<PaperInput> Inputs(CompiledFile? file, DateOnly? today) =>
-        file is null ? [] : [.. file.Parts.Select(part => BenchPapers.InputFor(file, part.Plan, new PaperWish { Today = today }))];
+    private static double Alike(List<string> a, List<string> b) => a.Count + b.Count == 0 ? 0 : 2.0 * Alignment.Of(a, b).Length / (a.Count + b.Count);
 
-    private static WrittenLine? LineOf(CompiledFile file, PaperInput input)
+    private static List<string> LinesOf(CompiledFile file, CompiledPart part)
     {
-        var thing = (input.Plan.Part.VariantOf is null ? "part " : "variant ") + input.Plan.Part.Name;
-        return WrittenLine.Of(file.Tree).FirstOrDefault(line => line.Word == thing);
-    }
-
-    private static double Alike(WrittenLine? a, WrittenLine? b)
-    {
-        if (a is null || b is null)
-        {
-            return 0;
-        }
-
-        var (left, right) = (Leaves(a).ToList(), Leaves(b).ToList());
-        return left.Count + right.Count == 0 ? 0 : 2.0 * Text.Alignment.Of(left, right).Length / (left.Count + right.Count);
+        var thing = WrittenChange.ThingOf(part.Part);
+        return [.. WrittenLine.Of(file.Tree).Where(line => line.Word == thing).Take(1).SelectMany(Leaves)];
     }
 
     private static IEnumerable<string> Leaves(WrittenLine line) => line.Inside.IsEmpty ? [line.Key] : line.Inside.SelectMany(Leaves);
 
+    private static ImmutableArray<Finding> Unread(CompiledFile? file) => file is null ? [] : [.. file.Tree.Findings, .. file.Bound.Findings];
+
     // A part under another name is compared as if it had kept the one it has now.
-    private static ImmutableArray<WrittenChange> Written(CompiledFile? before, CompiledFile? after, IEnumerable<ComparedPart> parts)
+    private static IEnumerable<WrittenChange> Written(CompiledFile? before, CompiledFile? after, List<(CompiledPart? Before, CompiledPart? After)> pairs)
     {
-        var renamed = parts.Where(part => part.IsRenamed).ToDictionary(part => part.Before!.Plan.Part.Name, part => part.Name, StringComparer.Ordinal);
-        var changes = ImmutableArray.CreateBuilder<WrittenChange>();
-        changes.AddRange(WrittenComparison.Of(
-            before is null ? [] : [.. WrittenLine.Of(before.Tree).Select(line => Renamed(line, renamed))],
-            after is null ? [] : WrittenLine.Of(after.Tree)));
-        var used = (before?.Used ?? []).ToDictionary(tree => tree.Source.Name, StringComparer.Ordinal);
-        foreach (var tree in after?.Used ?? [])
+        var renamed = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (was, now) in pairs)
         {
-            // A used text may come from elsewhere, but it is known by its name.
-            var was = used.Values.FirstOrDefault(old => PathNames.FileName(old.Source.Name) == PathNames.FileName(tree.Source.Name));
-            changes.AddRange(WrittenComparison.Of(was is null ? [] : WrittenLine.Of(was), WrittenLine.Of(tree)));
+            if (was is not null && now is not null && was.Part.Name != now.Part.Name)
+            {
+                renamed[was.Part.Name] = now.Part.Name;
+            }
         }
 
-        return changes.ToImmutable();
+        var own = WrittenComparison.Of([.. LinesOf(before?.Tree).Select(line => Renamed(line, renamed))], LinesOf(after?.Tree));
+        return own.Concat(UsedPairs(before?.Used ?? [], after?.Used ?? []).SelectMany(pair => WrittenComparison.Of(LinesOf(pair.Before), LinesOf(pair.After))));
+    }
+
+    private static ImmutableArray<WrittenLine> LinesOf(SyntaxTree? tree) => tree is null ? [] : WrittenLine.Of(tree);
+
+    // The versions may stand in different folders: a text is known by its name without them.
+    private static IEnumerable<(SyntaxTree? Before, SyntaxTree? After)> UsedPairs(ImmutableArray<SyntaxTree> before, ImmutableArray<SyntaxTree> after)
+    {
+        var old = before.ToList();
+        foreach (var now in after)
+        {
+            var was = old.Find(tree => tree.Source.Name == now.Source.Name) ?? old.Find(tree => PathNames.FileName(tree.Source.Name) == PathNames.FileName(now.Source.Name));
+            yield return (was, now);
+            _ = was is not null && old.Remove(was);
+        }
+
+        foreach (var gone in old)
+        {
+            yield return (gone, null);
+        }
     }
 
     private static WrittenLine Renamed(WrittenLine line, Dictionary<string, string> names) =>

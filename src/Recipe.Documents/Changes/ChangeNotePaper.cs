@@ -36,7 +36,7 @@ internal static class ChangeNotePaper
             new(say.Say("Now"), context.Input.Revision is { } revision ? say.Say($"revision {revision}") : say.Say("no revision")),
         ]);
         var stack = PartChanges.OfStack(before, after);
-        var thing = (after.Part.VariantOf is null ? "part " : "variant ") + after.Part.Name;
+        var thing = WrittenChange.ThingOf(after.Part);
         var own = PartChanges.OfLines(earlier.Changes, thing, withoutPlies: !stack.IsEmpty);
         var other = PartChanges.OfLines(earlier.Changes.Where(change => change.Thing != thing && IsForThePart(change, context)), null, withoutPlies: false);
         ImmutableArray<ChangeRow> rows = [.. stack, .. own, .. other];

@@ -132,7 +132,7 @@ public static class ChangeReport
         var title = part.Thing + (part.IsRenamed ? $" (was {part.Before!.Plan.Part.Name})" : "");
         if (part is not { Before: { } before, After: { } after })
         {
-            var mark = part.Before is null ? Changes.ChangeMark.Added : Changes.ChangeMark.Removed;
+            var mark = part.Before is null ? ChangeMark.Added : ChangeMark.Removed;
             var figures = Figures.All.Select(figure => (figure, Value: figure.Value((part.After ?? part.Before)!.Plan))).Where(pair => pair.Value is not null)
                 .Select(pair => (pair.figure.Label, Text: pair.figure.Text(new QuantityText((part.After ?? part.Before)!.Plan.Shop), pair.Value!.Value)));
             return new Section(
@@ -152,9 +152,9 @@ public static class ChangeReport
     {
         var value = row.Mark switch
         {
-            Changes.ChangeMark.Added => row.Now,
-            Changes.ChangeMark.Removed => row.Was,
-            Changes.ChangeMark.Moved when row.Was == row.Now => row.Now,
+            ChangeMark.Added => row.Now,
+            ChangeMark.Removed => row.Was,
+            ChangeMark.Moved when row.Was == row.Now => row.Now,
             _ => $"{row.Was}  ->  {row.Now}",
         };
         return row.Difference.Length == 0 ? value : $"{value}  {row.Difference}";

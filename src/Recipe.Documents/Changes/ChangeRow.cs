@@ -30,7 +30,13 @@ internal sealed record ChangeRow(string Group, ChangeMark Mark, string What, str
     };
 
     /// <summary>The mark as a word.</summary>
-    public string Word => Mark switch
+    public string Word => Mark.Word();
+}
+
+/// <summary>Marks in words.</summary>
+internal static class ChangeMarks
+{
+    public static string Word(this ChangeMark mark) => mark switch
     {
         ChangeMark.Added => "new",
         ChangeMark.Removed => "gone",

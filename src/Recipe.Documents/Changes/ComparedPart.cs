@@ -16,7 +16,7 @@ public sealed record ComparedPart(PaperInput? Before, PaperInput? After)
     public bool IsRenamed => Before is not null && After is not null && Before.Plan.Part.Name != After.Plan.Part.Name;
 
     /// <summary>What it is called in a recipe: <c>part hatch-lid</c>.</summary>
-    internal string Thing => ((After ?? Before)!.Plan.Part.VariantOf is null ? "part " : "variant ") + Name;
+    internal string Thing => WrittenChange.ThingOf((After ?? Before)!.Plan.Part);
 }
 
 /// <summary>A file in two versions.</summary>
@@ -32,11 +32,4 @@ public sealed record ComparedFile(
 
     /// <summary>Whether nothing is different.</summary>
     public bool IsSame => Lines.IsEmpty && PartChanges.OfFindings(Unread.Before, Unread.After).IsEmpty && Parts.All(part => part is { Before: not null, After: not null, IsRenamed: false });
-
-    /// <summary>The same of one part alone, with the lines that belong to no other part.</summary>
-    public ComparedFile Of(string name)
-    {
-        var others = Parts.Where(part => part.Name != name).Select(part => part.Thing).ToHashSet(StringComparer.Ordinal);
-        return this with { Parts = Parts.RemoveAll(part => part.Name != name), Lines = Lines.RemoveAll(line => others.Contains(line.Thing)), Unread = ([], []) };
-    }
 }

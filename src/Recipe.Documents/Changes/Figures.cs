@@ -39,9 +39,7 @@ internal static class Figures
         }
 
         var sign = by > 0 ? "+" : "-";
-        var size = Printed(figure.Text(text, was), figure.Text(text, now)) ?? (figure.Key.EndsWith("_k", StringComparison.Ordinal)
-            ? Numbers.AtMost(Math.Abs(by) * (text.TemperatureUnit == "°F" ? 1.8 : 1), 0) + "\u00A0" + text.TemperatureUnit
-            : figure.Text(text, Math.Abs(by)));
+        var size = Printed(figure.Text(text, was), figure.Text(text, now)) ?? figure.Text(text, Math.Abs(by));
         return figure.InShares && was > 0 ? $"{sign}{size} ({sign}{Numbers.Significant(Math.Abs(by) / was * 100, 2)}\u00A0%)" : sign + size;
     }
 

@@ -21,15 +21,7 @@ internal static class PartChanges
         foreach (var change in StackComparison.Of(before.Stack, after.Stack).Where(change => change.IsChange))
         {
             var (was, now) = (Line(change.Before), Line(change.After));
-            var mark = change.Fate switch
-            {
-                LineFate.Added => ChangeMark.Added,
-                LineFate.Removed => ChangeMark.Removed,
-                LineFate.Renamed => ChangeMark.Renamed,
-                LineFate.Same => ChangeMark.Moved,
-                _ => ChangeMark.Changed,
-            };
-            rows.Add(new(Stack, mark, (change.After ?? change.Before)!.Item.Name, was, now, change is { Moved: true, Fate: not LineFate.Same } ? "moved too" : ""));
+            rows.Add(new(Stack, MarkOf(change), (change.After ?? change.Before)!.Item.Name, was, now, change is { Moved: true, Fate: not LineFate.Same } ? "moved too" : ""));
         }
 
         return rows.ToImmutable();
@@ -106,8 +98,28 @@ internal static class PartChanges
 
     private static ChangeMark Mark(double? was, double? now) => was is null ? ChangeMark.Added : now is null ? ChangeMark.Removed : ChangeMark.Changed;
 
-    private static string Line(StackPlan? line) =>
-        line is null ? "" : $"{(line.Number > 0 ? Numbers.Whole(line.Number) + ": " : "")}{WrittenText.ForReading(StackComparison.RestOf(line.Item))}";
+    /// <summary>What a line of the stack says, its number in front; nothing when there is none.</summary>
+    public static string Line(StackPlan? line, bool named = false)
+    {
+        if (line is null)
+        {
+            return "";
+        }
+
+        var head = string.Join(' ', new[] { line.Number > 0 ? Numbers.Whole(line.Number) : null, named ? line.Item.Name : null }.OfType<string>());
+        var says = WrittenText.ForReading(StackComparison.RestOf(line.Item));
+        return head.Length == 0 ? says : $"{head}: {says}";
+    }
+
+    /// <summary>What happened to a line of the stack, by its mark.</summary>
+    public static ChangeMark MarkOf(StackChange change) => change.Fate switch
+    {
+        LineFate.Added => ChangeMark.Added,
+        LineFate.Removed => ChangeMark.Removed,
+        LineFate.Renamed => ChangeMark.Renamed,
+        LineFate.Same => ChangeMark.Moved,
+        _ => ChangeMark.Changed,
+    };
 
     private static string GroupOf(WrittenChange change, string? thing)
     {

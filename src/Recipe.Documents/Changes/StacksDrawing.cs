@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
+using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Planning.Comparing;
 
@@ -17,7 +17,9 @@ internal static class StacksDrawing
     private const double SizePt = 9;
     private const double Top = 7;
     private const double Mould = 4;
+    private const double Edge = 0.5;
 
+    /// <summary>The drawing; null when neither version has a stack.</summary>
     public static Drawing? Of(Plan before, Plan after)
     {
         if (before.Stack.IsEmpty && after.Stack.IsEmpty)
@@ -26,78 +28,47 @@ internal static class StacksDrawing
         }
 
         var changes = StackComparison.Of(before.Stack, after.Stack);
-        var thick = before.Stack.Concat(after.Stack).Max(line => line.Thickness?.Value.Millimeters ?? 0);
-        var (left, right) = (Heights(before, thick), Heights(after, thick));
-        var height = Top + Math.Max(left.Values.Sum(), right.Values.Sum()) + Mould + 1;
-        var shapes = ImmutableArray.CreateBuilder<Shape>();
-        shapes.Add(new TextShape(new(BandWidth / 2, 4.5), "before", SizePt, Anchor.Middle, Strong: true));
-        shapes.Add(new TextShape(new(Width - (BandWidth / 2), 4.5), "after", SizePt, Anchor.Middle, Strong: true));
-        var lefts = Bands(shapes, 0.5, height, left, changes, line => changes.First(change => ReferenceEquals(change.Before, line)));
-        var rights = Bands(shapes, Width - BandWidth - 0.5, height, right, changes, line => changes.First(change => ReferenceEquals(change.After, line)));
+        var thickest = before.Stack.Concat(after.Stack).Max(ThicknessOf);
+        var height = Top + Math.Max(before.Stack.Sum(Band), after.Stack.Sum(Band)) + Mould + (2 * Edge);
+        var canvas = new Canvas(Width, height);
+        canvas.Text(BandWidth / 2, 4.5, "before", SizePt, Anchor.Middle, strong: true);
+        canvas.Text(Width - (BandWidth / 2), 4.5, "after", SizePt, Anchor.Middle, strong: true);
+        var left = Bands(before.Stack, Edge, changes.Where(change => change.Before is not null).ToDictionary<StackChange, object>(change => change.Before!, ReferenceEqualityComparer.Instance));
+        var right = Bands(after.Stack, Width - BandWidth - Edge, changes.Where(change => change.After is not null).ToDictionary<StackChange, object>(change => change.After!, ReferenceEqualityComparer.Instance));
         foreach (var change in changes)
         {
             if (change is { Before: { } was, After: { } now })
             {
-                shapes.Add(PathShape.Line(BandWidth + 0.5, lefts[was], Width - BandWidth - 0.5, rights[now], change.IsChange ? Pen.Firm : Pen.Thin));
+                canvas.Line(BandWidth + Edge, left[was], Width - BandWidth - Edge, right[now], change.IsChange ? Pen.Firm : Pen.Thin);
             }
         }
 
-        var what = changes.Where(change => change.IsChange).Select(change => $"{(change.After ?? change.Before)!.Item.Name} {Word(change)}");
-        return new Drawing(
-            "stacks", "Both stacks, the mould below", $"The plies before and after: {string.Join(", ", what.DefaultIfEmpty("no line is different"))}.", Width, height, shapes.ToImmutable());
+        var what = changes.Where(change => change.IsChange).Select(change => $"{(change.After ?? change.Before)!.Item.Name} {PartChanges.MarkOf(change).Word()}");
+        return canvas.Draw("stacks", "Both stacks, the mould below", $"The plies before and after: {string.Join(", ", what.DefaultIfEmpty("no line is different"))}.");
+
+        double Band(StackPlan line) => thickest > 0 ? Math.Max(LeastBand, MostBand * ThicknessOf(line) / thickest) : LeastBand;
+
+        // From the mould upwards; the answer is the height of the middle of each band.
+        Dictionary<object, double> Bands(ImmutableArray<StackPlan> stack, double x, Dictionary<object, StackChange> changeOf)
+        {
+            var middles = new Dictionary<object, double>(ReferenceEqualityComparer.Instance);
+            var at = height - Mould - Edge;
+            canvas.Add(PathShape.Box(x, at, BandWidth, Mould, Pen.Thin, Fill.Hatched));
+            foreach (var line in stack)
+            {
+                var change = changeOf[line];
+                at -= Band(line);
+                var middle = at + (Band(line) / 2);
+                canvas.Add(PathShape.Box(
+                    x, at, BandWidth, Band(line), change.IsChange ? Pen.Bold with { Dashed = change.Fate == LineFate.Removed } : Pen.Thin, line.Item is CoreItem ? Fill.Dotted : Fill.White));
+                canvas.Text(
+                    x + 1.5, middle + (Lettering.HeightMm(SizePt) / 2), Fitted.To(PartChanges.Line(line, named: true), SizePt, BandWidth - 3, change.IsChange), SizePt, strong: change.IsChange);
+                middles.Add(line, middle);
+            }
+
+            return middles;
+        }
     }
 
-    private static Dictionary<StackPlan, double> Heights(Plan plan, double thickest) => plan.Stack.ToDictionary(
-        line => line,
-        line => thickest > 0 ? Math.Max(LeastBand, MostBand * (line.Thickness?.Value.Millimeters ?? 0) / thickest) : LeastBand,
-        (IEqualityComparer<StackPlan>)ReferenceEqualityComparer.Instance);
-
-    // From the mould upwards; the answer is the height of the middle of each band.
-    private static Dictionary<StackPlan, double> Bands(
-        ImmutableArray<Shape>.Builder shapes, double x, double height, Dictionary<StackPlan, double> heights, ImmutableArray<StackChange> changes, Func<StackPlan, StackChange> changeOf)
-    {
-        var middles = new Dictionary<StackPlan, double>(ReferenceEqualityComparer.Instance);
-        var at = height - Mould - 0.5;
-        shapes.Add(PathShape.Box(x, at, BandWidth, Mould, Pen.Thin, Fill.Hatched));
-        var inOrder = changes.SelectMany(change => new[] { change.Before, change.After }).OfType<StackPlan>().Where(heights.ContainsKey).Distinct<StackPlan>(ReferenceEqualityComparer.Instance);
-        foreach (var line in inOrder.OrderBy(line => IndexOf(heights, line)))
-        {
-            var change = changeOf(line);
-            var band = heights[line];
-            at -= band;
-            shapes.Add(PathShape.Box(x, at, BandWidth, band, change.IsChange ? Pen.Bold with { Dashed = change.Fate == LineFate.Removed } : Pen.Thin, line.Item is Model.CoreItem ? Fill.Dotted : Fill.White));
-            var text = Fit($"{(line.Number > 0 ? Numbers.Whole(line.Number) + " " : "")}{line.Item.Name}: {WrittenText.ForReading(StackComparison.RestOf(line.Item))}", BandWidth - 3);
-            shapes.Add(new TextShape(new(x + 1.5, at + (band / 2) + (Lettering.HeightMm(SizePt) / 2)), text, SizePt, Strong: change.IsChange));
-            middles.Add(line, at + (band / 2));
-        }
-
-        return middles;
-    }
-
-    private static int IndexOf(Dictionary<StackPlan, double> heights, StackPlan line) => heights.Keys.TakeWhile(key => !ReferenceEquals(key, line)).Count();
-
-    private static string Word(StackChange change) => change.Fate switch
-    {
-        LineFate.Added => "new",
-        LineFate.Removed => "gone",
-        LineFate.Renamed => "renamed",
-        LineFate.Changed => "changed",
-        _ => "moved",
-    };
-
-    private static string Fit(string text, double width)
-    {
-        if (Lettering.WidthMm(text, SizePt, strong: true) <= width)
-        {
-            return text;
-        }
-
-        var length = text.Length;
-        while (length > 1 && Lettering.WidthMm(text[..length] + "…", SizePt, strong: true) > width)
-        {
-            length--;
-        }
-
-        return text[..length].TrimEnd() + "…";
-    }
+    private static double ThicknessOf(StackPlan line) => line.Thickness?.Value.Millimeters ?? 0;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Model;
 
 namespace Recipe.Documents;
 
@@ -9,7 +10,15 @@ namespace Recipe.Documents;
 /// <param name="Was">What stood behind it; null when there was no such line.</param>
 /// <param name="Now">What stands behind it now; null when the line is gone.</param>
 /// <param name="Moved">Whether the same line stands between other lines than before.</param>
-public sealed record WrittenChange(string Thing, string Block, string Word, string? Was, string? Now, bool Moved = false);
+public sealed record WrittenChange(string Thing, string Block, string Word, string? Was, string? Now, bool Moved = false)
+{
+    /// <summary>What a part is called in a recipe: <c>part hatch-lid</c>, <c>variant hatch-lid-no-veil</c>.</summary>
+    public static string ThingOf(Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return (part.VariantOf is null ? "part " : "variant ") + part.Name;
+    }
+}
 
 /// <summary>The version of a part that it is compared with.</summary>
 /// <param name="Input">What its papers were made from.</param>

@@ -73,7 +73,7 @@ internal static class CoverPaper
         var say = context.Wording;
         return new Facts(
         [
-            new(say.Say("Good parts wanted"), Numbers.Whole(Math.Max(1, context.Input.Quantity))),
+            new(say.Say("Good parts wanted"), Numbers.Whole(context.Parts)),
             new(say.Say("Customer, job"), Phrase.Empty, new Blank(say.Say("customer and job"))),
             new(say.Say("Due"), Phrase.Empty, new Blank(say.Say("when it is due"))),
             new(say.Say("Released by"), Phrase.Empty, new Blank(say.Say("who released the papers"))),

@@ -9,7 +9,8 @@ namespace Recipe.Documents.Drawings;
 /// </summary>
 internal static class Lettering
 {
-    private const double MmPerPoint = 25.4 / 72;
+    /// <summary>A point of type is a 72nd of an inch.</summary>
+    public const double MmPerPoint = 25.4 / 72;
 
     /// <summary>Height of capitals and digits of a size, mm.</summary>
     public static double HeightMm(double sizePt) => 0.73 * sizePt * MmPerPoint;

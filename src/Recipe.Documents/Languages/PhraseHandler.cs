@@ -6,7 +6,7 @@ using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Languages;
 
-/// <summary>As <see cref="SentenceHandler"/>, for a sentence in which some of the values stand out.</summary>
+/// <summary>Takes an interpolated sentence apart into its key, with {0} to {9} where values stand, and the values, of which some may stand out.</summary>
 [InterpolatedStringHandler]
 internal readonly ref struct PhraseHandler
 {
@@ -28,6 +28,8 @@ internal readonly ref struct PhraseHandler
     }
 
     public void AppendFormatted(string? value) => AppendFormatted((Phrase)(value ?? ""));
+
+    public void AppendFormatted<T>(T value) => AppendFormatted(value is IFormattable f ? f.ToString(null, CultureInfo.InvariantCulture) : value?.ToString());
 
     /// <summary>The key and the values.</summary>
     public (string Key, ImmutableArray<Phrase> Values) Take() => (_key.ToString(), _values.ToImmutable());

@@ -22,11 +22,7 @@ internal sealed class Wording(string language, ImmutableDictionary<string, strin
     public string Say(string sentence) => Find(sentence);
 
     /// <summary>A sentence with values.</summary>
-    public string Say(SentenceHandler sentence)
-    {
-        var (key, values) = sentence.Take();
-        return string.Concat(Pieces(Find(key)).Select(piece => piece.Hole is { } hole && hole < values.Count ? values[hole] : piece.Text));
-    }
+    public string Say(PhraseHandler sentence) => SayPhrase(sentence).Plain;
 
     /// <summary>A sentence in which some of the values stand out.</summary>
     public Phrase SayPhrase(PhraseHandler sentence)

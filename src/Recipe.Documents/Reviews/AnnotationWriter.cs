@@ -1,5 +1,6 @@
-using System.Globalization;
 using System.Text;
+using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
 using Recipe.Text.Findings;
 
 namespace Recipe.Documents;
@@ -21,9 +22,9 @@ public static class AnnotationWriter
                 Severity.Warning => "warning",
                 _ => "notice",
             };
-            text.Append($"::{level} file={Property(finding.Where.Source.Name)},line={Whole(start.Line + 1)},endLine={Whole(end.Line + 1)}")
-                .Append(start.Line == end.Line ? $",col={Whole(start.Column + 1)},endColumn={Whole(end.Column + 1)}" : "")
-                .Append($",title={Property($"{finding.Descriptor.Code} {finding.Descriptor.Name}")}::{Data($"{SarifWriter.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}")}\n");
+            text.Append($"::{level} file={Property(finding.Where.Source.Name)},line={Numbers.Whole(start.Line + 1)},endLine={Numbers.Whole(end.Line + 1)}")
+                .Append(start.Line == end.Line ? $",col={Numbers.Whole(start.Column + 1)},endColumn={Numbers.Whole(end.Column + 1)}" : "")
+                .Append($",title={Property($"{finding.Descriptor.Code} {finding.Descriptor.Name}")}::{Data($"{Words.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}")}\n");
         }
 
         return text.ToString();
@@ -32,6 +33,4 @@ public static class AnnotationWriter
     private static string Data(string text) => text.Replace("%", "%25", StringComparison.Ordinal).Replace("\r", "%0D", StringComparison.Ordinal).Replace("\n", "%0A", StringComparison.Ordinal);
 
     private static string Property(string text) => Data(text).Replace(":", "%3A", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal);
-
-    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using System.Text;
 using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
 using Recipe.Documents.Writing;
 using Recipe.Text.Findings;
 
@@ -19,10 +19,10 @@ public static class JUnitWriter
         ArgumentNullException.ThrowIfNull(files);
         var xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"utf-8\"?>\n");
         var all = files.SelectMany(file => file.Findings).ToList();
-        xml.Append($"<testsuites name=\"recipe check\" tests=\"{Whole(files.Sum(file => Math.Max(1, file.Findings.Count)))}\" failures=\"{Whole(Errors(all))}\" errors=\"0\">\n");
+        xml.Append($"<testsuites name=\"recipe check\" tests=\"{Numbers.Whole(files.Sum(file => Math.Max(1, file.Findings.Count)))}\" failures=\"{Numbers.Whole(Errors(all))}\" errors=\"0\">\n");
         foreach (var (name, findings) in files)
         {
-            xml.Append($"  <testsuite name=\"{HtmlText.Escape(name)}\" tests=\"{Whole(Math.Max(1, findings.Count))}\" failures=\"{Whole(Errors(findings))}\" errors=\"0\" skipped=\"0\">\n");
+            xml.Append($"  <testsuite name=\"{HtmlText.Escape(name)}\" tests=\"{Numbers.Whole(Math.Max(1, findings.Count))}\" failures=\"{Numbers.Whole(Errors(findings))}\" errors=\"0\" skipped=\"0\">\n");
             if (findings.Count == 0)
             {
                 xml.Append($"    <testcase classname=\"{HtmlText.Escape(name)}\" name=\"nothing wrong found\" />\n");
@@ -30,8 +30,8 @@ public static class JUnitWriter
 
             foreach (var finding in findings)
             {
-                var text = HtmlText.Escape($"{finding.Where}: {SarifWriter.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}");
-                xml.Append($"    <testcase classname=\"{HtmlText.Escape(name)}\" name=\"{HtmlText.Escape($"{finding.Descriptor.Code} {finding.Descriptor.Name}, line {Whole(finding.Where.Start.Line + 1)}")}\">\n")
+                var text = HtmlText.Escape($"{finding.Where}: {Words.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}");
+                xml.Append($"    <testcase classname=\"{HtmlText.Escape(name)}\" name=\"{HtmlText.Escape($"{finding.Descriptor.Code} {finding.Descriptor.Name}, line {Numbers.Whole(finding.Where.Start.Line + 1)}")}\">\n")
                     .Append(finding.Severity == Severity.Error
                         ? $"      <failure type=\"{finding.Descriptor.Code}\" message=\"{HtmlText.Escape(PlainText.Spaced(finding.Message))}\">{text}</failure>\n"
                         : $"      <system-out>{text}</system-out>\n")
@@ -45,6 +45,4 @@ public static class JUnitWriter
     }
 
     private static int Errors(IEnumerable<Finding> findings) => findings.Count(finding => finding.Severity == Severity.Error);
-
-    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using Recipe.Documents.Quantities;
 using Recipe.Documents.Reviews;
+using Recipe.Documents.Shared;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
@@ -42,7 +44,7 @@ public static class SarifWriter
     private static SarifRule Rule(FindingDescriptor rule) => new(
         rule.Code,
         string.Concat(rule.Name.Split('-').Select(word => char.ToUpperInvariant(word[0]) + word[1..])),
-        new SarifText(Sentence(rule.Title)),
+        new SarifText(Words.Sentence(rule.Title)),
         new SarifText(rule.Reason),
         new SarifText($"{rule.Reason} {rule.Remedy} From: {rule.Source}"),
         new SarifConfiguration(Level(rule.Severity)));
@@ -54,7 +56,7 @@ public static class SarifWriter
         finding.Descriptor.Code,
         index[finding.Descriptor.Code],
         Level(finding.Severity),
-        new SarifText(Sentence(finding.Message)),
+        new SarifText(Words.Sentence(finding.Message)), // 3.11.3 asks for a sentence
         [new SarifLocation(Place(finding.Where))],
         [.. finding.Labels.Select((label, i) => new SarifLocation(Place(label.Where), i + 1, new SarifText(label.Text)))],
         ImmutableDictionary<string, string>.Empty.Add("recipeLine/v1", fingerprint),
@@ -87,7 +89,7 @@ public static class SarifWriter
         var words = string.Join(' ', line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         var key = $"{finding.Descriptor.Code}\0{finding.Where.Source.Name}\0{words}";
         seen[key] = seen.GetValueOrDefault(key) + 1;
-        return $"{Hash(key).ToString("x16", CultureInfo.InvariantCulture)}:{seen[key].ToString(CultureInfo.InvariantCulture)}";
+        return $"{Hash(key).ToString("x16", CultureInfo.InvariantCulture)}:{Numbers.Whole(seen[key])}";
     }
 
     // FNV-1a of 64 bits (Fowler, Noll, Vo; RFC 9923): the same on every machine and in every version.
@@ -99,7 +101,4 @@ public static class SarifWriter
         Severity.Warning => "warning",
         _ => "note",
     };
-
-    /// <summary>A message as a sentence, as 3.11.3 asks.</summary>
-    internal static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..] + (text.EndsWith('.') ? "" : ".");
 }

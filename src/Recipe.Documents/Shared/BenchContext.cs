@@ -69,7 +69,7 @@ internal sealed class BenchContext(PaperInput input)
     public string Say(string sentence) => Wording.Say(sentence);
 
     /// <summary>The same with values.</summary>
-    public string Say(Languages.SentenceHandler sentence) => Wording.Say(sentence);
+    public string Say(Languages.PhraseHandler sentence) => Wording.Say(sentence);
 
     /// <summary>The same with values that stand out.</summary>
     public Phrase SayPhrase(Languages.PhraseHandler sentence) => Wording.SayPhrase(sentence);

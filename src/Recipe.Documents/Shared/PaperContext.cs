@@ -28,6 +28,9 @@ internal sealed class PaperContext
 
     public Part Part => Plan.Part;
 
+    /// <summary>How many good parts the job is for: the number asked for, or else the recipe's.</summary>
+    public int Parts => Input.Quantity ?? Math.Max(1, Part.Quantity);
+
     public QuantityText Text { get; }
 
     /// <summary>The words of the paper; every sentence that stands on it goes through <c>Wording.Say</c>.</summary>

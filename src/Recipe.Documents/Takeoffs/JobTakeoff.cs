@@ -9,14 +9,11 @@ namespace Recipe.Documents.Takeoffs;
 /// <summary>The takeoff for all the parts of the job, where another number is asked for than the recipe gives.</summary>
 internal static class JobTakeoff
 {
-    /// <summary>How many good parts the job is for: the number asked for, or else the recipe's.</summary>
-    public static int Parts(PaperContext context) => context.Input.Quantity > 1 ? context.Input.Quantity : Math.Max(1, context.Part.Quantity);
-
     /// <summary>The lines for all of them. Amounts and costs grow with the number of parts; what is on the shelf does not.</summary>
     public static ImmutableArray<TakeoffLine> Lines(PaperContext context)
     {
         var lines = context.Plan.Takeoff;
-        var factor = (double)Parts(context) / Math.Max(1, context.Part.Quantity);
+        var factor = (double)context.Parts / Math.Max(1, context.Part.Quantity);
         if (factor == 1)
         {
             return lines;

@@ -75,7 +75,7 @@ internal static class TakeoffData
         foreach (var (currency, amount) in costs)
         {
             rows.Add("total", ("cost", Adding(amount, lines, line => line.Price?.Currency == currency ? line.Cost : null)), ("currency", currency), ("note", Without(without, "price")));
-            rows.Add("total-of-one-part", ("cost", decimal.Round(amount / JobTakeoff.Parts(context), 4)), ("currency", currency), ("note", "every part counted as good"));
+            rows.Add("total-of-one-part", ("cost", decimal.Round(amount / context.Parts, 4)), ("currency", currency), ("note", "every part counted as good"));
         }
     }
 

@@ -34,7 +34,7 @@ internal static class TakeoffPaper
         : [.. resin.Lines.Select(line => line.Mass.RestsOn), resin.Need.RestsOn, resin.ToMix.RestsOn, .. context.Plan.Join?.TapeResin is { } tape ? [tape.RestsOn] : Array.Empty<ImmutableArray<string>>()];
 
     private static string MaterialsTitle(PaperContext context) =>
-        JobTakeoff.Parts(context) == 1 ? context.Wording.Say("Materials for 1 part") : context.Wording.Say($"Materials for {Numbers.Whole(JobTakeoff.Parts(context))} parts");
+        context.Parts == 1 ? context.Wording.Say("Materials for 1 part") : context.Wording.Say($"Materials for {Numbers.Whole(context.Parts)} parts");
 
     /// <summary>The part in facts: what it is, what it weighs, how thick it is.</summary>
     public static ImmutableArray<Block> PartBlocks(PaperContext context)
@@ -142,7 +142,7 @@ internal static class TakeoffPaper
             yield break;
         }
 
-        var parts = JobTakeoff.Parts(context);
+        var parts = context.Parts;
         var each = QuantityText.Money(cost.Amount / parts, cost.Currency);
         yield return new Facts(
         [

@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 
@@ -10,7 +11,6 @@ namespace Recipe.Documents.Writing;
 /// </summary>
 internal static class SvgWriter
 {
-    private const double MmPerPoint = 25.4 / 72;
     private const string Face = "'DejaVu Sans Condensed', 'Arial Narrow', 'Liberation Sans', Arial, sans-serif";
 
     /// <summary>The drawing as a file.</summary>
@@ -59,7 +59,7 @@ internal static class SvgWriter
             _ => "",
         };
         var turn = text.Upright ? $" transform=\"rotate(-90 {N(text.At.X)} {N(text.At.Y)})\"" : "";
-        return $"<text x=\"{N(text.At.X)}\" y=\"{N(text.At.Y)}\" font-size=\"{N(text.SizePt * MmPerPoint)}\"{anchor}{(text.Strong ? " font-weight=\"bold\"" : "")}{turn}>{HtmlText.Escape(text.Text)}</text>";
+        return $"<text x=\"{N(text.At.X)}\" y=\"{N(text.At.Y)}\" font-size=\"{N(text.SizePt * Lettering.MmPerPoint)}\"{anchor}{(text.Strong ? " font-weight=\"bold\"" : "")}{turn}>{HtmlText.Escape(text.Text)}</text>";
     }
 
     private static string Paint(string name, Pen? pen, Fill fill)

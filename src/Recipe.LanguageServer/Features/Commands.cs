@@ -80,7 +80,7 @@ internal sealed class Commands : IFeature
         }
 
         new Workspace(files, session.Today).TryCompile(file.Source.Name, out var before);
-        return Comparison.Of([new FileVersions(before, "the last commit", file, PathNames.FileName(file.Source.Name))], session.Today).Only(part).AsMarkdown();
+        return Comparison.Of([new FileVersions(before, "the last commit", file, PathNames.FileName(file.Source.Name))], session.Today, part).AsMarkdown();
     }
 
     private static string[] Write(Session session, CompiledFile file, string part)

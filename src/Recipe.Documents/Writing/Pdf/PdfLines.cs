@@ -1,5 +1,6 @@
 using System.Text;
 using Recipe.Documents.Fonts;
+using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing.Pdf;
@@ -20,8 +21,6 @@ internal sealed record Line(IReadOnlyList<Stretch> Stretches, double WidthMm);
 /// </summary>
 internal static class PdfLines
 {
-    private const double MmPerPoint = 25.4 / 72;
-
     /// <summary>A text of some faces and sizes.</summary>
     public readonly record struct Ink(string Text, bool Strong, double SizePt);
 
@@ -73,7 +72,7 @@ internal static class PdfLines
     }
 
     /// <summary>Width of a text, mm.</summary>
-    public static double WidthOf(string text, bool strong, double sizePt) => FontFile.Of(strong).WidthOf(text) * sizePt * MmPerPoint;
+    public static double WidthOf(string text, bool strong, double sizePt) => FontFile.Of(strong).WidthOf(text) * sizePt * Lettering.MmPerPoint;
 
     private static IEnumerable<Word> Words(IEnumerable<Ink> text)
     {
@@ -141,7 +140,7 @@ internal static class PdfLines
             piece.Clear();
             foreach (var rune in ink.Text.EnumerateRunes())
             {
-                var advance = FontFile.Of(ink.Strong).WidthOf(rune) * ink.SizePt * MmPerPoint;
+                var advance = FontFile.Of(ink.Strong).WidthOf(rune) * ink.SizePt * Lettering.MmPerPoint;
                 if (width > 0 && width + advance > widthMm)
                 {
                     inks.Add(ink with { Text = piece.ToString() });

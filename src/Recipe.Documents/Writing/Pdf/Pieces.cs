@@ -1,3 +1,4 @@
+using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing.Pdf;
@@ -5,20 +6,18 @@ namespace Recipe.Documents.Writing.Pdf;
 /// <summary>Lines of text.</summary>
 internal sealed class TextPiece(IReadOnlyList<Line> lines, double width, double sizePt, double leading, Align align = Align.Left) : Piece
 {
-    private const double MmPerPoint = 25.4 / 72;
-
     // Ascent and descent of the font, to set a line in the middle of its height as a browser does.
     private const double Ascent = 0.928;
     private const double Descent = 0.236;
 
-    private double LineHeight => leading * sizePt * MmPerPoint;
+    private double LineHeight => leading * sizePt * Lettering.MmPerPoint;
 
     public override double Height => lines.Count * LineHeight;
 
     public override bool PartsEasily => lines.Count > 6;
 
     /// <summary>Where the base line of the first line stands, from the top.</summary>
-    public double Baseline => ((leading - Ascent - Descent) / 2 * sizePt * MmPerPoint) + (Ascent * sizePt * MmPerPoint);
+    public double Baseline => ((leading - Ascent - Descent) / 2 * sizePt * Lettering.MmPerPoint) + (Ascent * sizePt * Lettering.MmPerPoint);
 
     public static TextPiece Of(IEnumerable<PdfLines.Ink> text, double width, double sizePt, double leading, Align align = Align.Left) =>
         new(PdfLines.Break(text, width), width, sizePt, leading, align);

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>Examines the parts of one file one by one, and says what all of it comes to. Parts may be examined side by side.</summary>
+public sealed class Examiner
+{
+    private readonly RecipeModel _model;
+    private readonly DateOnly? _today;
+    private readonly IReadOnlyList<Check> _checks;
+    private readonly HeldSeverities _held;
+    private readonly Misread _misread;
+
+    /// <summary>Prepares to examine the parts of a file. The parameters are those of <see cref="CheckRunner"/>.</summary>
+    public Examiner(
+        RecipeModel model, DateOnly? today, IReadOnlyList<Check>? checks = null, IReadOnlyList<Finding>? earlier = null, IReadOnlyList<SeveritySetting>? settings = null)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        _model = model;
+        _today = today;
+        _checks = checks ?? CheckCatalogue.All;
+        _held = new HeldSeverities([.. model.Settings, .. settings ?? []]);
+        _misread = new Misread(earlier ?? []);
+    }
+
+    /// <summary>What the checks say of one part, before any reason is heard.</summary>
+    public PartExamination Examine(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var raised = ImmutableArray.CreateBuilder<Raised>();
+        var unspoken = ImmutableArray.CreateBuilder<NotChecked>();
+        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck)))
+        {
+            var context = new CheckContext(check, plan, _model, _today) { Held = _held.Of(check) };
+            if (check.Reads(plan.Part) is { } lines && _misread.HasOne(lines))
+            {
+                context.NotChecked($"a line of {lines.Head.Text} is not understood", lines.Head);
+            }
+            else
+            {
+                check.Examine(context);
+            }
+
+            foreach (var finding in context.Findings)
+            {
+                raised.Add(new(check, finding));
+            }
+
+            if (context.NotCheckedNote is { } note)
+            {
+                unspoken.Add(note);
+            }
+        }
+
+        return new PartExamination(plan.Part, raised.ToImmutable(), unspoken.ToImmutable());
+    }
+
+    /// <summary>What the examinations of the parts of a file come to when the reasons written in it are heard.</summary>
+    /// <param name="parts">The examinations, in the order of the file.</param>
+    public CheckReport Conclude(IReadOnlyList<PartExamination> parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        var waivers = new WaiverBook([.. parts.Select(p => p.Part)], _model, _today, _checks);
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        var accepted = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var part in parts)
+        {
+            foreach (var (check, finding) in part.Raised)
+            {
+                var because = waivers.ReasonToAccept(part.Part, check, finding.Descriptor);
+                (because is null ? findings : accepted).Add(because is null ? finding : finding with { AcceptedBecause = because });
+            }
+
+            foreach (var note in part.Unspoken)
+            {
+                waivers.CouldNotCheck(note.Descriptor);
+            }
+        }
+
+        if (parts.Count > 0)
+        {
+            findings.AddRange(ExamineWaivers(waivers));
+        }
+
+        findings.AddRange(ExamineSettings());
+        return new CheckReport(
+            [.. Once(findings)],
+            [.. Once(accepted)],
+            [
+                .. parts.SelectMany(p => p.Unspoken)
+                    .Distinct()
+                    .OrderBy(n => n.Descriptor.Code, StringComparer.Ordinal)
+                    .ThenBy(n => n.Missing, StringComparer.Ordinal),
+            ]);
+    }
+
+    private IEnumerable<Finding> ExamineWaivers(WaiverBook waivers)
+    {
+        var uses = waivers.Uses();
+        foreach (var check in _checks.OfType<WaiverCheck>())
+        {
+            var context = new CheckContext(check, null, _model, _today) { Waivers = uses };
+            check.Examine(context);
+            foreach (var finding in context.Findings)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    private IEnumerable<Finding> ExamineSettings()
+    {
+        foreach (var check in _checks.OfType<SettingCheck>())
+        {
+            var context = new CheckContext(check, null, _model, _today);
+            foreach (var setting in _model.Settings)
+            {
+                check.Examine(context, setting, _checks.FirstOrDefault(c => HeldSeverities.Names(setting, c.Descriptor)));
+            }
+
+            foreach (var finding in context.Findings)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> Once(IEnumerable<Finding> findings) => findings
+        .DistinctBy(f => (f.Descriptor.Code, f.Where, f.Message))
+        .Order(Comparer<Finding>.Create(Finding.Compare));
+}
