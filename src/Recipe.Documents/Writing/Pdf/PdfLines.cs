@@ -1,6 +1,6 @@
 using System.Text;
-using Recipe.Documents.Fonts;
 using Recipe.Documents.Drawings;
+using Recipe.Documents.Fonts;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing.Pdf;
