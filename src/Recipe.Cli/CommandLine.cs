@@ -16,6 +16,7 @@ internal static class CommandLine
         {
             CheckCommand.Create(terminal),
             BuildCommand.Create(terminal),
+            CompareCommand.Create(terminal),
             DiffCommand.Create(terminal),
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
