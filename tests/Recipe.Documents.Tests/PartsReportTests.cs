@@ -14,7 +14,7 @@ public sealed class PartsReportTests
 {
     private static readonly PartOnReport[] Parts =
     [
-        new("hatch-lid", HatchLid.Input), new("rudder", RudderHalves.Input), new("tube", TubeInfused.Input), new("bare", Bare.Input), new("a | \"b\" <c>", Hostile.Input),
+        new("hatch-lid", HatchLid.Input), new("rudder", RudderHalves.Input), new("tube", TubeInfused.Input), new("bare", Bare.Input), new("a | \"b\" <c>", Hostile.With("<script>alert(1)</script> =cmd() \"a\" | b")),
     ];
 
     [Fact]
@@ -73,12 +73,12 @@ public sealed class PartsReportTests
 
     [Fact]
     public void Pictures_of_any_points_keep_the_rules_of_drawings() =>
-        Gen.Select(Gen.Double[-1e6, 1e6], Gen.Double[1e-9, 1e6], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Bool, Gen.Bool, Gen.OneOfConst(Enum.GetValues<PartFigure>()), Gen.OneOfConst(Enum.GetValues<PartFigure>())).Array[1, 40].Sample(
+        Gen.Select(Gen.Double[-1e6, 1e6], Gen.Double[1e-9, 1e6], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Bool, Gen.Bool, Gen.Int[0, Figures.All.Length - 1], Gen.Int[0, Figures.All.Length - 1]).Array[1, 40].Sample(
             points =>
             {
                 var (low, size, _, _, leastX, leastY, x, y) = points[0];
                 var drawing = ScatterDrawing.Of(
-                    new("points", "Points", "part", (Figures.Of(x), leastX), (Figures.Of(y), leastY)),
+                    new("points", "Points", "part", (Figures.All[x], leastX), (Figures.All[y], leastY)),
                     [.. points.Select((p, i) => new ScatterPoint(low + (size * p.Item3), low + (size * p.Item4), (PointMark)(i % 3), i % 3 == 0 ? "" : $"part-with-a-name-{i}"))],
                     new QuantityText(null));
                 DrawingRules.Check(drawing!, "random points");

@@ -128,7 +128,9 @@ public static class PartsReport
     private static IEnumerable<FigureRow> Known(IEnumerable<FigureRow> rows, IReadOnlyList<int> columns) =>
         rows.Where(row => columns.Any(i => row.Cells[i].Value != PartsTable.NotKnown));
 
-    private static Cell Cell((string Value, string Difference) cell) => cell.Difference.Length == 0 ? cell.Value : new TextCell(cell.Value, cell.Difference);
+    // Markdown puts the note in brackets: the share stands without its own.
+    private static Cell Cell((string Value, string Difference) cell) =>
+        cell.Difference.Length == 0 ? cell.Value : new TextCell(cell.Value, cell.Difference.Replace(" (", ", ", StringComparison.Ordinal).TrimEnd(')'));
 
     private static string Joined((string Value, string Difference) cell) => cell.Difference.Length == 0 ? cell.Value : $"{cell.Value}  {cell.Difference}";
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Changes;
 using Recipe.Documents.Shared;
 using Recipe.Planning;
 using Recipe.Text.Findings;
