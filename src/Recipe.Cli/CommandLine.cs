@@ -18,6 +18,7 @@ internal static class CommandLine
             BuildCommand.Create(terminal),
             CompareCommand.Create(terminal),
             DiffCommand.Create(terminal),
+            ExploreCommand.Create(terminal),
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),

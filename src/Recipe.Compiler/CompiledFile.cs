@@ -39,6 +39,9 @@ public sealed record CompiledFile
     /// <summary>Every text whose change, coming or going would change this result, in order of name; the file itself is among them.</summary>
     public required ImmutableArray<TextUsed> RestsOn { get; init; }
 
+    /// <summary>How bad the folder's settings hold findings to be.</summary>
+    internal ImmutableArray<Model.SeveritySetting> Settings { get; init; } = [];
+
     /// <summary>The text.</summary>
     public SourceText Source => Tree.Source;
 

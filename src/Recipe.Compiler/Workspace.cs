@@ -92,7 +92,8 @@ public sealed class Workspace
         var bound = Binder.Bind(tree, _book, _uses);
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
         var restsOn = RestsOn(tree);
-        var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: SettingsFor(tree));
+        var settings = SettingsFor(tree);
+        var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: settings);
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
             var plan = Planner.Plan(part, bound.Model);
@@ -111,6 +112,7 @@ public sealed class Workspace
             Revision = RevisionOf(tree),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
             RestsOn = restsOn,
+            Settings = settings,
         };
     }
 

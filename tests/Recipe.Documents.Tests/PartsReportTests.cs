@@ -17,6 +17,9 @@ public sealed class PartsReportTests
         new("hatch-lid", HatchLid.Input), new("rudder", RudderHalves.Input), new("tube", TubeInfused.Input), new("bare", Bare.Input), new("a | \"b\" <c>", Hostile.With("<script>alert(1)</script> =cmd() \"a\" | b")),
     ];
 
+    /// <summary>The files kept of it.</summary>
+    internal static string[] Kept { get; } = [.. ((string[])["csv", "html", "json", "md", "svg", "txt"]).Select(ending => $"comparison/comparison.{ending}")];
+
     [Fact]
     public void Every_figure_has_one_way_to_be_said()
     {

@@ -11,6 +11,8 @@ namespace Recipe.Documents.Json;
 [JsonSerializable(typeof(FindingsRecord))]
 [JsonSerializable(typeof(ChangesRecord))]
 [JsonSerializable(typeof(ComparisonRecord))]
+[JsonSerializable(typeof(ExplorationRecord))]
+[JsonSerializable(typeof(StudyShard))]
 internal sealed partial class JsonShapes : JsonSerializerContext;
 
 /// <summary>How the JSON documents are written: indented, LF, letters of all scripts as they are, everything that HTML could trip over escaped.</summary>

@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Recipe.Documents.Changes;
+using Recipe.Documents.Layout;
+using Recipe.Model;
+using Recipe.Planning.Exploring;
+
+namespace Recipe.Documents.Exploring;
+
+/// <summary>What came of a study, in words and cells that every format shares.</summary>
+internal sealed class StudyTables(StudyResult result)
+{
+    private readonly QuantityText _text = new(result.Shop);
+
+    /// <summary>What the study is: "explore lighter-lid of hatch-lid".</summary>
+    public string Heading => $"explore {result.Study.Name} of {result.Study.Part!.Name}";
+
+    /// <summary>How many candidates there were and what became of them.</summary>
+    public string Counts
+    {
+        get
+        {
+            var (tally, unknown) = (result.Tally, result.Tally.Unknown.Sum(reason => reason.Count));
+            var pieces = new List<string> { $"{Count(tally.Feasible)} keep every limit", $"{Count(tally.Broken)} break one" };
+            if (unknown > 0)
+            {
+                pieces.Add($"{Count(unknown)} could not be computed");
+            }
+
+            if (tally.Repeated > 0)
+            {
+                pieces.Add($"{Count(tally.Repeated)} are the same part as another");
+            }
+
+            return $"{Count(tally.Tried)} candidates: {string.Join(", ", pieces)}.";
+        }
+    }
+
+    /// <summary>Each limit and how many break it; each reason and how many could not be computed for it.</summary>
+    public IEnumerable<(string What, string HowMany)> Troubles =>
+        result.Study.Limits.Select((limit, i) => ($"limit {limit.Written}", $"broken by {Count(result.Tally.BrokenEach[i])}"))
+            .Concat(result.Tally.Unknown.Select(reason => (reason.Reason, $"{Count(reason.Count)} not computed")));
+
+    /// <summary>What the front is.</summary>
+    public string FrontSays
+    {
+        get
+        {
+            var wants = string.Join(", ", result.Study.Wants.Select(want => $"{(want.Least ? "least" : "most")} {want.Figure.Word()}"));
+            return result.Front.IsEmpty
+                ? $"No candidate keeps every limit without an open error. Wanted: {wants}."
+                : $"The front: {(result.Front.Length == 1 ? "1 candidate" : $"{Count(result.Front.Length)} candidates")} that no other beats in all that is wanted: {wants}.";
+        }
+    }
+
+    /// <summary>Choices that are not the same in all of the front.</summary>
+    private ImmutableArray<int> Varying => [.. Enumerable.Range(0, result.Study.Choices.Length).Where(choice => Options.Select(options => options[choice]).Distinct().Skip(1).Any())];
+
+    private ImmutableArray<ImmutableArray<int>> Options { get; } = [.. result.Front.Select(member => result.Study.OptionsOf(member.Index))];
+
+    /// <summary>What all of the front share; empty when nothing.</summary>
+    public string Shared
+    {
+        get
+        {
+            var varying = Varying;
+            var shared = Options.IsEmpty ? [] : result.Study.Choices.Select((choice, i) => (choice, i)).Where(pair => !varying.Contains(pair.i)).Select(pair => $"{pair.choice.Label} {Written(pair.choice, Options[0])}").ToList();
+            return shared.Count == 0 ? "" : $"In all of them: {string.Join("; ", shared)}.";
+        }
+    }
+
+    /// <summary>The headings of the front's table.</summary>
+    public ImmutableArray<string> Columns => ["No", .. Varying.Select(i => result.Study.Choices[i].Label), .. result.Figures.Select(figure => Figures.Of(figure).Label)];
+
+    /// <summary>The rows of the front's table.</summary>
+    public IEnumerable<ImmutableArray<string>> Rows
+    {
+        get
+        {
+            var varying = Varying;
+            return result.Front.Select((member, row) => (ImmutableArray<string>)
+            [
+                Number(member.Index), .. varying.Select(i => Written(result.Study.Choices[i], Options[row])), .. member.Values.Select((value, i) => Value(i, value)),
+            ]);
+        }
+    }
+
+    /// <summary>Which columns hold figures, from here on.</summary>
+    public int FirstFigure => 1 + Varying.Length;
+
+    /// <summary>How far the recipe as written is from the front.</summary>
+    public IEnumerable<string> AsWritten
+    {
+        get
+        {
+            var written = result.AsWritten;
+            var figures = string.Join(", ", result.Figures.Select((figure, i) => $"{Figures.Of(figure).Label.ToLowerInvariant()} {Value(i, written.Values[i])}"));
+            yield return $"The recipe as written: {figures}.";
+            if (!result.ErrorsAsWritten.IsEmpty)
+            {
+                yield return $"It has open errors itself: {string.Join(", ", result.ErrorsAsWritten)}. A candidate that keeps them is left off the front.";
+            }
+
+            if (written.Fate == CandidateFate.Unknown)
+            {
+                yield return $"It cannot be held against the front: {written.Missing}.";
+                yield break;
+            }
+
+            foreach (var limit in written.Breaks.Select(i => result.Study.Limits[i]))
+            {
+                yield return $"It breaks the limit {limit.Written}.";
+            }
+
+            if (written.Fate != CandidateFate.Feasible || result.Front.IsEmpty)
+            {
+                yield break;
+            }
+
+            var better = result.Better;
+            yield return better.IsEmpty
+                ? "No candidate of the front is better in one thing that is wanted and as good in all others."
+                : $"{(better.Length == 1 ? "1 of the front is" : $"{Count(better.Length)} of the front are")} better in something that is wanted and worse in nothing:";
+            for (var i = 0; i < result.Study.Wants.Length && !better.IsEmpty; i++)
+            {
+                // The best in this one; of equals the first, which is the better in what is wanted before.
+                var best = better.MinBy(member => result.Costs(member)[i])!;
+                if (result.Costs(best)[i] < result.Costs(written)[i])
+                {
+                    yield return $"  {Figures.Of(result.Figures[i]).Label.ToLowerInvariant()} {Value(i, best.Values[i])} ({Difference(i, written, best)}), no {Number(best.Index)}";
+                }
+            }
+        }
+    }
+
+    /// <summary>What was checked, and what an error kept off the front.</summary>
+    public IEnumerable<string> Checked
+    {
+        get
+        {
+            yield return "Members of the front were checked as `recipe check` would and have no open error; the others were not.";
+            if (!result.Refused.IsEmpty)
+            {
+                const int most = 8;
+                var named = result.Refused.Take(most).Select(refused => $"{Number(refused.Candidate.Index)} ({string.Join(", ", refused.Codes)})");
+                yield return $"An error keeps off the front: no {string.Join(", ", named)}{(result.Refused.Length > most ? $" and {Count(result.Refused.Length - most)} more" : "")}.";
+            }
+        }
+    }
+
+    /// <summary>The picture; null when there are not two figures, or no feasible candidate.</summary>
+    public Drawing? Picture => StudyPicture.Of(result, _text);
+
+    /// <summary>How a choice of a candidate is written.</summary>
+    public static string Written(StudyChoice choice, ImmutableArray<int> options, Study study) => choice.Options[options[study.Choices.IndexOf(choice)]].Written;
+
+    /// <summary>The number of a candidate.</summary>
+    public static string Number(long index) => index.ToString(CultureInfo.InvariantCulture);
+
+    private string Written(StudyChoice choice, ImmutableArray<int> options) => Quantities.WrittenText.ForReading(Written(choice, options, result.Study));
+
+    private string Value(int figure, double? value) => value is { } si ? Figures.Of(result.Figures[figure]).Text(_text, si) : "not known";
+
+    private string Difference(int figure, Candidate was, Candidate now) => Figures.Difference(Figures.Of(result.Figures[figure]), _text, was.Values[figure]!.Value, now.Values[figure]!.Value);
+
+    private static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
+}
