@@ -42,6 +42,9 @@ public sealed record CompiledFile
     /// <summary>How bad the folder's settings hold findings to be.</summary>
     internal ImmutableArray<Model.SeveritySetting> Settings { get; init; } = [];
 
+    /// <summary>What could not be understood of its own text: errors of the grammar, of names and of units, in order.</summary>
+    public ImmutableArray<Finding> NotUnderstood => [.. Findings.Where(finding => finding.Severity == Severity.Error && Tree.Findings.Concat(Bound.Findings).Contains(finding))];
+
     /// <summary>The text.</summary>
     public SourceText Source => Tree.Source;
 

@@ -38,13 +38,13 @@ public static class Planner
         (stack, bag) = Bleeding.Work(context, stack, bag);
         var join = JoinPlanner.Work(context, ground, conditions);
         var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
-        var stiffness = Wants(PlanPieces.Stiffness) ? StiffnessPlanner.Work(context, stack, contents) : null;
+        var stiffness = Wants(PlanPieces.Stiffness) ? StiffnessPlanner.Work(context, stack, contents, withLines: Wants(PlanPieces.Rest)) : null;
         var loads = stiffness is null ? [] : LoadPlanner.Work(context, stiffness);
         var resin = Wants(PlanPieces.Resin) ? ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents) : null;
         var lives = resin is null ? null : new PotLives(context, resin.System, conditions, ofWetOut: true);
         var vacuum = Wants(PlanPieces.Resin) ? VacuumPlanner.Work(context, conditions, bag) : null;
         var flow = Wants(PlanPieces.Resin) ? InfusionPlanner.Work(context, conditions, stack, bag, vacuum, contents, lives) : null;
-        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1, flow);
+        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1, flow, withLives: Wants(PlanPieces.Rest));
         var mixes = Wants(PlanPieces.Takeoff) ? OwnMixPlanner.Work(context, ground, join, conditions) : [];
         var clock = Wants(PlanPieces.Resin) ? ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions) : null;
         var cure = Wants(PlanPieces.Cure) ? CurePlanner.Work(context, conditions) : null;

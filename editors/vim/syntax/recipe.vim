@@ -35,8 +35,8 @@ syntax match recipeComment /#.*$/ contains=@Spell
 let s:words = []
 " words: declarations
 let s:words += split('mould-material release-agent release-film sealant-tape surface-coat flow-medium')
-let s:words += split('flash-tape catch-pot adhesive bag-film breather gel-coat peel-ply bleeder pattern variant')
-let s:words += split('fabric insert build fibre mould resin caul core hose part port shop veil mat ud')
+let s:words += split('flash-tape catch-pot adhesive bag-film breather gel-coat peel-ply bleeder explore pattern')
+let s:words += split('variant fabric insert build fibre mould resin caul core hose part port shop veil mat ud')
 " end of words
 execute 'syntax keyword recipeDeclaration contained' join(s:words)
 
@@ -69,40 +69,42 @@ let s:words += split('bag-film breather capacity coverage currency envelope flex
 let s:words += split('moisture out-life out-time outdoors peel-ply peroxide pot-life pull-aid quantity silicone')
 let s:words += split('solvents undercut bleeder coating default demould density freezer inspect made-by made-of')
 let s:words += split('made-on mandrel modulus overlap poisson prepare process replace reserve service stagger')
-let s:words += split('support surface abrade accept binder closes coated colour debulk defect family fillet')
-let s:words += split('flange gloves halves hazard insert manner mixing pleats porous radius remove sample')
-let s:words += split('scrape settle sizing source spills target tested volume within align bleed coats debag')
-let s:words += split('degas draft drill edges fibre gauge lasts mixed mould night paint paper parts price prime')
-let s:words += split('pulls resin scale scarf sheet spare start state store stuff title tools units waxed weave')
-let s:words += split('weigh width axis bond caul cell coat cool draw dust fill film hold hose kind load loss')
-let s:words += split('mass note oven pace path peel port pots pump ramp rise room seal seam ship step stir tape')
-let s:words += split('thaw time tray trim vent wait wash add cup cut dry off pot use')
+let s:words += split('support surface abrade accept binder choose closes coated colour debulk defect family')
+let s:words += split('fillet flange gloves halves hazard insert manner mixing pleats porous radius remove')
+let s:words += split('sample scrape settle sizing source spills target tested volume within align bleed coats')
+let s:words += split('debag degas draft drill edges fibre gauge lasts limit mixed mould night paint paper parts')
+let s:words += split('price prime pulls resin scale scarf sheet spare start state store stuff title tools units')
+let s:words += split('waxed weave weigh width axis bond caul cell coat cool draw dust fill film hold hose kind')
+let s:words += split('load loss mass note oven pace path peel port pots pump ramp rise room seal seam ship step')
+let s:words += split('stir tape thaw time tray trim vent wait want wash add cup cut dry off pot use')
 " end of words
 execute 'syntax keyword recipeLine contained' join(s:words)
 
 let s:words = []
 " words: values
-let s:words += split('cured-then-bonded cured-then-taped with-accelerator half-ellipsoid semi-permanent')
-let s:words += split('stretch-across spherical-cap press-across accelerator liquid-film paraboloid structural')
-let s:words += split('vinylester wet-in-wet anhydride breathing extracted pin-prick polyester breather cosmetic')
-let s:words += split('cylinder emulsion enclosed hardener outdoors peroxide phenolic released repaired seasoned')
-let s:words += split('stitched by-heat demould grooved indoors infused mineral pigment prepreg sawdust solvent')
+let s:words += split('cured-then-bonded cured-then-taped with-accelerator bending-across half-ellipsoid')
+let s:words += split('modulus-across semi-permanent stretch-across bending-along modulus-along spherical-cap')
+let s:words += split('press-across accelerator liquid-film orientation clock-left laminators paraboloid')
+let s:words += split('softens-at structural times-over vinylester wet-in-wet anhydride breathing extracted')
+let s:words += split('pin-prick polyester to-vacuum breather cosmetic cure-end cylinder emulsion enclosed')
+let s:words += split('hardener material outdoors peroxide phenolic released repaired seasoned stitched by-heat')
+let s:words += split('demould grooved hottest indoors infused mineral pigment prepreg repeats sawdust solvent')
 let s:words += split('stretch warning across advice bagged filler flange flying insert letter medium metric')
-let s:words += split('powder random along amine apart clean cured debag epoxy error light patch plain press')
-let s:words += split('resin shear sheet water waxed white area bare both cone core dark disc down feed flat')
-let s:words += split('foam hand heat none open part rags room slit tray vent warm any bin box new wax wet a4 up')
-let s:words += split('us')
+let s:words += split('powder random along amine apart clean cured debag epoxy error least light patch plain')
+let s:words += split('press resin shear sheet water waxed white area bare both cone core cost dark disc down')
+let s:words += split('feed fill flat foam hand heat most none open part pots rags room slit tray vent warm any')
+let s:words += split('bin box new wax wet a4 up us')
 " end of words
 execute 'syntax keyword recipeValue contained yes no' join(s:words)
 
 let s:words = []
 " words: clauses
-let s:words += split('resin-content join-lines perforated thickness unwrapped absolute diameter isolated')
-let s:words += split('received ultimate ambient assumed at-most because carries chamfer cut-out exhaust expires')
-let s:words += split('overlap smaller support beyond covers length opened reused sealed source vacuum volume')
-let s:words += split('weight within after below coats depth every limit parts solid strip under until width')
-let s:words += split('band face like mass pull rise sits size span step then trim wait with dry for gap lot at')
-let s:words += split('by in no of on to')
+let s:words += split('resin-content join-lines perforated thickness unwrapped absolute at-least diameter')
+let s:words += split('isolated received ultimate ambient assumed at-most because carries chamfer cut-out')
+let s:words += split('exhaust expires overlap smaller support beyond covers length opened reused sealed source')
+let s:words += split('vacuum volume weight within after below coats depth every limit parts solid steps strip')
+let s:words += split('under until width band face like mass pull rise sits size span step then trim wait with')
+let s:words += split('dry for gap lot at by in no of on to')
 " end of words
 execute 'syntax keyword recipeClause contained' join(s:words)
 

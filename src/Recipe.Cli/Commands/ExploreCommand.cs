@@ -4,7 +4,6 @@ using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
 using Recipe.Compiler.Exploring;
-using Recipe.Text.Findings;
 
 namespace Recipe.Cli.Commands;
 
@@ -16,7 +15,7 @@ internal static class ExploreCommand
         var path = new Argument<string>("path") { Description = "The recipe file that has the explore." };
         var name = new Argument<string?>("name") { Description = "Which explore, when the file has several.", Arity = ArgumentArity.ZeroOrOne };
         var format = new Option<string>("--format") { Description = "text, md, html (with the picture), csv, json, or svg (the picture).", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong([.. ExplorationReport.Formats]);
+        format.AcceptOnlyFromAmong([.. Exploration.Formats]);
         var output = new Option<string?>("--out") { Description = "File to write it to; standard output when not given.", HelpName = "file" };
         var all = new Option<bool>("--all") { Description = "With --format csv: every candidate, not only the front." };
         var shard = new Option<string?>("--shard") { Description = "Look only at one of so many stretches of the candidates, as in 2/4, and write a shard file.", HelpName = "i/n" };
@@ -55,20 +54,24 @@ internal static class ExploreCommand
     {
         wish.Check();
         var file = CheckCommand.CompileAll(RecipeFinder.Find([wish.Path], recurse: false), terminal.Today)[0];
-        if (file.Findings.Where(finding => finding.Severity == Severity.Error).Intersect(file.Tree.Findings.Concat(file.Bound.Findings)).ToList() is { Count: > 0 } errors)
+        if (file.NotUnderstood is { IsEmpty: false } errors)
         {
             var printer = new FindingPrinter(terminal.Out, Style.For(terminal, "auto"));
-            errors.ForEach(printer.Print);
+            foreach (var finding in errors)
+            {
+                printer.Print(finding);
+            }
+
             terminal.Out.WriteLine("Nothing was explored: what is not understood cannot be changed. Mend it first.");
             return ExitStatus.Findings;
         }
 
-        return new ExploreRun(terminal, file, Find(file, wish.Name), wish).Run();
+        return new ExploreRun(terminal, Find(file, wish.Name), wish).Run();
     }
 
-    private static Model.Study Find(CompiledFile file, string? name)
+    private static DeclaredStudy Find(CompiledFile file, string? name)
     {
-        var studies = file.Bound.Model.Studies;
+        var studies = DeclaredStudy.Of(file);
         if (studies.IsEmpty)
         {
             throw new CannotRunException($"{file.Source.Name} has no `explore`; one looks like `explore lighter-lid of hatch-lid {{ choose repeats veil 0 1; want least mass }}`.");

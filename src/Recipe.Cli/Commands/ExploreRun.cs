@@ -1,20 +1,17 @@
 using System.Diagnostics;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
-using Recipe.Compiler;
 using Recipe.Compiler.Exploring;
-using Recipe.Documents;
-using Recipe.Model;
 
 namespace Recipe.Cli.Commands;
 
 /// <summary>One run of an <c>explore</c>: from nothing, from where it was broken off, or from shards.</summary>
-internal sealed class ExploreRun(Terminal terminal, CompiledFile file, Study study, ExploreWish wish)
+internal sealed class ExploreRun(Terminal terminal, DeclaredStudy study, ExploreWish wish)
 {
     private static readonly TimeSpan BetweenCheckpoints = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan BetweenSigns = TimeSpan.FromMilliseconds(250);
 
-    private readonly ShardSet _set = ShardSet.Of(file, study, CommandLine.Version);
+    private readonly ShardSet _set = study.Shards(CommandLine.Version);
 
     public int Run()
     {
@@ -29,8 +26,8 @@ internal sealed class ExploreRun(Terminal terminal, CompiledFile file, Study stu
         if (wish.All)
         {
             using var rows = new GrowingFile(terminal, wish.Out);
-            rows.Write(ExplorationReport.Head(study));
-            if (Look(exploration, plan, start, until, looked => rows.Write(ExplorationReport.Rows(study, looked))) < until)
+            rows.Write(exploration.Head());
+            if (Look(exploration, plan, start, until, looked => rows.Write(looked())) < until)
             {
                 return Broken("what was written so far is not kept");
             }
@@ -55,18 +52,18 @@ internal sealed class ExploreRun(Terminal terminal, CompiledFile file, Study stu
             return Report(exploration);
         }
 
-        ResultFile.Write(terminal, wish.Out, exploration.Shard(_set, plan, next).Write());
+        ResultFile.Write(terminal, wish.Out, exploration.Shard(_set, plan, next));
         return ExitStatus.Clean;
     }
 
     private int Report(Exploration exploration)
     {
         ResultFile.Write(
-            terminal, wish.Out, ExplorationReport.Write(exploration.Result(), wish.Format) ?? throw new CannotRunException("there is no picture: it takes two figures that are wanted or limited, and a candidate that keeps every limit."));
+            terminal, wish.Out, exploration.Write(wish.Format) ?? throw new CannotRunException("there is no picture: it takes two figures that are wanted or limited, and a candidate that keeps every limit."));
         return ExitStatus.Clean;
     }
 
-    private long Look(Exploration exploration, ShardPlan plan, long start, long until, Action<IReadOnlyList<Planning.Exploring.Candidate>> looked)
+    private long Look(Exploration exploration, ShardPlan plan, long start, long until, Action<Func<string>> looked)
     {
         using var cancel = new CancellationTokenSource();
         using var signal = terminal.OnInterrupt(cancel.Cancel);
@@ -99,17 +96,17 @@ internal sealed class ExploreRun(Terminal terminal, CompiledFile file, Study stu
     {
         if (wish.State is null || !File.Exists(wish.State))
         {
-            return (Exploration.Of(file, study, terminal.Today, wish.Threads), from);
+            return (study.Begin(terminal.Today, wish.Threads), from);
         }
 
         var kept = Read(wish.State);
-        if (_set.Refuse(kept) is { } reason || (reason = (kept.Number, kept.Of) == (plan.Number, plan.Of) ? null : $"it is of shard {kept.Name}, and {plan.Number}/{plan.Of} is wanted") is not null)
+        if (_set.Refuse(kept) is { } reason || (reason = kept.Plan == plan ? null : $"it is of shard {kept.Plan}, and {plan} is wanted") is not null)
         {
             throw new CannotRunException($"{wish.State} cannot be gone on with: {reason}. Name another file, or take it away.");
         }
 
         // For the day on which it was begun, so that all candidates are held to the same.
-        var exploration = Exploration.Of(file, study, kept.Today, wish.Threads);
+        var exploration = study.Begin(kept.Today, wish.Threads);
         exploration.Add(kept);
         return (exploration, kept.Next);
     }
@@ -122,7 +119,7 @@ internal sealed class ExploreRun(Terminal terminal, CompiledFile file, Study stu
             throw new CannotRunException($"the shards cannot be put together: {reason}");
         }
 
-        var exploration = Exploration.Of(file, study, shards[0].Item2.Today, wish.Threads);
+        var exploration = study.Begin(shards[0].Item2.Today, wish.Threads);
         foreach (var (_, shard) in shards)
         {
             exploration.Add(shard);
@@ -131,13 +128,13 @@ internal sealed class ExploreRun(Terminal terminal, CompiledFile file, Study stu
         return exploration;
     }
 
-    private static StudyShard Read(string name) =>
-        StudyShard.TryRead(DiskFiles.Read(name), out var shard) ? shard : throw new CannotRunException($"{name} is no shard file of this version of the program.");
+    private static ShardFile Read(string name) =>
+        ShardFile.TryRead(DiskFiles.Read(name), out var shard) ? shard : throw new CannotRunException($"{name} is no shard file of this version of the program.");
 
     private void Checkpoint(Exploration exploration, ShardPlan plan, long next)
     {
         using var output = new OutputSet(Path.GetDirectoryName(wish.State) is { Length: > 0 } folder ? folder : ".");
-        output.Add(Path.GetFileName(wish.State!), exploration.Shard(_set, plan, next).Write());
+        output.Add(Path.GetFileName(wish.State!), exploration.Shard(_set, plan, next));
         output.Write();
     }
 

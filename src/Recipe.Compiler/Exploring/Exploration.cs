@@ -18,7 +18,7 @@ public sealed class Exploration
     private readonly Examiner _examiner;
     private readonly int? _threads;
 
-    private Exploration(CompiledFile file, Study study, DateOnly? today, int? threads)
+    internal Exploration(CompiledFile file, Study study, DateOnly? today, int? threads)
     {
         (_file, _threads, Today) = (file, threads, today);
         _planner = new CandidatePlanner(study, file.Bound.Model);
@@ -26,34 +26,24 @@ public sealed class Exploration
         Tally = new StudyTally(_planner);
     }
 
-    /// <summary>The study.</summary>
-    public Study Study => _planner.Study;
-
     /// <summary>The day for which candidates are checked.</summary>
     public DateOnly? Today { get; }
 
     /// <summary>What came of the candidates so far.</summary>
     internal StudyTally Tally { get; }
 
-    /// <summary>Prepares a study.</summary>
-    /// <param name="file">The file that declares it.</param>
-    /// <param name="study">The study; it must be whole.</param>
-    /// <param name="today">The day, as the workspace was given it.</param>
-    /// <param name="threads">On how many threads it runs; null for all cores. It changes nothing but the time.</param>
-    public static Exploration Of(CompiledFile file, Study study, DateOnly? today, int? threads = null)
-    {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(study);
-        return new(file, study, today, threads);
-    }
+    private Study Study => _planner.Study;
+
+    /// <summary>Names of the formats that its result comes in.</summary>
+    public static ImmutableArray<string> Formats { get; } = ["text", "md", "html", "csv", "json", "svg"];
 
     /// <summary>Looks at the candidates of a stretch, in order.</summary>
     /// <param name="from">The first.</param>
     /// <param name="until">Just behind the last.</param>
-    /// <param name="done">Called after each batch with the number of the next candidate and the candidates just looked at.</param>
+    /// <param name="done">Called after each batch with the number of the next candidate, and with what writes the candidates just looked at as records.</param>
     /// <param name="cancel">Breaks the run off after the batch that is under way.</param>
     /// <returns>The number of the next candidate: <paramref name="until"/> unless it was broken off.</returns>
-    public long Run(long from, long until, Action<long, IReadOnlyList<Candidate>> done, CancellationToken cancel)
+    public long Run(long from, long until, Action<long, Func<string>> done, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(done);
         var options = new ParallelOptions { MaxDegreeOfParallelism = _threads ?? -1 };
@@ -65,30 +55,46 @@ public sealed class Exploration
             Parallel.For(0, looked.Length, options, i => looked[i] = _planner.Look(first + i));
             Tally.Take(looked, indices => AreSound(indices, options));
             next += looked.Length;
-            done(next, looked);
+            done(next, () => StudyReport.CsvRows(Study, looked));
         }
 
         return next;
     }
 
+    /// <summary>The header of the records of candidates.</summary>
+    public string Head() => StudyReport.CsvHead(Study, _planner.Figures);
+
     /// <summary>Takes over what came of other candidates.</summary>
     /// <exception cref="ArgumentException">It does not fit this study.</exception>
-    public void Add(StudyShard shard)
+    public void Add(ShardFile shard)
     {
         ArgumentNullException.ThrowIfNull(shard);
-        Tally.Add(shard.Tally);
+        Tally.Add(shard.Shard.Tally);
     }
 
-    /// <summary>What came of a stretch so far, to be kept.</summary>
-    public StudyShard Shard(ShardSet set, ShardPlan plan, long next)
+    /// <summary>What came of a stretch so far, as the text of a file to be kept.</summary>
+    public string Shard(ShardSet set, ShardPlan plan, long next)
     {
         ArgumentNullException.ThrowIfNull(set);
         var (from, until) = plan.Range(Study.Candidates);
-        return new(StudyShard.CurrentSchema, set.Program, set.Recipe, Study.Name, Today, plan.Number, plan.Of, from, until, next, Tally.ToRecord());
+        return new StudyShard(StudyShard.CurrentSchema, set.Program, set.Recipe, Study.Name, Today, plan.Number, plan.Of, from, until, next, Tally.ToRecord()).Write();
     }
 
+    /// <summary>Writes what came of it in one of the <see cref="Formats"/>; null for a picture of a study that has none.</summary>
+    /// <exception cref="ArgumentException">There is no such format.</exception>
+    public string? Write(string format) => format switch
+    {
+        "text" => StudyReport.AsText(Result()),
+        "md" => StudyReport.AsMarkdown(Result()),
+        "html" => StudyReport.AsHtml(Result()),
+        "csv" => StudyReport.AsCsv(Result()),
+        "json" => StudyReport.AsJson(Result()),
+        "svg" => StudyReport.AsSvg(Result()),
+        _ => throw new ArgumentException($"There is no format {format}.", nameof(format)),
+    };
+
     /// <summary>What came of it.</summary>
-    public StudyResult Result()
+    internal StudyResult Result()
     {
         var front = Tally.Front.Select(point => point.Index).ToHashSet();
         return new StudyResult(

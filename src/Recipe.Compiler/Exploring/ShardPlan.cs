@@ -14,6 +14,9 @@ public readonly record struct ShardPlan(int Number, int Of)
     /// <summary>Its candidates: the first, and the one behind the last. All stretches together are all candidates, each once.</summary>
     public (long From, long Until) Range(long candidates) => (candidates * (Number - 1) / Of, candidates * Number / Of);
 
+    /// <inheritdoc />
+    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Number}/{Of}");
+
     /// <summary>Reads <c>2/4</c>; null when it is none.</summary>
     public static ShardPlan? Parse(string text)
     {

@@ -1,22 +1,25 @@
 using System.Globalization;
 using System.IO.Hashing;
 using System.Text;
-using Recipe.Documents;
 using Recipe.Model;
 
 namespace Recipe.Compiler.Exploring;
 
 /// <summary>What shards belong to, and why one does not.</summary>
-/// <param name="Program">Version of the program.</param>
-/// <param name="Recipe">Hash of the recipe.</param>
-/// <param name="Study">The study.</param>
-public sealed record ShardSet(string Program, string Recipe, Study Study)
+public sealed class ShardSet
 {
-    /// <summary>That of a study of a file.</summary>
-    public static ShardSet Of(CompiledFile file, Study study, string program)
+    private readonly Study _study;
+
+    private ShardSet(string program, string recipe, Study study) => (Program, Recipe, _study) = (program, recipe, study);
+
+    /// <summary>Version of the program.</summary>
+    public string Program { get; }
+
+    /// <summary>Hash of the recipe and of all texts that it rests on.</summary>
+    public string Recipe { get; }
+
+    internal static ShardSet Of(CompiledFile file, Study study, string program)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(study);
         var hash = new XxHash128();
         foreach (var used in file.RestsOn)
         {
@@ -27,30 +30,31 @@ public sealed record ShardSet(string Program, string Recipe, Study Study)
     }
 
     /// <summary>Why a shard does not belong here; null when it does.</summary>
-    public string? Refuse(StudyShard shard)
+    public string? Refuse(ShardFile file)
     {
-        ArgumentNullException.ThrowIfNull(shard);
-        return shard.Study != Study.Name ? $"it is of the study {shard.Study}, not of {Study.Name}"
+        ArgumentNullException.ThrowIfNull(file);
+        var shard = file.Shard;
+        return shard.Study != _study.Name ? $"it is of the study {shard.Study}, not of {_study.Name}"
             : shard.Recipe != Recipe ? "it is of another recipe, or the recipe or a text that it uses has changed since"
             : shard.Program != Program ? $"it was made by version {shard.Program} of the program, and this is {Program}"
-            : (shard.From, shard.Until) != new ShardPlan(shard.Number, shard.Of).Range(Study.Candidates) ? "its stretch of candidates is not one of this study"
+            : (shard.From, shard.Until) != new ShardPlan(shard.Number, shard.Of).Range(_study.Candidates) ? "its stretch of candidates is not one of this study"
             : null;
     }
 
     /// <summary>Why shards cannot be put together; null when they can.</summary>
     /// <param name="shards">The shards, each with the name of its file.</param>
-    public string? Refuse(IReadOnlyList<(string File, StudyShard Shard)> shards)
+    public string? Refuse(IReadOnlyList<(string File, ShardFile Shard)> shards)
     {
         ArgumentNullException.ThrowIfNull(shards);
         var seen = new Dictionary<int, string>();
-        foreach (var (file, shard) in shards)
+        foreach (var (file, read) in shards)
         {
-            if (Refuse(shard) is { } reason)
+            if (Refuse(read) is { } reason)
             {
                 return $"{file}: {reason}.";
             }
 
-            var first = shards[0];
+            var (shard, first) = (read.Shard, (shards[0].File, shards[0].Shard.Shard));
             if (shard.Of != first.Shard.Of || shard.Today != first.Shard.Today)
             {
                 return shard.Of != first.Shard.Of
@@ -69,7 +73,7 @@ public sealed record ShardSet(string Program, string Recipe, Study Study)
             }
         }
 
-        var missing = Enumerable.Range(1, shards[0].Shard.Of).Where(number => !seen.ContainsKey(number)).ToList();
-        return missing.Count == 0 ? null : $"shard {string.Join(", ", missing.Take(8).Select(number => $"{number}/{shards[0].Shard.Of}"))}{(missing.Count > 8 ? " and others are" : missing.Count > 1 ? " are" : " is")} missing.";
+        var missing = Enumerable.Range(1, shards[0].Shard.Plan.Of).Where(number => !seen.ContainsKey(number)).ToList();
+        return missing.Count == 0 ? null : $"shard {string.Join(", ", missing.Take(8).Select(number => $"{number}/{shards[0].Shard.Plan.Of}"))}{(missing.Count > 8 ? " and others are" : missing.Count > 1 ? " are" : " is")} missing.";
     }
 }

@@ -53,40 +53,41 @@ internal sealed class StudyTables(StudyResult result)
         }
     }
 
-    /// <summary>Choices that are not the same in all of the front.</summary>
-    private ImmutableArray<int> Varying => [.. Enumerable.Range(0, result.Study.Choices.Length).Where(choice => Options.Select(options => options[choice]).Distinct().Skip(1).Any())];
+    /// <summary>Choices that are not the same in all members of the front that are shown: of those alike in all that is wanted the first one.</summary>
+    private ImmutableArray<int> Varying { get; } = VaryingAmong(result, [.. FirstOfEach(result).Select(group => group.First)]);
 
-    private ImmutableArray<ImmutableArray<int>> Options { get; } = [.. result.Front.Select(member => result.Study.OptionsOf(member.Index))];
+    private ImmutableArray<(Candidate First, int Alike)> Shown { get; } = FirstOfEach(result);
 
-    /// <summary>What all of the front share; empty when nothing.</summary>
+    /// <summary>What all of the front share, and what makes no difference to what is wanted; empty when nothing.</summary>
     public string Shared
     {
         get
         {
-            var varying = Varying;
-            var shared = Options.IsEmpty ? [] : result.Study.Choices.Select((choice, i) => (choice, i)).Where(pair => !varying.Contains(pair.i)).Select(pair => $"{pair.choice.Label} {Written(pair.choice, Options[0])}").ToList();
-            return shared.Count == 0 ? "" : $"In all of them: {string.Join("; ", shared)}.";
+            var all = VaryingAmong(result, result.Front);
+            var shared = Shown.IsEmpty ? [] : Others(all).Select(choice => $"{choice.Label} {Written(choice, Shown[0].First)}").ToList();
+            var idle = all.Where(i => !Varying.Contains(i)).Select(i => result.Study.Choices[i].Label).ToList();
+            return (shared.Count == 0 ? "" : $"In all of them: {string.Join("; ", shared)}. ")
+                + (idle.Count == 0 ? "" : $"No difference to what is wanted make: {string.Join("; ", idle)}.");
+
+            IEnumerable<StudyChoice> Others(ImmutableArray<int> varying) => result.Study.Choices.Where((_, i) => !varying.Contains(i));
         }
     }
+
+    private bool HasAlike => Shown.Any(group => group.Alike > 0);
 
     /// <summary>The headings of the front's table.</summary>
-    public ImmutableArray<string> Columns => ["No", .. Varying.Select(i => result.Study.Choices[i].Label), .. result.Figures.Select(figure => Figures.Of(figure).Label)];
+    public ImmutableArray<string> Columns =>
+        ["No", .. HasAlike ? (string[])["Alike"] : [], .. Varying.Select(i => result.Study.Choices[i].Label), .. result.Figures.Select(figure => Figures.Of(figure).Label)];
 
     /// <summary>The rows of the front's table.</summary>
-    public IEnumerable<ImmutableArray<string>> Rows
-    {
-        get
-        {
-            var varying = Varying;
-            return result.Front.Select((member, row) => (ImmutableArray<string>)
-            [
-                Number(member.Index), .. varying.Select(i => Written(result.Study.Choices[i], Options[row])), .. member.Values.Select((value, i) => Value(i, value)),
-            ]);
-        }
-    }
+    public IEnumerable<ImmutableArray<string>> Rows => Shown.Select(group => (ImmutableArray<string>)
+    [
+        Number(group.First.Index), .. HasAlike ? (string[])[group.Alike == 0 ? "" : $"+{Count(group.Alike)}"] : [],
+        .. Varying.Select(i => Written(result.Study.Choices[i], group.First)), .. group.First.Values.Select((value, i) => Value(i, value)),
+    ]);
 
     /// <summary>Which columns hold figures, from here on.</summary>
-    public int FirstFigure => 1 + Varying.Length;
+    public int FirstFigure => (HasAlike ? 2 : 1) + Varying.Length;
 
     /// <summary>How far the recipe as written is from the front.</summary>
     public IEnumerable<string> AsWritten
@@ -120,7 +121,7 @@ internal sealed class StudyTables(StudyResult result)
             var better = result.Better;
             yield return better.IsEmpty
                 ? "No candidate of the front is better in one thing that is wanted and as good in all others."
-                : $"{(better.Length == 1 ? "1 of the front is" : $"{Count(better.Length)} of the front are")} better in something that is wanted and worse in nothing:";
+                : $"{(better.Length == 1 ? "1 of the front is" : $"{Count(better.Length)} of the front are")} better in something that is wanted and worse in nothing of it. Best of them in each:";
             for (var i = 0; i < result.Study.Wants.Length && !better.IsEmpty; i++)
             {
                 // The best in this one; of equals the first, which is the better in what is wanted before.
@@ -151,13 +152,36 @@ internal sealed class StudyTables(StudyResult result)
     /// <summary>The picture; null when there are not two figures, or no feasible candidate.</summary>
     public Drawing? Picture => StudyPicture.Of(result, _text);
 
-    /// <summary>How a choice of a candidate is written.</summary>
-    public static string Written(StudyChoice choice, ImmutableArray<int> options, Study study) => choice.Options[options[study.Choices.IndexOf(choice)]].Written;
-
     /// <summary>The number of a candidate.</summary>
     public static string Number(long index) => index.ToString(CultureInfo.InvariantCulture);
 
-    private string Written(StudyChoice choice, ImmutableArray<int> options) => Quantities.WrittenText.ForReading(Written(choice, options, result.Study));
+    private string Written(StudyChoice choice, Candidate candidate) =>
+        Quantities.WrittenText.ForReading(choice.Options[result.Study.OptionsOf(candidate.Index)[result.Study.Choices.IndexOf(choice)]].Written);
+
+    // The front is sorted by what is wanted: those alike stand side by side.
+    private static ImmutableArray<(Candidate First, int Alike)> FirstOfEach(StudyResult result)
+    {
+        var groups = ImmutableArray.CreateBuilder<(Candidate First, int Alike)>();
+        foreach (var member in result.Front)
+        {
+            if (groups.Count > 0 && result.Costs(groups[^1].First).SequenceEqual(result.Costs(member)))
+            {
+                groups[^1] = (groups[^1].First, groups[^1].Alike + 1);
+            }
+            else
+            {
+                groups.Add((member, 0));
+            }
+        }
+
+        return groups.ToImmutable();
+    }
+
+    private static ImmutableArray<int> VaryingAmong(StudyResult result, ImmutableArray<Candidate> members)
+    {
+        var options = members.Select(member => result.Study.OptionsOf(member.Index)).ToList();
+        return [.. Enumerable.Range(0, result.Study.Choices.Length).Where(choice => options.Select(taken => taken[choice]).Distinct().Skip(1).Any())];
+    }
 
     private string Value(int figure, double? value) => value is { } si ? Figures.Of(result.Figures[figure]).Text(_text, si) : "not known";
 

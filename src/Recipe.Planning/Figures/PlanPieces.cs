@@ -25,7 +25,7 @@ public enum PlanPieces
     /// <summary>Takeoff and cost.</summary>
     Takeoff = 16,
 
-    /// <summary>What no figure rests on: nests, heat of pots and laminate, curl, contributions of the plies.</summary>
+    /// <summary>What no figure rests on: nests, lives and heat of pots, heat of the laminate, curl, contributions of the plies.</summary>
     Rest = 32,
 
     /// <summary>Everything.</summary>

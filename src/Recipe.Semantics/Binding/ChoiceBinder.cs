@@ -69,7 +69,7 @@ internal sealed class ChoiceBinder(Part part, FindingSink sink)
         // The other ones are about a line of the ply list.
         if (line.Reading.Find("ply") is not { Word: { } ply } named || !Knows(named, ply))
         {
-            return default;
+            return (null, []);
         }
 
         return (ply, what switch
@@ -174,21 +174,21 @@ internal sealed class ChoiceBinder(Part part, FindingSink sink)
     {
         if (line.Reading.Find("name") is not { Word: { } name } named)
         {
-            return default;
+            return (null, []);
         }
 
         sink.Use(NameKind.Ply, name, named.Where, named.Where);
         if (Lines.FirstOrDefault(item => item.Name == name) is { } taken)
         {
             sink.Report(DuplicateName.Ply(named.Where, name, taken.NameWhere));
-            return default;
+            return (null, []);
         }
 
         if (line.Reading.Find("after") is { Word: { } after } below)
         {
             if (!Knows(below, after))
             {
-                return default;
+                return (null, []);
             }
 
             if (_choices.Find(choice => choice.Ply == after && choice.PutsLine && choice.Options.Any(option => option.Edit is RepeatLine { Count: 0 } or KeepAsIs)) is not null)
@@ -199,7 +199,7 @@ internal sealed class ChoiceBinder(Part part, FindingSink sink)
 
         return StackBinder.Item(new Ply(line, name, named.Where), part.Overlap, part.Trim) is { } item
             ? (name, [new StudyOption("no", new KeepAsIs()), new StudyOption("yes", new InsertLine(item))])
-            : default;
+            : (null, []);
     }
 
     /// <summary>A resin that needs no word which hardener: it has one, or the part says which.</summary>

@@ -79,6 +79,12 @@ internal static class SpreadBinder
     private static bool StepsFit(Line line, Argument? range, int count)
     {
         var steps = line.Reading.Find("steps");
+        if (count == 0)
+        {
+            // What could not be read was reported.
+            return false;
+        }
+
         if (range is not null && count > 1)
         {
             line.Context.Sink.Report(ExtraValue.Create(range.Where, line.Context.Source.Slice(range.Where.Span), line.Head, "choose thickness stiff 3 to 8 mm steps 6"));
