@@ -48,7 +48,7 @@ public sealed class Exploration
         ArgumentNullException.ThrowIfNull(done);
         var options = new ParallelOptions { MaxDegreeOfParallelism = _threads ?? -1 };
         var next = from;
-        while (next < until && !cancel.IsCancellationRequested)
+        while (next < until)
         {
             var first = next;
             var looked = new Candidate[(int)Math.Min(Batch, until - first)];
@@ -56,6 +56,10 @@ public sealed class Exploration
             Tally.Take(looked, indices => AreSound(indices, options));
             next += looked.Length;
             done(next, () => StudyReport.CsvRows(Study, looked));
+            if (cancel.IsCancellationRequested)
+            {
+                break;
+            }
         }
 
         return next;

@@ -121,7 +121,7 @@ internal static class ScatterDrawing
         switch (mark)
         {
             case PointMark.Speck:
-                canvas.Add(new CircleShape(new Spot(x, y), 0.3, null, Fill.Mid));
+                canvas.Add(new CircleShape(new Spot(x, y), 0.4, null, Fill.Mid));
                 break;
             case PointMark.Full:
                 canvas.Add(new CircleShape(new Spot(x, y), 1, new Pen(0.3), Fill.Black));

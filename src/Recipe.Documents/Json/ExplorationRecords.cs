@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
-using Recipe.Documents.Changes;
 using Recipe.Model;
 using Recipe.Planning.Exploring;
 
