@@ -28,8 +28,12 @@ public sealed class ExploreVerbTests : IDisposable
         Assert.Matches(@"\n    limit thickness +at-least 0.7 mm +broken by \d+\n", run.Out);
         Assert.Matches(@"\n  The front: \d+ candidates that no other beats in all that is wanted: least mass, most bending-along.\n", run.Out);
         Assert.Matches(@"\n  The recipe as written: mass, trimmed 126 g, bending stiffness along \S+ N·m²/m", run.Out);
-        Assert.Matches(@"\n    mass, trimmed \d+ g \(-\d+ g \(-\d+ %\)\), no \d+\n", run.Out);
+        Assert.Matches(@"\n    mass, trimmed \d+ g \(-\d+ g, -\d+ %\), no \d+\n", run.Out);
     }
+
+    [Fact]
+    public void The_readme_shows_what_it_says() =>
+        Assert.Contains($"```text\n{Bench.Run("explore", Lighter).Out}```", TestKit.Repository.Read("README.md").ReplaceLineEndings("\n"), StringComparison.Ordinal);
 
     [Fact]
     public void The_front_is_in_order_and_no_member_beats_another()
@@ -91,7 +95,7 @@ public sealed class ExploreVerbTests : IDisposable
             for (var column = 3; column < keys.Length; column++)
             {
                 var figure = compared[i]!["figures"]![keys[column]]!.GetValue<double>();
-                Assert.Equal(figure, Number(cells[column]), Math.Abs(figure) * 1e-8);
+                Assert.Equal(figure, Number(cells[column]), (Math.Abs(figure) * 1e-8) + 1e-9);
             }
         }
     }
@@ -219,7 +223,7 @@ public sealed class ExploreVerbTests : IDisposable
     [Fact]
     public void A_candidate_with_an_open_error_is_kept_off_the_front()
     {
-        // The hasty one would be the lightest, but is pulled after 12 h where its resin wants 24 h.
+        // The hasty ones would be lighter, but are pulled after 12 h where their resin wants 24 h.
         _bench.Write(
             "study.recipe",
             """
@@ -241,9 +245,9 @@ public sealed class ExploreVerbTests : IDisposable
             + "explore thin of lid {\n  choose part lid hasty\n  choose repeats body 1 2\n  want least mass\n  want most bending-along\n}\n");
         var json = JsonNode.Parse(_bench.RunHere("explore", "study.recipe", "--format", "json").Out)!;
         Assert.Equal([0, 1], json["front"]!.AsArray().Select(member => member!["candidate"]!.GetValue<int>()).Order());
-        Assert.Equal([2], json["kept_off_by_errors"]!.AsArray().Select(refused => refused!["candidate"]!["candidate"]!.GetValue<int>()));
+        Assert.Equal([2, 3], json["kept_off_by_errors"]!.AsArray().Select(refused => refused!["candidate"]!["candidate"]!.GetValue<int>()));
         Assert.Equal("RC7007", json["kept_off_by_errors"]![0]!["errors"]![0]!.GetValue<string>());
-        Assert.Contains("An error keeps off the front: no 2 (RC7007).", _bench.RunHere("explore", "study.recipe").Out, StringComparison.Ordinal);
+        Assert.Contains("An error keeps off the front: no 2 (RC7007), 3 (RC7007).", _bench.RunHere("explore", "study.recipe").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -264,7 +268,7 @@ public sealed class ExploreVerbTests : IDisposable
         _bench.Write("own.recipe", File.ReadAllText(_bench.PathOf("hatch-lid-lighter.recipe")).Replace("repeats         veil ", "repeats         vale ", StringComparison.Ordinal));
         var run = _bench.RunHere("explore", "own.recipe");
         Assert.Equal(ExitStatus.Findings, run.Status);
-        Assert.Contains("error RC1211 unknown-ply: There is no line `vale` in the ply list; did you mean `veil`?", run.Out, StringComparison.Ordinal);
+        Assert.Contains("error RC1211 unknown-ply: There is no line `vale` in the ply list", run.Out, StringComparison.Ordinal);
         Assert.Contains("Nothing was explored", run.Out, StringComparison.Ordinal);
     }
 

@@ -15,9 +15,7 @@ internal static class ResultFile
 
         using var output = new OutputSet(Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".", flush: false);
         output.Add(Path.GetFileName(path), text);
-        foreach (var written in output.Write())
-        {
-            terminal.Out.WriteLine($"wrote {written}");
-        }
+        output.Write();
+        terminal.Out.WriteLine($"wrote {path.Replace('\\', '/')}");
     }
 }

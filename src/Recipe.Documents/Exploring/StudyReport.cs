@@ -141,7 +141,7 @@ public static class StudyReport
             [
                 new Station("The front", [.. Blocks(tables)]),
                 .. tables.Picture is { } picture ? [new Station("Picture", [picture])] : (ImmutableArray<Station>)[],
-                new Station("Beside it", [new BulletList([.. tables.AsWritten.Concat(tables.Checked).Select(line => Phrase.WithCode(line.Trim()))])]),
+                new Station("The recipe as written", [new BulletList([.. tables.AsWritten.Concat(tables.Checked).Select(line => Phrase.WithCode(line.Trim()))])]),
             ],
         };
     }

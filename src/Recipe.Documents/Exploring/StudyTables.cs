@@ -185,7 +185,9 @@ internal sealed class StudyTables(StudyResult result)
 
     private string Value(int figure, double? value) => value is { } si ? Figures.Of(result.Figures[figure]).Text(_text, si) : "not known";
 
-    private string Difference(int figure, Candidate was, Candidate now) => Figures.Difference(Figures.Of(result.Figures[figure]), _text, was.Values[figure]!.Value, now.Values[figure]!.Value);
+    // It stands in brackets: the share needs none of its own.
+    private string Difference(int figure, Candidate was, Candidate now) =>
+        Figures.Difference(Figures.Of(result.Figures[figure]), _text, was.Values[figure]!.Value, now.Values[figure]!.Value).Replace(" (", ", ", StringComparison.Ordinal).TrimEnd(')');
 
     private static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
 }
