@@ -4,8 +4,9 @@ namespace Recipe.Syntax.Merging;
 internal static class Ledger
 {
     /// <summary>
-    /// Whether every line is there as often as it must be: those of the base less what either side took out, and what either side
-    /// added. Blanks do not count.
+    /// Whether every line is there as often as it must be at the least. Of b lines alike in the base one side may have taken out x and
+    /// the other y, and put in others: max(0, b - x - y) + max(ours - b + x, theirs - b + y) remain, least where x + y = b. Blanks
+    /// do not count.
     /// </summary>
     public static bool IsWhole(SyntaxTree before, SyntaxTree ours, SyntaxTree theirs, SyntaxTree merged) =>
         IsWhole(PieceReader.Sayings(before), PieceReader.Sayings(ours), PieceReader.Sayings(theirs), PieceReader.Sayings(merged));
@@ -17,7 +18,7 @@ internal static class Ledger
         return b.Keys.Union(o.Keys).Union(t.Keys).All(line =>
         {
             var (was, mine, other) = (b.GetValueOrDefault(line), o.GetValueOrDefault(line), t.GetValueOrDefault(line));
-            var needed = was - Math.Max(was - mine, 0) - Math.Max(was - other, 0) + Math.Max(Math.Max(mine, other) - was, 0);
+            var needed = Math.Max(Math.Max(mine, other) - was, (mine + other - was + 1) / 2);
             return m.GetValueOrDefault(line) >= needed;
         });
     }
