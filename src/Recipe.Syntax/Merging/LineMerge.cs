@@ -28,10 +28,11 @@ internal static class LineMerge
             }
 
             Region(output, b[i..next], o[j..nextOurs], t[k..nextTheirs]);
-            output.Write(o[nextOurs..Math.Min(nextOurs + 1, o.Length)]);
+            output.Write(o[nextOurs..Math.Min(nextOurs + 1, o.Length)], areShared: true);
             (i, j, k) = (next + 1, nextOurs + 1, nextTheirs + 1);
         }
 
+        output.JoinAcross(ReadTogether);
         return new(RecipeMerge.Finish(output, before, ours, theirs, markers), output.Conflicts, ByLines: true);
     }
 
@@ -55,34 +56,15 @@ internal static class LineMerge
     private static void Dispute(MergeWriter output, ImmutableArray<MergeLine> ours, ImmutableArray<MergeLine> theirs)
     {
         var (i, j) = (0, 0);
-        var alike = Alignment.Of([.. ours.Select(line => line.Text)], [.. theirs.Select(line => line.Text)], StringComparer.Ordinal);
-        for (var at = 0; at < alike.Length;)
+        foreach (var (left, right) in Alignment.Of([.. ours.Select(line => line.Text)], [.. theirs.Select(line => line.Text)], StringComparer.Ordinal).Append((ours.Length, theirs.Length)))
         {
-            var (left, right) = alike[at];
-            var length = 1;
-            for (; at + length < alike.Length && alike[at + length] == (left + length, right + length); length++)
+            if (left > i || right > j)
             {
+                output.Conflict(ours[i..left], theirs[j..right]);
             }
 
-            var isFirst = left == 0 && right == 0;
-            var isLast = left + length == ours.Length && right + length == theirs.Length;
-            if (isFirst || isLast || length > ReadTogether)
-            {
-                if (left > i || right > j)
-                {
-                    output.Conflict(ours[i..left], theirs[j..right]);
-                }
-
-                output.Write(ours[left..(left + length)]);
-                (i, j) = (left + length, right + length);
-            }
-
-            at += length;
-        }
-
-        if (i < ours.Length || j < theirs.Length)
-        {
-            output.Conflict(ours[i..], theirs[j..]);
+            output.Write(ours[left..Math.Min(left + 1, ours.Length)], areShared: true);
+            (i, j) = (left + 1, right + 1);
         }
     }
 

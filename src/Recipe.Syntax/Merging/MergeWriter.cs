@@ -6,7 +6,10 @@ namespace Recipe.Syntax.Merging;
 /// <summary>Collects the lines of a merge. Conflicts that touch become one.</summary>
 internal sealed class MergeWriter
 {
-    private readonly List<object> _out = [];
+    private readonly List<Item> _out = [];
+
+    /// <summary>A line that is settled, or a conflict in its place.</summary>
+    private readonly record struct Item(MergeLine Line, bool IsShared, Hunk? Hunk);
 
     private sealed class Hunk
     {
@@ -16,27 +19,51 @@ internal sealed class MergeWriter
     }
 
     /// <summary>How many conflicts there are.</summary>
-    public int Conflicts => _out.Count(item => item is Hunk);
+    public int Conflicts => _out.Count(item => item.Hunk is not null);
 
     /// <summary>Lines that both sides can live with.</summary>
-    public void Write(IEnumerable<MergeLine> lines)
-    {
-        foreach (var line in lines)
-        {
-            _out.Add(line);
-        }
-    }
+    /// <param name="lines">The lines.</param>
+    /// <param name="areShared">Whether both sides have them as they are.</param>
+    public void Write(IEnumerable<MergeLine> lines, bool areShared = false) => _out.AddRange(lines.Select(line => new Item(line, areShared, null)));
 
     /// <summary>Lines that somebody has to choose between.</summary>
     public void Conflict(IEnumerable<MergeLine> ours, IEnumerable<MergeLine> theirs)
     {
-        if (_out is not [.., Hunk hunk])
+        if (_out is not [.., { Hunk: { } hunk }])
         {
-            _out.Add(hunk = new Hunk());
+            _out.Add(new Item(default, IsShared: false, hunk = new Hunk()));
         }
 
         hunk.Ours.AddRange(ours);
         hunk.Theirs.AddRange(theirs);
+    }
+
+    /// <summary>Makes one conflict of two that few lines part which both sides have: they are read together.</summary>
+    /// <param name="atMost">So many lines.</param>
+    public void JoinAcross(int atMost)
+    {
+        var last = -1;
+        for (var i = 0; i < _out.Count; i++)
+        {
+            if (_out[i].Hunk is not { } hunk)
+            {
+                continue;
+            }
+
+            var between = _out[(last + 1)..i];
+            if (last >= 0 && between.Count <= atMost && between.TrueForAll(item => item.IsShared))
+            {
+                var first = _out[last].Hunk!;
+                first.Ours.AddRange([.. between.Select(item => item.Line), .. hunk.Ours]);
+                first.Theirs.AddRange([.. between.Select(item => item.Line), .. hunk.Theirs]);
+                _out.RemoveRange(last + 1, i - last);
+                i = last;
+            }
+            else
+            {
+                last = i;
+            }
+        }
     }
 
     /// <summary>
@@ -49,11 +76,11 @@ internal sealed class MergeWriter
         var last = "";
         foreach (var item in _out)
         {
-            if (item is MergeLine line)
+            if (item.Hunk is not { } hunk)
             {
-                Line(line);
+                Line(item.Line);
             }
-            else if (item is Hunk hunk)
+            else
             {
                 Line(new(markers.Start, ""));
                 hunk.Ours.ForEach(Line);
@@ -63,7 +90,7 @@ internal sealed class MergeWriter
             }
         }
 
-        if (!endsWithLineEnd && _out is [.., MergeLine])
+        if (!endsWithLineEnd && _out is [.., { Hunk: null }])
         {
             text.Length -= last.Length;
         }
