@@ -8,7 +8,7 @@ namespace Recipe.Syntax.Tests;
 /// <summary>What is true of every merge.</summary>
 public sealed partial class MergeProperties
 {
-    private const int Iterations = 2000;
+    private const int Iterations = 1000;
 
     private static readonly ConflictMarkers Markers = new();
 

@@ -15,13 +15,16 @@ public sealed record VersionMerge(string Text, int Conflicts, bool ByLines)
     /// <param name="ours">Our version, whose line ends are kept.</param>
     /// <param name="theirs">Their version.</param>
     /// <param name="markerSize">How many signs a conflict marker has.</param>
-    /// <param name="oursName">What the markers call our version.</param>
-    /// <param name="theirsName">What the markers call their version.</param>
-    public static VersionMerge Of(string before, string ours, string theirs, int markerSize = 7, string oursName = "ours", string theirsName = "theirs")
-    {
-        var merged = RecipeMerge.Merge(before, ours, theirs, SchemaRules.OfFile, new ConflictMarkers(oursName, theirsName, markerSize));
-        return new(merged.Text, merged.Conflicts, merged.ByLines);
-    }
+    public static VersionMerge Of(string before, string ours, string theirs, int markerSize = 7) =>
+        Of(RecipeMerge.Merge(before, ours, theirs, SchemaRules.OfFile, new ConflictMarkers(Size: markerSize)));
+
+    /// <summary>Merges two versions of any text line by line.</summary>
+    /// <param name="before">What both began with.</param>
+    /// <param name="ours">Our version.</param>
+    /// <param name="theirs">Their version.</param>
+    /// <param name="markerSize">How many signs a conflict marker has.</param>
+    public static VersionMerge OfLines(string before, string ours, string theirs, int markerSize = 7) =>
+        Of(RecipeMerge.MergeLines(before, ours, theirs, new ConflictMarkers(Size: markerSize)));
 
     /// <summary>The errors that a merged file has and neither of the two versions had: what each changed was right, and both together are not.</summary>
     public static ImmutableArray<Finding> NewErrors(CompiledFile merged, CompiledFile ours, CompiledFile theirs)
@@ -42,6 +45,8 @@ public sealed record VersionMerge(string Text, int Conflicts, bool ByLines)
         bool IsKnown(Finding finding) => ours.Findings.Concat(theirs.Findings)
             .Any(was => IsError(was) && was.Descriptor.Code == finding.Descriptor.Code && was.Message == finding.Message);
     }
+
+    private static VersionMerge Of(MergeResult merged) => new(merged.Text, merged.Conflicts, merged.ByLines);
 
     private static bool IsError(Finding finding) => finding.Severity == Severity.Error;
 }

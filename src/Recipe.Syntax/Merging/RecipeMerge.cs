@@ -32,6 +32,19 @@ public static class RecipeMerge
             : ByPieces(before, ours, theirs, rules, markers) ?? LineMerge.Merge(before, ours, theirs, markers);
     }
 
+    /// <summary>Merges line by line, as any text.</summary>
+    /// <param name="before">What both sides began with.</param>
+    /// <param name="ours">Our side.</param>
+    /// <param name="theirs">Their side.</param>
+    /// <param name="markers">How conflicts are marked; the usual way when not given.</param>
+    public static MergeResult MergeLines(string before, string ours, string theirs, ConflictMarkers? markers = null)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(ours);
+        ArgumentNullException.ThrowIfNull(theirs);
+        return LineMerge.Merge(before, ours, theirs, markers ?? new ConflictMarkers());
+    }
+
     /// <summary>The merge of three texts that can be read; null when one cannot.</summary>
     internal static MergeResult? ByPieces(string before, string ours, string theirs, MergeRules rules, ConflictMarkers markers)
     {
