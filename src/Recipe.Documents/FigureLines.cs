@@ -1,6 +1,5 @@
 using Recipe.Documents.Changes;
 using Recipe.Documents.Quantities;
-using Recipe.Documents.Writing;
 using Recipe.Planning;
 
 namespace Recipe.Documents;

@@ -36,7 +36,7 @@ internal static class GitMergeCommand
         // Bytes that are no UTF-8 go through as they are, a letter each.
         var (encoding, isUtf8) = bytes.All(IsUtf8) ? ((Encoding)Strict, true) : (Encoding.Latin1, false);
         var texts = bytes.Select(encoding.GetString).ToArray();
-        var merged = isUtf8 ? VersionMerge.Of(texts[0], texts[1], texts[2], markerSize) : VersionMerge.OfLines(texts[0], texts[1], texts[2], markerSize);
+        var merged = (isUtf8 ? ByMeaning(terminal, path, texts, markerSize) : null) ?? VersionMerge.OfLines(texts[0], texts[1], texts[2], markerSize);
         using (var output = new OutputSet(Path.GetDirectoryName(files[1]) is { Length: > 0 } folder ? folder : "."))
         {
             output.Add(Path.GetFileName(files[1]), encoding.GetBytes(merged.Text));
@@ -45,6 +45,21 @@ internal static class GitMergeCommand
 
         Report(terminal, path, merged, texts);
         return merged.Conflicts == 0 ? ExitStatus.Clean : ExitStatus.Findings;
+    }
+
+    private static VersionMerge? ByMeaning(Terminal terminal, string path, string[] texts, int markerSize)
+    {
+        try
+        {
+            return VersionMerge.Of(texts[0], texts[1], texts[2], markerSize);
+        }
+#pragma warning disable CA1031 // A fault of this program must not stop a merge that any program for text can do.
+        catch (Exception problem)
+#pragma warning restore CA1031
+        {
+            terminal.Error.WriteLine($"recipe: the merge of {path} as a recipe failed inside the program ({problem.GetType().Name}); please report it.");
+            return null;
+        }
     }
 
     private static void Report(Terminal terminal, string path, VersionMerge merged, string[] texts)
@@ -84,7 +99,9 @@ internal static class GitMergeCommand
                 printer.Print(error);
             }
         }
-        catch (CannotRunException problem)
+#pragma warning disable CA1031 // The merge is done and written; a check that fails must not undo it.
+        catch (Exception problem)
+#pragma warning restore CA1031
         {
             terminal.Error.WriteLine($"recipe: {path} was merged and not checked: {problem.Message}");
         }

@@ -30,9 +30,9 @@ internal sealed class GitSetup
 
     private string Shared => Path.Combine(_top, ".gitattributes");
 
-    private string Own => GitPath("info/attributes");
+    private static string Own => GitPath("info/attributes");
 
-    private string HookFile => Path.Combine(GitPath("hooks"), "pre-commit");
+    private static string HookFile => Path.Combine(GitPath("hooks"), "pre-commit");
 
     /// <summary>What is left to do so that git knows recipes.</summary>
     /// <param name="isLocal">Whether the attributes are for this clone alone, and not for everybody who has the repository.</param>
@@ -127,7 +127,7 @@ internal sealed class GitSetup
 
     private static bool IsBelow(string folder, string file) => !Path.GetRelativePath(folder, file).StartsWith("..", StringComparison.Ordinal);
 
-    private string GitPath(string name) => Path.GetFullPath(Git.Ask("rev-parse", "--git-path", name).Trim());
+    private static string GitPath(string name) => Path.GetFullPath(Git.Ask("rev-parse", "--git-path", name).Trim());
 
     private string Shown(string file) => Path.GetRelativePath(_top, file) is var below && below.StartsWith("..", StringComparison.Ordinal) ? file : below.Replace('\\', '/');
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Syntax.Formatting;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
