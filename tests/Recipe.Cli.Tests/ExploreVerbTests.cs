@@ -220,6 +220,68 @@ public sealed class ExploreVerbTests : IDisposable
         Assert.Equal(before, Files());
     }
 
+    [Theory]
+    [InlineData("hatch-lid-lighter.recipe", "lighter-lid", 40)]
+    [InlineData("wide.recipe", "wide", 40)]
+    public void A_candidate_written_as_a_variant_has_its_figures(string file, string study, int tries)
+    {
+        _bench.Write(
+            "wide.recipe",
+            """
+            use "rudder-cheek.recipe"
+            use "shop.recipe"
+
+            explore wide of rudder-cheek {
+              choose part rudder-cheek rudder-cheek-solid
+              choose insert more carbon-twill-200 0/90 x2
+              choose material more carbon-twill-200 glass-twill-163
+              choose repeats more 1 3
+              choose orientation more 0/90 +/-45
+              choose resin infusion-epoxy slow-laminating-epoxy
+              choose room 18 degC 24 degC
+              want least mass
+              want most bending-along
+              limit thickness at-least 0 mm
+            }
+            """);
+        File.Copy(Bench.Sample("samples/rudder-cheek.recipe"), _bench.PathOf("rudder-cheek.recipe"));
+        _bench.RunHere("fmt", "wide.recipe");
+        var rows = _bench.RunHere("explore", file, "--format", "csv", "--all").Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        var keys = rows[0].Split(',');
+        var random = new Random(7);
+        var numbers = rows.Skip(1).Where(row => !row.Contains("same as another", StringComparison.Ordinal)).Select(row => Int(row.Split(',')[0])).OrderBy(_ => random.Next()).Take(tries).ToArray();
+        var text = File.ReadAllText(_bench.PathOf(file)) + string.Concat(numbers.Select(number => "\n" + _bench.RunHere("explore", file, "--candidate", $"{number}").Out));
+        _bench.Write("own.recipe", text);
+        Assert.Equal(ExitStatus.Clean, _bench.RunHere("fmt", "--check", "own.recipe").Status);
+        var compared = JsonNode.Parse(_bench.RunHere(["compare", "own.recipe", "--format", "json", .. numbers.Select(number => $"{study}-{number}")]).Out)!["parts"]!.AsArray();
+        Assert.Equal(numbers.Length, compared.Count);
+        foreach (var (number, part) in numbers.Zip(compared))
+        {
+            var cells = rows[number + 1].Split(',');
+            foreach (var column in Enumerable.Range(0, keys.Length).Where(i => part!["figures"]!.AsObject().ContainsKey(keys[i])))
+            {
+                Assert.Equal(part!["figures"]![keys[column]]!.GetValue<double>(), Number(cells[column]), 1e-8 * Math.Max(1, Math.Abs(Number(cells[column]))));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_candidate_is_written_with_what_is_different_and_nothing_else() => Assert.Equal(
+        """
+        # Candidate 454 of `explore lighter-lid`.
+        variant lighter-lid-454 of hatch-lid {
+          plies {
+            replace  body   carbon-twill-200   +/-45   overlap lap
+            replace  back   carbon-twill-200   0/90
+          }
+          wet-out {
+            resin-content  48 % by weight
+          }
+        }
+
+        """.ReplaceLineEndings("\n"),
+        Bench.Run("explore", Lighter, "--candidate", "454").Out);
+
     [Fact]
     public void A_candidate_with_an_open_error_is_kept_off_the_front()
     {
@@ -282,6 +344,8 @@ public sealed class ExploreVerbTests : IDisposable
     [InlineData("two whole numbers such as 2/4", "hatch-lid-lighter.recipe", "--shard", "3/2")]
     [InlineData("two whole numbers such as 2/4", "hatch-lid-lighter.recipe", "--shard", "0/2")]
     [InlineData("a whole number from 1 to 1024", "hatch-lid-lighter.recipe", "--threads", "0")]
+    [InlineData("has those from 0 to 479", "hatch-lid-lighter.recipe", "--candidate", "480")]
+    [InlineData("goes with no format, shard or state", "hatch-lid-lighter.recipe", "--candidate", "4", "--format", "md")]
     [InlineData("no such file", "nowhere.recipe")]
     public void What_does_not_go_is_said(string message, params string[] words)
     {

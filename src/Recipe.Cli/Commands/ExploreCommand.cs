@@ -28,6 +28,7 @@ internal static class ExploreCommand
         });
         var merge = new Option<string[]>("--merge") { Description = "Put these shard files together instead of looking at candidates.", HelpName = "shard", AllowMultipleArgumentsPerToken = true };
         var state = new Option<string?>("--state") { Description = "File in which the run is kept every few seconds, and from which it goes on when it was broken off.", HelpName = "file" };
+        var candidate = new Option<long?>("--candidate") { Description = "Write the candidate of this number as a variant, to be put into the recipe; nothing is explored.", HelpName = "n" };
         var threads = new Option<int?>("--threads") { Description = "On how many threads, 1 to 1024; all cores when not given. It changes nothing but the time.", HelpName = "n" };
         threads.Validators.Add(result =>
         {
@@ -36,7 +37,7 @@ internal static class ExploreCommand
                 result.AddError($"--threads takes a whole number from 1 to 1024, not '{result.Tokens[0].Value}'.");
             }
         });
-        var command = new Command("explore", "Try every way to make the choices of an explore, and show those that no other beats.") { path, name, format, output, all, shard, merge, state, threads };
+        var command = new Command("explore", "Try every way to make the choices of an explore, and show those that no other beats.") { path, name, format, output, all, shard, merge, state, threads, candidate };
         command.SetAction(result => Run(terminal, new ExploreWish(
             result.GetValue(path)!,
             result.GetValue(name),
@@ -46,7 +47,8 @@ internal static class ExploreCommand
             result.GetValue(shard) is { } text ? ShardPlan.Parse(text) : null,
             result.GetValue(merge) ?? [],
             result.GetValue(state),
-            result.GetValue(threads))));
+            result.GetValue(threads),
+            result.GetValue(candidate))));
         return command;
     }
 
@@ -88,7 +90,7 @@ internal static class ExploreCommand
 }
 
 /// <summary>What the user asked for.</summary>
-internal sealed record ExploreWish(string Path, string? Name, string Format, string? Out, bool All, ShardPlan? Shard, string[] Merge, string? State, int? Threads)
+internal sealed record ExploreWish(string Path, string? Name, string Format, string? Out, bool All, ShardPlan? Shard, string[] Merge, string? State, int? Threads, long? Candidate)
 {
     /// <summary>Refuses what does not go together.</summary>
     public void Check()
@@ -96,6 +98,7 @@ internal sealed record ExploreWish(string Path, string? Name, string Format, str
         var problem = All && Format != "csv" ? "--all lists every candidate as csv: say --format csv too."
             : All && (Shard is not null || Merge.Length > 0 || State is not null) ? "--all writes each candidate as it is looked at, and goes with neither --shard, --merge nor --state."
             : Merge.Length > 0 && (Shard is not null || State is not null) ? "--merge looks at no candidate, and goes with neither --shard nor --state."
+            : Candidate is not null && (Format != "text" || All || Shard is not null || Merge.Length > 0 || State is not null) ? "--candidate writes a variant, and goes with no format, shard or state."
             : Shard is not null && Format != "text" ? "--shard writes a shard file; the formats are for --merge."
             : null;
         if (problem is not null)

@@ -15,6 +15,13 @@ internal sealed class ExploreRun(Terminal terminal, DeclaredStudy study, Explore
 
     public int Run()
     {
+        if (wish.Candidate is { } candidate)
+        {
+            ResultFile.Write(
+                terminal, wish.Out, candidate >= 0 && candidate < study.Candidates ? study.Variant(candidate) : throw new CannotRunException($"there is no candidate {candidate}: {study.Name} has those from 0 to {study.Candidates - 1}."));
+            return ExitStatus.Clean;
+        }
+
         if (wish.Merge.Length > 0)
         {
             return Report(Merged());

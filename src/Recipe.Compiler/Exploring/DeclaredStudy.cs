@@ -24,6 +24,10 @@ public sealed class DeclaredStudy
     /// <summary>How many candidates it has.</summary>
     public long Candidates => _study.Candidates;
 
+    /// <summary>A candidate as the variant that it is, to be put into the recipe.</summary>
+    /// <param name="index">Its number, from 0 to <see cref="Candidates"/>, that one excluded.</param>
+    public string Variant(long index) => CandidateText.Write(_study, index);
+
     /// <summary>Prepares a run.</summary>
     /// <param name="today">The day for which candidates are checked.</param>
     /// <param name="threads">On how many threads it runs; null for all cores. It changes nothing but the time.</param>

@@ -29,14 +29,14 @@ public sealed class PointSketchTests
             Assert.InRange(whole.Points.Length, PointSketch.MostPoints / 8, PointSketch.MostPoints);
             var shuffled = points.ToArray();
             random.Shuffle(shuffled);
-            Assert.Equal(whole.Points, Of(shuffled).Points);
+            Assert.Equal(whole.Points.AsEnumerable(), Of(shuffled).Points.AsEnumerable());
             var joined = new PointSketch(2, 0.5);
             foreach (var part in points.Chunk((points.Length / parts) + 1).Select(Of))
             {
                 joined.Add(part.Level, part.Points);
             }
 
-            Assert.Equal(whole.Points, joined.Points);
+            Assert.Equal(whole.Points.AsEnumerable(), joined.Points.AsEnumerable());
             Assert.Equal(whole.Level, joined.Level);
         },
         iter: 12);

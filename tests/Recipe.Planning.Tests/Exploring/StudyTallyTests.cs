@@ -1,5 +1,4 @@
 using CsCheck;
-using Recipe.Engineering;
 using Recipe.Model;
 using Recipe.Planning.Exploring;
 
