@@ -28,6 +28,8 @@ internal static class ShopSchema
                 Word("closes", "When the shop closes.", "closes 18:00", new TimeOfDayKind()),
                 Word("safety", "Who is protected from what, and how.", "safety { gloves nitrile }").WithBlock(SafetySchema.Block),
                 WetOutSchema.Loss,
+                Word("resin-content", "Resin that stays in a cloth, as this shop finds it.", "resin-content glass-twill-163 bagged 43 % by weight", Arg("material", Kinds.Cloth), Arg("process", PartSchema.Processes), Arg(Kinds.ResinContent)).Repeatable(),
+                Word("resin-pickup", "Resin that a layer of the bag carries away, as this shop finds it.", "resin-pickup peel-ply-nylon 38 g/m2", Arg("material", Kinds.AnyMaterial), Arg(Kinds.ArealWeight)).Repeatable(),
                 Word("currency", "ISO 4217 code of sums.", "currency EUR", new AnyWordKind("a currency code")),
                 Word("units", "Which units papers show beside yours.", "units metric", Kinds.OneOf("metric, us or both", ("metric", "metric"), ("us", "US customary"), ("both", "both"))).Otherwise("metric"),
                 Word("paper", "Paper size.", "paper a4", Kinds.OneOf("a4 or letter", ("a4", "210 x 297 mm"), ("letter", "8.5 x 11 in"))).Otherwise("a4"),
