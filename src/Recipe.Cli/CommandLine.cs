@@ -21,6 +21,8 @@ internal static class CommandLine
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),
             RecordCommand.Create(terminal),
+            HistoryCommand.Create(terminal),
+            LearnCommand.Create(terminal),
             LspCommand.Create(terminal),
         };
         var result = root.Parse(args);

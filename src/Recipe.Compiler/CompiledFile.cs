@@ -21,6 +21,9 @@ public sealed record CompiledFile
     /// <summary>Its parts and variants, in order.</summary>
     public required ImmutableArray<CompiledPart> Parts { get; init; }
 
+    /// <summary>The build records that stand in it, in order, each beside the recipe as it stands today.</summary>
+    public ImmutableArray<LoggedBuild> Builds { get; init; } = [];
+
     /// <summary>The plans of all of them, in order. To look at one part, ask that part.</summary>
     public ImmutableArray<Plan> Plans => [.. Parts.Select(part => part.Plan)];
 

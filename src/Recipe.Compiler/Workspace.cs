@@ -98,6 +98,7 @@ public sealed class Workspace
             var plan = Planner.Plan(part, bound.Model);
             return (plan, examiner.Examine(plan));
         });
+        var builds = BuildsOf(bound);
         var report = examiner.Conclude([.. parts.Select(part => part.Examination)]);
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
@@ -106,12 +107,33 @@ public sealed class Workspace
             Tree = tree,
             Bound = bound,
             Parts = parts,
+            Builds = builds,
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             Revision = RevisionOf(tree),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
             RestsOn = restsOn,
         };
+    }
+
+    /// <summary>The build records of a text. A part's own file says which revision of it there is today.</summary>
+    private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound)
+    {
+        var model = bound.Model;
+        var builds = ImmutableArray.CreateBuilder<LoggedBuild>(model.Builds.Length);
+        foreach (var record in model.Builds)
+        {
+            if ((model.Parts.FirstOrDefault(part => part.Name == record.Part) ?? model.UsedParts.GetValueOrDefault(record.Part)) is { } part)
+            {
+                builds.Add(new LoggedBuild(
+                    record,
+                    part,
+                    TreeOf(PathNames.Normalize(part.Where.Source.Name)) is { } tree ? RevisionOf(tree) : null,
+                    () => PlannedFiguresOf.Plan(Planner.Plan(part, model))));
+            }
+        }
+
+        return builds.ToImmutable();
     }
 
     /// <summary>What the nearest settings file says: that of the file's folder, or of the first folder above it that has one.</summary>

@@ -82,9 +82,9 @@ public static class RecordForm
             yield return "left __   # what stayed in pots, brush and roller";
         }
 
-        if (PlannedFiguresOf.WetArea(plan) is { } wet)
+        if (PlannedFiguresOf.WetWork(plan) is var (wet, pieces))
         {
-            yield return $"wet-out from __ until __ over {units.Of(wet)} laminators {(planned.Laminators ?? 1).ToString(CultureInfo.InvariantCulture)}{(planned.WetOut is { } time ? $"   # plan {FormUnits.Minutes(time)}" : "")}";
+            yield return $"wet-out from __ until __ over {units.Of(wet)} pieces {pieces.ToString(CultureInfo.InvariantCulture)} laminators {(planned.Laminators ?? 1).ToString(CultureInfo.InvariantCulture)}{(planned.WetOut is { } time ? $"   # plan {FormUnits.Minutes(time)}" : "")}";
         }
 
         yield return "";

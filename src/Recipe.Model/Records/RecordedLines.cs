@@ -28,10 +28,11 @@ public sealed record RecordedPot(int Number, Figure<Mass>? Resin, Figure<Mass>? 
 /// <param name="From">When it began.</param>
 /// <param name="Until">When it ended.</param>
 /// <param name="Over">Area of all plies wetted out in it.</param>
+/// <param name="Pieces">Pieces laid in it; 0 when not written down.</param>
 /// <param name="Laminators">Pairs of hands; 1 when not written down.</param>
 /// <param name="By">Initials, or null.</param>
 /// <param name="Where">The line.</param>
-public sealed record RecordedWetOut(TimeOnly? From, TimeOnly? Until, Figure<Area>? Over, int Laminators, string? By, SourceSpan Where)
+public sealed record RecordedWetOut(TimeOnly? From, TimeOnly? Until, Figure<Area>? Over, int Pieces, int Laminators, string? By, SourceSpan Where)
 {
     /// <summary>How long it took; over midnight too. Null when a time is missing.</summary>
     public Duration? Took => From is { } from && Until is { } until ? Duration.FromMinutes((until - from).TotalMinutes) : null;

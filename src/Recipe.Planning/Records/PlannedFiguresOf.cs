@@ -36,14 +36,14 @@ public static class PlannedFiguresOf
         };
     }
 
-    /// <summary>Area of all plies wetted out by hand, as cut: what the time of wetting out is spread over. Null when a ply's area is unknown.</summary>
-    public static Area? WetArea(Plan plan)
+    /// <summary>Area of all plies wetted out by hand, as cut, and how many pieces they are: what the time of wetting out is spread over. Null when a ply's area is unknown.</summary>
+    public static (Area Area, int Pieces)? WetWork(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var plies = plan.Stack.Where(line => line.Item is PlyItem).ToList();
         return plan.Part.Process.Value is not (Process.Hand or Process.Bagged) || plies.Count == 0 || plies.Any(line => line.CutArea is null)
             ? null
-            : Area.FromSquareMeters(plies.Sum(line => line.CutArea!.Value.Value.SquareMeters));
+            : (Area.FromSquareMeters(plies.Sum(line => line.CutArea!.Value.Value.SquareMeters)), plies.Sum(line => line.Pieces.Sum(piece => piece.Count * (piece.Joins + 1))));
     }
 
     private static Mass Other(Plan plan, LaminatePlan laminate)

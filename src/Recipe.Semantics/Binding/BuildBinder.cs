@@ -74,6 +74,7 @@ internal static class BuildBinder
         line.Payload<TimeOnly>("from")?.Value,
         line.Payload<TimeOnly>("until")?.Value,
         line.Figure("over", Si.Area),
+        line.Reading.Find("pieces") is { } pieces ? (int)pieces.Si : 0,
         line.Reading.Find("laminators") is { } hands ? (int)hands.Si : 1,
         line.Text("by"),
         line.Where);
