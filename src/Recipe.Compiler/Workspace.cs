@@ -28,6 +28,7 @@ public sealed class Workspace
     private readonly ParsedTexts _parsed;
     private readonly KeptParts _parts;
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SeveritySetting>>> _settings = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
 
     /// <summary>Makes a workspace over the shipped book.</summary>
@@ -91,15 +92,16 @@ public sealed class Workspace
     {
         var bound = Binder.Bind(tree, _book, _uses);
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
-        var restsOn = RestsOn(tree);
+        var builds = BuildsOf(bound);
+        var restsOn = RestsOn(tree, !builds.IsEmpty);
         var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: SettingsFor(tree));
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
             var plan = Planner.Plan(part, bound.Model);
             return (plan, examiner.Examine(plan));
         });
-        var builds = BuildsOf(bound);
-        var report = examiner.Conclude([.. parts.Select(part => part.Examination)]);
+        var log = builds.IsEmpty ? [] : BuildLog.Of(builds.Concat(BuildsBeside(tree.Source.Name)));
+        var report = examiner.Conclude([.. parts.Select(part => part.Examination)], builds, log);
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
@@ -116,25 +118,17 @@ public sealed class Workspace
         };
     }
 
-    /// <summary>The build records of a text. A part's own file says which revision of it there is today.</summary>
-    private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound)
-    {
-        var model = bound.Model;
-        var builds = ImmutableArray.CreateBuilder<LoggedBuild>(model.Builds.Length);
-        foreach (var record in model.Builds)
-        {
-            if ((model.Parts.FirstOrDefault(part => part.Name == record.Part) ?? model.UsedParts.GetValueOrDefault(record.Part)) is { } part)
-            {
-                builds.Add(new LoggedBuild(
-                    record,
-                    part,
-                    TreeOf(PathNames.Normalize(part.Where.Source.Name)) is { } tree ? RevisionOf(tree) : null,
-                    () => PlannedFiguresOf.Plan(Planner.Plan(part, model))));
-            }
-        }
+    /// <summary>The build records of a text, each beside the revision of the part's recipe today.</summary>
+    private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound) =>
+        LoggedBuild.Of(bound.Model, part => TreeOf(PathNames.Normalize(part.Where.Source.Name)) is { } tree ? RevisionOf(tree) : null);
 
-        return builds.ToImmutable();
-    }
+    /// <summary>The build records that stand beside a text that holds some: one serial to a file, and the part before is in the next file.</summary>
+    private IEnumerable<LoggedBuild> BuildsBeside(string name) => _files.RecipesIn(PathNames.FolderOf(name))
+        .Select(PathNames.Normalize)
+        .Where(other => other != name)
+        .SelectMany(other => _builds.GetOrAdd(other, key => new Lazy<ImmutableArray<LoggedBuild>>(() => TreeOf(key) is { } tree && HoldsBuilds(tree) ? BuildsOf(Binder.Bind(tree, _book, _uses)) : [])).Value);
+
+    private static bool HoldsBuilds(SyntaxTree tree) => tree.Root.Statements.OfType<EntrySyntax>().Any(entry => entry.Head.Text == "build");
 
     /// <summary>What the nearest settings file says: that of the file's folder, or of the first folder above it that has one.</summary>
     private ImmutableArray<SeveritySetting> SettingsFor(SyntaxTree tree)
@@ -186,9 +180,20 @@ public sealed class Workspace
     }
 
     /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
-    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root)
+    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, bool withRecordsBeside)
     {
         var names = UsedBy(root);
+        if (withRecordsBeside)
+        {
+            foreach (var other in _files.RecipesIn(PathNames.FolderOf(root.Source.Name)).Select(PathNames.Normalize))
+            {
+                if (TreeOf(other) is { } tree && HoldsBuilds(tree))
+                {
+                    names.TryAdd(other, tree);
+                }
+            }
+        }
+
         if (PathNames.FileName(root.Source.Name) != SettingsFile)
         {
             foreach (var name in SettingsNames(PathNames.FolderOf(root.Source.Name)))

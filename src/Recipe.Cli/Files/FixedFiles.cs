@@ -77,5 +77,7 @@ internal static class FixedFiles
         }
 
         public string? FolderAbove(string folder) => below.FolderAbove(folder);
+
+        public IEnumerable<string> RecipesIn(string folder) => below.RecipesIn(folder);
     }
 }

@@ -151,7 +151,7 @@ public static class RecordForm
 
         foreach (var layer in (plan.Bag?.Layers ?? []).Where(layer => layer.Pickup is { Value.Kilograms: > 0 }))
         {
-            yield return $"pickup {layer.Layer.Material.Name} __ over {units.Of(layer.Area.Value)}   # heavier by; plan {units.Of(layer.Pickup!.Value.Value)}";
+            yield return $"pickup {layer.Layer.Material.Name} __ over {units.Of(layer.WetArea)}   # heavier by; plan {units.Of(layer.Pickup!.Value.Value)}";
         }
     }
 

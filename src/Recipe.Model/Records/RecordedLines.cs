@@ -49,7 +49,7 @@ public sealed record RecordedVacuum(TimeOnly? On, VacuumLevel? Reached, string? 
 /// <summary>Resin that a layer of the bag carried away.</summary>
 /// <param name="Material">Name of the consumable.</param>
 /// <param name="Mass">How much heavier it came off than it went on.</param>
-/// <param name="Over">Its area.</param>
+/// <param name="Over">Its area on the laminate.</param>
 /// <param name="Where">The line.</param>
 public sealed record RecordedPickup(string Material, Figure<Mass> Mass, Figure<Area> Over, SourceSpan Where);
 

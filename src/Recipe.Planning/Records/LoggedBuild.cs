@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Model;
 
 namespace Recipe.Planning;
@@ -10,6 +11,25 @@ namespace Recipe.Planning;
 public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionNow, Func<PlannedFigures> now)
 {
     private readonly Lazy<PlannedFigures> _now = new(now);
+
+    /// <summary>The build records that stand in a file, in order.</summary>
+    /// <param name="model">What the file means.</param>
+    /// <param name="revisionOf">Revision of a part's recipe today, or null when not known.</param>
+    public static ImmutableArray<LoggedBuild> Of(RecipeModel model, Func<Part, string?> revisionOf)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(revisionOf);
+        var builds = ImmutableArray.CreateBuilder<LoggedBuild>(model.Builds.Length);
+        foreach (var record in model.Builds)
+        {
+            if ((model.Parts.FirstOrDefault(part => part.Name == record.Part) ?? model.UsedParts.GetValueOrDefault(record.Part)) is { } part)
+            {
+                builds.Add(new LoggedBuild(record, part, revisionOf(part), () => PlannedFiguresOf.Plan(Planner.Plan(part, model))));
+            }
+        }
+
+        return builds.ToImmutable();
+    }
 
     /// <summary>The record.</summary>
     public BuildRecord Record { get; } = record;
