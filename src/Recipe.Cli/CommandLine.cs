@@ -23,6 +23,7 @@ internal static class CommandLine
             RecordCommand.Create(terminal),
             HistoryCommand.Create(terminal),
             LearnCommand.Create(terminal),
+            StockCommand.Create(terminal),
             LspCommand.Create(terminal),
         };
         var result = root.Parse(args);

@@ -105,7 +105,7 @@ public sealed class SlowDrift : RecordCheck
     {
         if (values is [{ } a, { } b, { } c] && a > 0 && (a < b) == (b < c) && a != b && b != c && Math.Abs(c - a) > share * a)
         {
-            context.Report(build.Record.LineOf(word), $"{what} goes {(c > a ? "up" : "down")} for the third part in a row, by {Say.Percent(Math.Round(Math.Abs(c - a) / a, 3))} altogether");
+            context.Report(build.Record.LineOf(word), $"{what} goes {(c > a ? "up" : "down")} for the third part in a row, by {Say.Percent(Math.Round(Math.Abs(c - a) / a, 2))} altogether");
         }
     }
 

@@ -125,7 +125,7 @@ public static class RecordForm
 
     private static IEnumerable<string> Used(Plan plan, FormUnits units, DateOnly on)
     {
-        foreach (var line in plan.Takeoff.Where(line => line.Group is not (TakeoffGroup.Bag or TakeoffGroup.Release)).DistinctBy(line => (line.Material.Name, line.Label)))
+        foreach (var line in plan.Takeoff.Where(line => line.Group is not (TakeoffGroup.Bag or TakeoffGroup.Release) || !line.Shelf.IsEmpty).DistinctBy(line => (line.Material.Name, line.Label)))
         {
             // The takeoff is for all parts of the job; a record is of one.
             var amount = line.Net.Value.Si / Math.Max(1, plan.Part.Quantity);

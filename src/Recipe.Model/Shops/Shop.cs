@@ -162,6 +162,9 @@ public sealed record StockLine(string Material, StockAmount? Amount, string Writ
     /// <summary>Lot of the tin or roll, or null.</summary>
     public string? Lot { get; init; }
 
+    /// <summary>Day the amount was counted, or null when it is what came.</summary>
+    public DateOnly? Counted { get; init; }
+
     /// <summary>Day it came, or null.</summary>
     public DateOnly? Received { get; init; }
 

@@ -131,6 +131,7 @@ internal static class ShopBinder
             yield return new StockLine(material.Name, amount?.Payload as StockAmount?, amount?.Written ?? "", line.Where)
             {
                 Lot = line.Text("lot"),
+                Counted = line.Reading.Find("counted")?.Date,
                 Received = line.Reading.Find("received")?.Date,
                 Opened = line.Reading.Find("opened")?.Date,
                 Expires = line.Reading.Find("expires")?.Date,
