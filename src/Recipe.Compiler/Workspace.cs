@@ -1,8 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using System.IO.Hashing;
-using System.Text;
 using Recipe.Checks;
 using Recipe.Model;
 using Recipe.Planning;
@@ -112,7 +110,7 @@ public sealed class Workspace
             Builds = builds,
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
-            Revision = RevisionOf(tree),
+            RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
             RestsOn = restsOn,
         };
@@ -161,23 +159,11 @@ public sealed class Workspace
         key => new Lazy<SyntaxTree?>(() => _files.TryRead(key, out var text) ? _parsed.TreeOf(key, text) : null)).Value;
 
     /// <summary>
-    /// The hash of the text and of every text it uses, in order of name, so that a change of the shop file changes the revision of
-    /// the papers that rest on it. It tells texts apart; it is no seal.
+    /// The revision of a text with every text it uses, in order of name, so that a change of the shop file changes the revision of the
+    /// papers that rest on it.
     /// </summary>
-    private string RevisionOf(SyntaxTree root)
-    {
-        var hash = new XxHash128();
-        hash.Append(Encoding.UTF8.GetBytes(root.Source.Text));
-        foreach (var (_, used) in UsedBy(root))
-        {
-            if (used is not null && !ReferenceEquals(used, root))
-            {
-                hash.Append(Encoding.UTF8.GetBytes("\0" + used.Source.Text));
-            }
-        }
-
-        return Convert.ToHexStringLower(hash.GetCurrentHash().AsSpan(0, 5));
-    }
+    private string RevisionOf(SyntaxTree root) =>
+        RecipeRevision.Of(UsedBy(root).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, root)).Prepend(root));
 
     /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
     private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, bool withRecordsBeside)
