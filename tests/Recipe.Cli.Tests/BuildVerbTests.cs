@@ -119,7 +119,7 @@ public sealed class BuildVerbTests
         var first = Revision();
         bench.Write("shop.recipe", File.ReadAllText(Bench.Sample("samples/shop.recipe")) + "let strip = 40 mm\n");
         var second = Revision();
-        bench.Write("lid.recipe", File.ReadAllText(HatchLid) + "let strip = 50 mm\n");
+        bench.Write("lid.recipe", File.ReadAllText(HatchLid) + "let lid-strip = 50 mm\n");
         Assert.Equal(3, new[] { first, second, Revision() }.Distinct().Count());
 
         string Revision()
