@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.Model;
 using UnitsNet;
 

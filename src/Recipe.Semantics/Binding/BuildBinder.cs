@@ -1,9 +1,7 @@
-using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
-using Recipe.Text;
 
 namespace Recipe.Semantics.Binding;
 

@@ -1,4 +1,3 @@
-using Recipe.Model;
 using static Recipe.Semantics.Schema.Define;
 
 namespace Recipe.Semantics.Schema;

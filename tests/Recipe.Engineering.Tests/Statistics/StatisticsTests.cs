@@ -46,14 +46,14 @@ public class StatisticsTests
     [Fact]
     public void Interval_of_the_mean_agrees_with_the_handbook()
     {
-        const int N = 195;
-        const double Mean = 9.261460;
-        const double Step = 0.02278881;
-        double[] values = [Mean, .. Enumerable.Range(0, N - 1).Select(i => Mean + (i % 2 == 0 ? Step : -Step))];
+        const int n = 195;
+        const double mean = 9.261460;
+        const double step = 0.02278881;
+        double[] values = [mean, .. Enumerable.Range(0, n - 1).Select(i => mean + (i % 2 == 0 ? step : -step))];
         Estimate estimate = Estimate.From(values);
         Assert.Equal(0.02278881, estimate.Deviation, 1e-8);
         Assert.Equal((9.264679 - 9.258242) / 2, estimate.HalfWidth, 5e-7);
-        Assert.Equal(estimate.HalfWidth * Math.Sqrt(N + 1), estimate.NextHalfWidth, 1e-9);
+        Assert.Equal(estimate.HalfWidth * Math.Sqrt(n + 1), estimate.NextHalfWidth, 1e-9);
     }
 
     // NIST/SEMATECH e-Handbook, 6.3.2.2: ten flow rates; mean 50.81, mean moving range 1.8778, limits 55.8041 and 45.8159.
@@ -87,19 +87,19 @@ public class StatisticsTests
     [InlineData(20)]
     public void Intervals_cover_as_promised(int builds)
     {
-        const int Trials = 2000;
+        const int trials = 2000;
         NormalNumbers random = new(builds);
-        int mean = 0;
+        int meanHeld = 0;
         int next = 0;
-        for (int trial = 0; trial < Trials; trial++)
+        for (int trial = 0; trial < trials; trial++)
         {
             Estimate estimate = Estimate.From(random.Take(builds, 0.42, 0.02));
-            mean += Math.Abs(estimate.Mean - 0.42) <= estimate.HalfWidth ? 1 : 0;
+            meanHeld += Math.Abs(estimate.Mean - 0.42) <= estimate.HalfWidth ? 1 : 0;
             next += Math.Abs(estimate.Mean - random.Next(0.42, 0.02)) <= estimate.NextHalfWidth ? 1 : 0;
         }
 
-        Assert.InRange(mean / (double)Trials, 0.935, 0.966);
-        Assert.InRange(next / (double)Trials, 0.935, 0.966);
+        Assert.InRange(meanHeld / (double)trials, 0.935, 0.966);
+        Assert.InRange(next / (double)trials, 0.935, 0.966);
     }
 
     // One record in eight is wrong by twenty standard deviations: the plain mean is off by 2.5 of them, the estimate is not.
