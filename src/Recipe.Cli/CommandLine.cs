@@ -24,6 +24,7 @@ internal static class CommandLine
             HistoryCommand.Create(terminal),
             LearnCommand.Create(terminal),
             StockCommand.Create(terminal),
+            GitCommand.Create(terminal),
             LspCommand.Create(terminal),
         };
         var result = root.Parse(args);

@@ -6,6 +6,8 @@ namespace Recipe.Checks;
 /// <summary>A reading lies beyond its limit and nobody decided anything.</summary>
 public sealed class LimitBroken : RecordCheck
 {
+    private static readonly string[] Decisions = ["use", "repair", "scrap"];
+
     /// <inheritdoc/>
     public override FindingDescriptor Descriptor { get; } = new()
     {
@@ -51,7 +53,7 @@ public sealed class LimitBroken : RecordCheck
     private static void Report(CheckContext context, LoggedBuild build, string word, string message) => context.Report(
         build.Record.LineOf(word),
         $"{message}, and nothing is decided",
-        fixes: new[] { "use", "repair", "scrap" }.Select(decision => new Fix(
+        fixes: Decisions.Select(decision => new Fix(
             $"Decide to {decision} it", FixSafety.NeedsALook, Edits.After(build.Record.LineOf(word), $"disposition {decision} because \"say why\""))));
 
     internal override void Examine(CheckContext context, LoggedBuild build, BuildLog log)

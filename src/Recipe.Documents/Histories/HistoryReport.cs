@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using Recipe.Documents.Histories;
 using Recipe.Documents.Json;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
