@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Recipe.Cli.Files;
-using Recipe.Compiler;
 using Recipe.Compiler.Records;
 
 namespace Recipe.Cli.Commands;

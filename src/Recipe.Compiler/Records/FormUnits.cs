@@ -1,5 +1,4 @@
 using System.Globalization;
-using Recipe.Model;
 using UnitsNet;
 
 namespace Recipe.Compiler.Records;
