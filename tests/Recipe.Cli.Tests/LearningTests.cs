@@ -40,10 +40,10 @@ public sealed class LearningTests
     [Fact]
     public void Predictions_improve_and_intervals_hold_what_they_promise()
     {
-        const int Shops = 40;
-        const int Next = 25;
+        const int shops = 40;
+        const int nextParts = 25;
         var (plain, learnt, held, heldPace) = (0.0, 0.0, 0, 0);
-        for (var shop = 0; shop < Shops; shop++)
+        for (var shop = 0; shop < shops; shop++)
         {
             var random = new Scatter(shop + 1);
 
@@ -68,7 +68,7 @@ public sealed class LearningTests
             var paces = figures.Single(figure => (string?)figure!["kind"] == "pace")!;
             var after = Compile(records.WithLearnt("shop.recipe", Recipe)!);
             var (was, now) = (planned.TrimmedMass.Value.Value.Grams, after.Parts[0].Plan.Laminate!.TrimmedMass.Value.Value.Grams);
-            for (var part = 0; part < Next; part++)
+            for (var part = 0; part < nextParts; part++)
             {
                 var share = random.Normal(content, 0.01);
                 plain += Math.Abs(MassOf(share) - was);
@@ -79,11 +79,11 @@ public sealed class LearningTests
             }
         }
 
-        Assert.True(learnt < 0.5 * plain, $"off by {learnt / Shops / Next:0.00} g after learning, {plain / Shops / Next:0.00} g before");
+        Assert.True(learnt < 0.5 * plain, $"off by {learnt / shops / nextParts:0.00} g after learning, {plain / shops / nextParts:0.00} g before");
 
         // 95 % of 1,000 next parts; the parts of a shop share one interval, so its luck counts 25 times.
-        Assert.InRange(held / (double)(Shops * Next), 0.91, 0.985);
-        Assert.InRange(heldPace / (double)(Shops * Next), 0.91, 0.985);
+        Assert.InRange(held / (double)(shops * nextParts), 0.91, 0.985);
+        Assert.InRange(heldPace / (double)(shops * nextParts), 0.91, 0.985);
     }
 
     [Fact]
@@ -118,10 +118,10 @@ public sealed class LearningTests
     [Fact]
     public void A_shop_line_counts_before_the_book_and_after_the_recipe()
     {
-        const string Shop = "shop ours { resin-content glass-twill-163 hand 61 % by weight }\n";
-        Assert.Equal(0.61, Compile(Recipe + Shop).Parts[0].Plan.Laminate!.ResinFraction.Value, 1e-9);
+        const string shop = "shop ours { resin-content glass-twill-163 hand 61 % by weight }\n";
+        Assert.Equal(0.61, Compile(Recipe + shop).Parts[0].Plan.Laminate!.ResinFraction.Value, 1e-9);
         Assert.NotEqual(0.61, Compile(Recipe).Parts[0].Plan.Laminate!.ResinFraction.Value, 0.02);
-        Assert.Equal(0.4, Compile(Recipe.Replace("0/90\n    inner", "0/90 resin-content 40 % by weight\n    inner", StringComparison.Ordinal).Replace("inner  glass-twill-163  0/90", "inner  glass-twill-163  0/90 resin-content 40 % by weight", StringComparison.Ordinal) + Shop).Parts[0].Plan.Laminate!.ResinFraction.Value, 1e-9);
+        Assert.Equal(0.4, Compile(Recipe.Replace("0/90\n    inner", "0/90 resin-content 40 % by weight\n    inner", StringComparison.Ordinal).Replace("inner  glass-twill-163  0/90", "inner  glass-twill-163  0/90 resin-content 40 % by weight", StringComparison.Ordinal) + shop).Parts[0].Plan.Laminate!.ResinFraction.Value, 1e-9);
     }
 
     private static CompiledFile Compile(string text)
