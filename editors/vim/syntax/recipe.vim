@@ -35,8 +35,8 @@ syntax match recipeComment /#.*$/ contains=@Spell
 let s:words = []
 " words: declarations
 let s:words += split('mould-material release-agent release-film sealant-tape surface-coat flow-medium')
-let s:words += split('flash-tape catch-pot adhesive bag-film breather gel-coat peel-ply bleeder explore pattern')
-let s:words += split('variant fabric insert build fibre mould resin caul core hose part port shop veil mat ud')
+let s:words += split('flash-tape catch-pot adhesive bag-film breather gel-coat peel-ply bleeder pattern variant')
+let s:words += split('fabric insert build fibre mould resin caul core hose part port shop veil mat ud')
 " end of words
 execute 'syntax keyword recipeDeclaration contained' join(s:words)
 
@@ -48,8 +48,8 @@ execute 'syntax keyword recipeDirective contained' join(s:words)
 
 let s:words = []
 " words: blocks
-let s:words += split('hardener kinetics prepreg release wet-out finish infuse safety vacuum plies cure join bag')
-let s:words += split('mix')
+let s:words += split('hardener kinetics planned prepreg release wet-out finish infuse safety vacuum plies cure')
+let s:words += split('join bag mix')
 " end of words
 execute 'syntax keyword recipeBlock contained' join(s:words)
 
@@ -60,51 +60,51 @@ let s:words += split('pulls-since-release transverse-modulus mould-temperature r
 let s:words += split('glass-transition heat-of-reaction heat-stabilised pre-accelerated inner-diameter')
 let s:words += split('self-releasing store-humidity fibre-content gauge-checked resin-content shear-modulus')
 let s:words += split('stays-in-part thermocouples areal-weight fibre-angles permeability release-film')
-let s:words += split('resin-pickup resin-uptake sealant-tape strain-limit check-valve flow-medium largest-pot')
-let s:words += split('perforation roll-length ventilation clamp-feed cures-with feed-lines heat-limit')
-let s:words += split('laminators leak-check post-cured reinforced respirator seal-coats second-cup shelf-life')
-let s:words += split('stick-test warp-share bond-line catch-pot chemistry drop-test expansion feed-line')
-let s:words += split('film-life full-cure post-cure shrinkage tape-land thickness viscosity adhesive altitude')
-let s:words += split('bag-film breather capacity coverage currency envelope flexible gel-time humidity leftover')
-let s:words += split('moisture out-life out-time outdoors peel-ply peroxide pot-life pull-aid quantity silicone')
-let s:words += split('solvents undercut bleeder coating default demould density freezer inspect made-by made-of')
-let s:words += split('made-on mandrel modulus overlap poisson prepare process replace reserve service stagger')
-let s:words += split('support surface abrade accept binder choose closes coated colour debulk defect family')
-let s:words += split('fillet flange gloves halves hazard insert manner mixing pleats porous radius remove')
-let s:words += split('sample scrape settle sizing source spills target tested volume within align bleed coats')
-let s:words += split('debag degas draft drill edges fibre gauge lasts limit mixed mould night paint paper parts')
-let s:words += split('price prime pulls resin scale scarf sheet spare start state store stuff title tools units')
-let s:words += split('waxed weave weigh width axis bond caul cell coat cool draw dust fill film hold hose kind')
-let s:words += split('load loss mass note oven pace path peel port pots pump ramp rise room seal seam ship step')
-let s:words += split('stir tape thaw time tray trim vent wait want wash add cup cut dry off pot use')
+let s:words += split('resin-pickup resin-uptake sealant-tape strain-limit check-valve disposition flow-medium')
+let s:words += split('largest-pot perforation roll-length ventilation clamp-feed cures-with feed-lines')
+let s:words += split('heat-limit laminators leak-check post-cured reinforced respirator seal-coats second-cup')
+let s:words += split('shelf-life stick-test warp-share bond-line catch-pot chemistry deviation drop-test')
+let s:words += split('expansion feed-line film-life full-cure post-cure shrinkage tape-land thickness untrimmed')
+let s:words += split('viscosity adhesive altitude bag-film breather capacity coverage currency envelope')
+let s:words += split('flexible gel-time humidity leftover moisture out-life out-time outdoors peel-ply peroxide')
+let s:words += split('pot-life pull-aid quantity revision silicone solvents undercut bleeder changed coating')
+let s:words += split('default demould density freezer inspect made-by made-of made-on mandrel modulus overlap')
+let s:words += split('poisson prepare process replace reserve service stagger support surface abrade accept')
+let s:words += split('binder closes coated colour debulk defect family fillet flange gloves halves hazard')
+let s:words += split('insert manner mixing pickup pleats porous radius remove sample scrape settle signed')
+let s:words += split('sizing source spills target tested volume within align bleed cloth coats debag degas')
+let s:words += split('draft drill edges fibre gauge lasts mixed mould night other paint paper parts price prime')
+let s:words += split('pulls resin scale scarf sheet spare start state store stuff title tools units waxed weave')
+let s:words += split('weigh width axis bond caul cell coat cool draw dust fill film hold hose kind left load')
+let s:words += split('loss mass note oven pace path peel port pots pump ramp rise room seal seam ship step stir')
+let s:words += split('tape thaw time tray trim used vent wait wash add cup cut dry off pot use by')
 " end of words
 execute 'syntax keyword recipeLine contained' join(s:words)
 
 let s:words = []
 " words: values
-let s:words += split('cured-then-bonded cured-then-taped with-accelerator bending-across half-ellipsoid')
-let s:words += split('modulus-across semi-permanent stretch-across bending-along modulus-along spherical-cap')
-let s:words += split('press-across accelerator liquid-film orientation clock-left laminators paraboloid')
-let s:words += split('softens-at structural times-over vinylester wet-in-wet anhydride breathing extracted')
-let s:words += split('pin-prick polyester to-vacuum breather cosmetic cure-end cylinder emulsion enclosed')
-let s:words += split('hardener material outdoors peroxide phenolic released repaired seasoned stitched by-heat')
-let s:words += split('demould grooved hottest indoors infused mineral pigment prepreg repeats sawdust solvent')
-let s:words += split('stretch warning across advice bagged filler flange flying insert letter medium metric')
-let s:words += split('powder random along amine apart clean cured debag epoxy error least light patch plain')
-let s:words += split('press resin shear sheet water waxed white area bare both cone core cost dark disc down')
-let s:words += split('feed fill flat foam hand heat most none open part pots rags room slit tray vent warm any')
-let s:words += split('bin box new wax wet a4 up us')
+let s:words += split('cured-then-bonded cured-then-taped with-accelerator half-ellipsoid semi-permanent')
+let s:words += split('stretch-across spherical-cap press-across accelerator liquid-film paraboloid structural')
+let s:words += split('vinylester wet-in-wet anhydride breathing extracted pin-prick polyester breather cosmetic')
+let s:words += split('cylinder emulsion enclosed outdoors peroxide phenolic released repaired seasoned stitched')
+let s:words += split('by-heat demould grooved indoors infused mineral pigment prepreg sawdust solvent stretch')
+let s:words += split('warning across advice bagged filler flange flying insert letter medium metric powder')
+let s:words += split('random repair along amine apart clean cured debag epoxy error light patch plain press')
+let s:words += split('scrap shear sheet water waxed white area bare both cone core dark disc down feed flat')
+let s:words += split('foam hand heat none open part rags room slit tray vent warm any bin box new use wax wet')
+let s:words += split('a4 up us')
 " end of words
 execute 'syntax keyword recipeValue contained yes no' join(s:words)
 
 let s:words = []
 " words: clauses
-let s:words += split('resin-content join-lines perforated thickness unwrapped absolute at-least diameter')
-let s:words += split('isolated received ultimate ambient assumed at-most because carries chamfer cut-out')
-let s:words += split('exhaust expires overlap smaller support beyond covers length opened reused sealed source')
-let s:words += split('vacuum volume weight within after below coats depth every limit parts solid steps strip')
-let s:words += split('under until width band face like mass pull rise sits size span step then trim wait with')
-let s:words += split('dry for gap lot at by in no of on to')
+let s:words += split('resin-content join-lines laminators perforated thickness unwrapped absolute diameter')
+let s:words += split('hardener isolated mixed-at received ultimate ambient assumed at-most because carries')
+let s:words += split('chamfer counted cut-out dead-at exhaust expires hottest overlap reached smaller support')
+let s:words += split('beyond covers lasted length opened pieces reused sealed source vacuum volume weight')
+let s:words += split('within after below coats depth every holds limit parts resin solid strip under until')
+let s:words += split('width band face from like mass over pull rise sits size span step then trim wait with dry')
+let s:words += split('for gap lot off at by in no of on to')
 " end of words
 execute 'syntax keyword recipeClause contained' join(s:words)
 

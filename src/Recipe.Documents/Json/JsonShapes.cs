@@ -13,6 +13,9 @@ namespace Recipe.Documents.Json;
 [JsonSerializable(typeof(ComparisonRecord))]
 [JsonSerializable(typeof(ExplorationRecord))]
 [JsonSerializable(typeof(StudyShard))]
+[JsonSerializable(typeof(HistoryRecord))]
+[JsonSerializable(typeof(LearntRecord))]
+[JsonSerializable(typeof(ShelfCountRecord))]
 internal sealed partial class JsonShapes : JsonSerializerContext;
 
 /// <summary>How the JSON documents are written: indented, LF, letters of all scripts as they are, everything that HTML could trip over escaped.</summary>
