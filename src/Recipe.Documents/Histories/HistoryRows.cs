@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Model;
 using Recipe.Planning;
 
 namespace Recipe.Documents.Histories;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Quantities;
 using Recipe.Planning;
 using UnitsNet;
 
