@@ -23,7 +23,8 @@ public static class PaperSet
         ArgumentNullException.ThrowIfNull(kinds);
         ArgumentNullException.ThrowIfNull(formats);
         var part = input.Plan.Part.Name;
-        var built = kinds.Where(kind => kind.AppliesTo(input)).Select(kind => (Kind: kind, Document: kind.Build(input))).ToList();
+        var papers = new BuiltPapers(input);
+        var built = kinds.Where(kind => kind.AppliesTo(input)).Select(kind => (Kind: kind, Document: papers.Of(kind))).ToList();
         var documents = built.Select(paper => paper.Document).ToList();
         var files = new List<PaperFile>();
         foreach (var (kind, document) in built)
