@@ -168,26 +168,34 @@ internal sealed class PdfCanvas(PdfOperators to, (PdfFace Regular, PdfFace Bold)
         to.Write("S\n"u8);
     }
 
+    // A dot is a line of no length with round ends.
     private void Dots((double Left, double Top, double Right, double Bottom) bounds)
     {
         const double step = 0.8, radius = 0.22;
-        Use(0);
+        Use(new Pen(2 * radius));
+        to.Write("1 J\n"u8);
         for (var j = (int)Math.Floor(bounds.Top / step); j * step <= bounds.Bottom; j++)
         {
             for (var i = (int)Math.Floor(bounds.Left / step); i * step <= bounds.Right; i++)
             {
                 if ((i + j) % 2 == 0)
                 {
-                    Circle(i * step, j * step, radius);
+                    At(At(to, i * step, j * step).Write("m "u8), i * step, j * step).Write("l\n"u8);
                 }
             }
         }
 
-        to.Write("f\n"u8);
+        to.Write("S\n"u8);
     }
 
     private void Polygon(PathShape shape)
     {
+        if (shape.Points is [var a, var b, var c, var d] && a.Y == b.Y && b.X == c.X && c.Y == d.Y && d.X == a.X)
+        {
+            At(to, d.X, d.Y).Number((c.X - d.X) * PointsPerMm).Number((d.Y - a.Y) * PointsPerMm).Write("re\n"u8);
+            return;
+        }
+
         Lines(shape);
         to.Write("h\n"u8);
     }

@@ -14,6 +14,9 @@ internal sealed class PdfOperators
     // No page is so large: a number beyond is a mistake of the layout that must not make a file which nobody can open.
     private const double Largest = 1e9;
 
+    // From 1 to 2 a file loses a third of its size; from 2 to 9 a sixth more, in three times the time.
+    private static readonly ZLibCompressionOptions Packing = new() { CompressionLevel = 2 };
+
     private byte[] _bytes = new byte[32 * 1024];
     private int _count;
 
@@ -86,7 +89,7 @@ internal sealed class PdfOperators
     public static byte[] Compressed(ReadOnlySpan<byte> bytes)
     {
         using var packed = new MemoryStream((bytes.Length / 3) + 64);
-        using (var stream = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true))
+        using (var stream = new ZLibStream(packed, Packing, leaveOpen: true))
         {
             stream.Write(bytes);
         }
