@@ -20,6 +20,7 @@ internal static class CommandLine
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),
+            GitCommand.Create(terminal),
             LspCommand.Create(terminal),
         };
         var result = root.Parse(args);

@@ -67,7 +67,8 @@ internal static class CheckCommand
             .Select((file, i) => file ?? throw new CannotRunException($"{names[i]}: there is no such file or folder.")),
     ];
 
-    private static void PrintText(TextWriter output, Style style, List<CompiledFile> files)
+    /// <summary>All that was found, for people, and a line that sums it up.</summary>
+    public static void PrintText(TextWriter output, Style style, List<CompiledFile> files)
     {
         var printer = new FindingPrinter(output, style);
         foreach (var finding in files.SelectMany(file => file.Findings))

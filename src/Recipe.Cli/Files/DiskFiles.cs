@@ -30,7 +30,11 @@ internal sealed class DiskFiles : IFileStore
 
     /// <summary>Reads a whole text. UTF-8 unless a byte order mark says UTF-16; a byte that is not UTF-8 becomes the replacement character.</summary>
     /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
-    public static string Read(string path)
+    public static string Read(string path) => Decode(ReadBytes(path));
+
+    /// <summary>Reads a whole file.</summary>
+    /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
+    public static byte[] ReadBytes(string path)
     {
         try
         {
@@ -40,7 +44,7 @@ internal sealed class DiskFiles : IFileStore
                 throw new CannotRunException($"{path} has {size / (1024 * 1024)} MB; a recipe has at most {LargestFile / (1024 * 1024)} MB.");
             }
 
-            return Decode(File.ReadAllBytes(path));
+            return File.ReadAllBytes(path);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {

@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
 using Recipe.Text.Findings;
 
@@ -47,7 +46,7 @@ internal static class FixedFiles
             return false;
         }
 
-        if (!new Workspace(new Overlay(store, PathNames.Normalize(name), text), today).TryCompile(name, out var after) || Errors(after) > Errors(file))
+        if (!new Workspace(new Overlay(store, name, text), today).TryCompile(name, out var after) || Errors(after) > Errors(file))
         {
             said.Add($"not fixed {name}: the fixes do not go together; make them one by one");
             return false;
@@ -61,21 +60,4 @@ internal static class FixedFiles
     }
 
     private static int Errors(CompiledFile file) => file.Findings.Count(f => f.Severity == Severity.Error);
-
-    /// <summary>The files on disk, with another text for one of them.</summary>
-    private sealed class Overlay(DiskFiles below, string name, string text) : IFileStore
-    {
-        public bool TryRead(string wanted, [NotNullWhen(true)] out string? found)
-        {
-            if (wanted != name)
-            {
-                return below.TryRead(wanted, out found);
-            }
-
-            found = text;
-            return true;
-        }
-
-        public string? FolderAbove(string folder) => below.FolderAbove(folder);
-    }
 }

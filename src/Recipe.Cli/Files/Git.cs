@@ -4,7 +4,7 @@ using System.Text;
 
 namespace Recipe.Cli.Files;
 
-/// <summary>The git that is installed, started for one question. Nothing is ever written into a repository here.</summary>
+/// <summary>The git that is installed, started for one question. Only <see cref="GitSetup"/> makes it write into a repository, when it was told to.</summary>
 internal static class Git
 {
     /// <summary>Asks git, in the current folder; what it wrote.</summary>
@@ -17,6 +17,15 @@ internal static class Git
 
     /// <summary>Whether git answers without complaint.</summary>
     public static bool Agrees(params string[] arguments) => Run(arguments).Status == 0;
+
+    /// <summary>What git answers, without the line end; null when it refuses.</summary>
+    public static string? TryAsk(params string[] arguments) => Run(arguments) is (0, var output, _) ? output.TrimEnd('\n', '\r') : null;
+
+    /// <summary>The names in an answer that ends each with a zero byte.</summary>
+    public static string[] Names(params string[] arguments) => Ask(arguments).Split('\0', StringSplitOptions.RemoveEmptyEntries);
+
+    /// <summary>The top folder of the working copy that the current folder is in; null when it is in none.</summary>
+    public static string? Top() => TryAsk("rev-parse", "--show-toplevel") is { Length: > 0 } top ? top : null;
 
     /// <summary>A git that goes on running, for many questions.</summary>
     public static Process Start(params string[] arguments)
@@ -39,7 +48,7 @@ internal static class Git
         }
         catch (Win32Exception problem)
         {
-            throw new CannotRunException("git is not installed, or not found; comparing with a revision needs it.", problem);
+            throw new CannotRunException("git is not installed, or not found; install it, or name files and no revision.", problem);
         }
     }
 

@@ -17,6 +17,12 @@ internal sealed class GitFiles : IFileStore, IDisposable
     private readonly Lock _gate = new();
     private readonly Dictionary<string, string?> _known = new(StringComparer.Ordinal);
 
+    private GitFiles(string folder)
+    {
+        (_folder, _revision) = (folder, "");
+        _git = Git.Start("-C", _folder, "cat-file", "--batch");
+    }
+
     /// <summary>Opens a revision of the repository of a folder.</summary>
     /// <exception cref="CannotRunException">There is no git, no repository, or no such revision.</exception>
     public GitFiles(string revision, string folder = ".")
@@ -28,6 +34,9 @@ internal sealed class GitFiles : IFileStore, IDisposable
             : throw new CannotRunException($"{revision} is neither a file or folder here nor a revision of this repository.");
         _git = Git.Start("-C", _folder, "cat-file", "--batch");
     }
+
+    /// <summary>The texts as they are staged, by their names below the top folder of a working copy.</summary>
+    public static GitFiles Staged(string top) => new(top);
 
     /// <summary>The recipes of the revision below a folder, by their names in the working copy.</summary>
     public List<string> Recipes(string folder) =>
