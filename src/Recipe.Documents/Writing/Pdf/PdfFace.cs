@@ -27,9 +27,6 @@ internal sealed class PdfFace(FontFile font, string name, string tag, int stem)
     public static (PdfFace Regular, PdfFace Bold) Both() =>
         (new PdfFace(FontFile.Regular, "DejaVuSansCondensed", "RECIPA", 90), new PdfFace(FontFile.Bold, "DejaVuSansCondensed-Bold", "RECIPB", 150));
 
-    /// <summary>Whether a text was set in it.</summary>
-    public bool IsUsed => _runes.Count > 0;
-
     /// <summary>Writes a text as a string of the numbers of its characters.</summary>
     public void Write(PdfOperators to, string text)
     {

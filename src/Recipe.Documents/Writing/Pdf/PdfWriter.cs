@@ -19,12 +19,7 @@ internal static class PdfWriter
             throw new ArgumentException("A PDF holds at least one paper.", nameof(documents));
         }
 
-        return Write([.. documents.Select(PdfPages.Of)]);
-    }
-
-    private static byte[] Write(List<PdfPaper> papers)
-    {
-        var about = PdfAbout.Of([.. papers.Select(paper => paper.Document)]);
+        var about = PdfAbout.Of(documents);
         using var pdf = new PdfDocument();
         pdf.Info.Title = about.Title;
         pdf.Info.Subject = about.Subject;
@@ -40,9 +35,10 @@ internal static class PdfWriter
 
         var (operators, faces, resources) = (new PdfOperators(), PdfFace.Both(), new PdfDictionary(pdf));
         pdf.Internals.AddObject(resources);
-        foreach (var paper in papers)
+        foreach (var document in documents)
         {
-            Add(pdf, paper, operators, faces, resources);
+            // One after the other: what is laid on pages takes much more room than what is written of it.
+            Add(pdf, PdfPages.Of(document), operators, faces, resources);
         }
 
         var fonts = new PdfDictionary(pdf);
