@@ -41,8 +41,8 @@
 
 (defconst recipe--blocks
   '(;; words: blocks
-    "hardener" "kinetics" "prepreg" "release" "wet-out" "finish" "infuse" "safety" "vacuum" "plies" "cure"
-    "join" "bag" "mix"
+    "hardener" "kinetics" "planned" "prepreg" "release" "wet-out" "finish" "infuse" "safety" "vacuum" "plies"
+    "cure" "join" "bag" "mix"
     ;; end of words
     ))
 
@@ -53,35 +53,37 @@
     "heat-of-reaction" "heat-stabilised" "pre-accelerated" "inner-diameter" "self-releasing" "store-humidity"
     "fibre-content" "gauge-checked" "resin-content" "shear-modulus" "stays-in-part" "thermocouples"
     "areal-weight" "fibre-angles" "permeability" "release-film" "resin-pickup" "resin-uptake" "sealant-tape"
-    "strain-limit" "check-valve" "flow-medium" "largest-pot" "perforation" "roll-length" "ventilation"
-    "clamp-feed" "cures-with" "feed-lines" "heat-limit" "laminators" "leak-check" "post-cured" "reinforced"
-    "respirator" "seal-coats" "second-cup" "shelf-life" "stick-test" "warp-share" "bond-line" "catch-pot"
-    "chemistry" "drop-test" "expansion" "feed-line" "film-life" "full-cure" "post-cure" "shrinkage" "tape-land"
-    "thickness" "viscosity" "adhesive" "altitude" "bag-film" "breather" "capacity" "coverage" "currency"
-    "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture" "out-life" "out-time" "outdoors"
-    "peel-ply" "peroxide" "pot-life" "pull-aid" "quantity" "silicone" "solvents" "undercut" "bleeder" "coating"
-    "default" "demould" "density" "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus"
-    "overlap" "poisson" "prepare" "process" "replace" "reserve" "service" "stagger" "support" "surface"
-    "abrade" "accept" "binder" "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves"
-    "halves" "hazard" "insert" "manner" "mixing" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle"
-    "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "coats" "debag" "degas"
-    "draft" "drill" "edges" "fibre" "gauge" "lasts" "mixed" "mould" "night" "paint" "paper" "parts" "price"
-    "prime" "pulls" "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools"
-    "units" "waxed" "weave" "weigh" "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill"
-    "film" "hold" "hose" "kind" "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pump"
-    "ramp" "rise" "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "vent" "wait"
-    "wash" "add" "cup" "cut" "dry" "off" "pot" "use"
+    "strain-limit" "check-valve" "disposition" "flow-medium" "largest-pot" "perforation" "roll-length"
+    "ventilation" "clamp-feed" "cures-with" "feed-lines" "heat-limit" "laminators" "leak-check" "post-cured"
+    "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life" "stick-test" "warp-share" "bond-line"
+    "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure" "post-cure"
+    "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film" "breather"
+    "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture"
+    "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pot-life" "pull-aid" "quantity" "revision"
+    "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer"
+    "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process"
+    "replace" "reserve" "service" "stagger" "support" "surface" "abrade" "accept" "binder" "closes" "coated"
+    "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "insert" "manner" "mixing"
+    "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills"
+    "target" "tested" "volume" "within" "align" "bleed" "cloth" "coats" "debag" "degas" "draft" "drill" "edges"
+    "fibre" "gauge" "lasts" "mixed" "mould" "night" "other" "paint" "paper" "parts" "price" "prime" "pulls"
+    "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units" "waxed"
+    "weave" "weigh" "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose"
+    "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pump" "ramp" "rise"
+    "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "wash"
+    "add" "cup" "cut" "dry" "off" "pot" "use" "by"
     ;; end of words
     ))
 
 (defconst recipe--clauses
   '(;; words: clauses
-    "resin-content" "join-lines" "perforated" "thickness" "unwrapped" "absolute" "diameter" "isolated"
-    "received" "ultimate" "ambient" "assumed" "at-most" "because" "carries" "chamfer" "cut-out" "exhaust"
-    "expires" "overlap" "smaller" "support" "beyond" "covers" "length" "opened" "reused" "sealed" "source"
-    "vacuum" "volume" "weight" "within" "after" "below" "coats" "depth" "every" "limit" "parts" "solid" "strip"
-    "under" "until" "width" "band" "face" "like" "mass" "pull" "rise" "sits" "size" "span" "step" "then" "trim"
-    "wait" "with" "dry" "for" "gap" "lot" "at" "by" "in" "no" "of" "on" "to"
+    "resin-content" "join-lines" "laminators" "perforated" "thickness" "unwrapped" "absolute" "diameter"
+    "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because" "carries"
+    "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "overlap" "reached" "smaller"
+    "support" "beyond" "covers" "lasted" "length" "opened" "pieces" "reused" "sealed" "source" "vacuum"
+    "volume" "weight" "within" "after" "below" "coats" "depth" "every" "holds" "limit" "parts" "resin" "solid"
+    "strip" "under" "until" "width" "band" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size"
+    "span" "step" "then" "trim" "wait" "with" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
     ;; end of words
     ))
 
@@ -90,13 +92,13 @@
     "cured-then-bonded" "cured-then-taped" "with-accelerator" "half-ellipsoid" "semi-permanent"
     "stretch-across" "spherical-cap" "press-across" "accelerator" "liquid-film" "paraboloid" "structural"
     "vinylester" "wet-in-wet" "anhydride" "breathing" "extracted" "pin-prick" "polyester" "breather" "cosmetic"
-    "cylinder" "emulsion" "enclosed" "hardener" "outdoors" "peroxide" "phenolic" "released" "repaired"
-    "seasoned" "stitched" "by-heat" "demould" "grooved" "indoors" "infused" "mineral" "pigment" "prepreg"
-    "sawdust" "solvent" "stretch" "warning" "across" "advice" "bagged" "filler" "flange" "flying" "insert"
-    "letter" "medium" "metric" "powder" "random" "along" "amine" "apart" "clean" "cured" "debag" "epoxy"
-    "error" "light" "patch" "plain" "press" "resin" "shear" "sheet" "water" "waxed" "white" "area" "bare"
+    "cylinder" "emulsion" "enclosed" "outdoors" "peroxide" "phenolic" "released" "repaired" "seasoned"
+    "stitched" "by-heat" "demould" "grooved" "indoors" "infused" "mineral" "pigment" "prepreg" "sawdust"
+    "solvent" "stretch" "warning" "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter"
+    "medium" "metric" "powder" "random" "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy"
+    "error" "light" "patch" "plain" "press" "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare"
     "both" "cone" "core" "dark" "disc" "down" "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags"
-    "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "wax" "wet" "a4" "up" "us"
+    "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
     ;; end of words
     ))
 

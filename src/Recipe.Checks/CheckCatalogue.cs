@@ -238,6 +238,7 @@ public static class CheckCatalogue
         new PeelPlyLeftOn(),
         new SteepScarf(),
         new ShippedGreen(),
+        new UndocumentedStep(),
 
         new NotEnoughOnShelf(),
         new OpenedLongAgo(),
@@ -265,6 +266,19 @@ public static class CheckCatalogue
         new RefusedWaiver(),
         new UnknownSetting(),
         new SafetyMadeLight(),
+
+        new LimitBroken(),
+        new UsedOutOfBand(),
+        new PotsNotWeighed(),
+        new TimesMissing(),
+        new LotsMissing(),
+        new RecipeMovedOn(),
+        new TwoChangesAtOnce(),
+        new SerialGap(),
+        new SlowDrift(),
+        new HoldUnsigned(),
+        new ChangeNotTold(),
+        new BlanksLeft(),
     ];
 
     /// <summary>The check with this code or name, or null.</summary>

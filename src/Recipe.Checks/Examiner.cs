@@ -32,7 +32,7 @@ public sealed class Examiner
         ArgumentNullException.ThrowIfNull(plan);
         var raised = ImmutableArray.CreateBuilder<Raised>();
         var unspoken = ImmutableArray.CreateBuilder<NotChecked>();
-        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck)))
+        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck or RecordCheck)))
         {
             var context = new CheckContext(check, plan, _model, _today) { Held = _held.Of(check) };
             if (check.Reads(plan.Part) is { } lines && _misread.HasOne(lines))
@@ -60,7 +60,9 @@ public sealed class Examiner
 
     /// <summary>What the examinations of the parts of a file come to when the reasons written in it are heard.</summary>
     /// <param name="parts">The examinations, in the order of the file.</param>
-    public CheckReport Conclude(IReadOnlyList<PartExamination> parts)
+    /// <param name="builds">The build records of the file; when not given, those of its model.</param>
+    /// <param name="logs">All records of those parts, in this file and beside it; when not given, those of the file.</param>
+    public CheckReport Conclude(IReadOnlyList<PartExamination> parts, IReadOnlyList<LoggedBuild>? builds = null, IReadOnlyList<BuildLog>? logs = null)
     {
         ArgumentNullException.ThrowIfNull(parts);
         var waivers = new WaiverBook([.. parts.Select(p => p.Part)], _model, _today, _checks);
@@ -80,6 +82,13 @@ public sealed class Examiner
             }
         }
 
+        builds ??= LoggedBuild.Of(_model, _ => null);
+        foreach (var (check, finding) in ExamineRecords(builds, logs ?? BuildLog.Of(builds)))
+        {
+            var because = waivers.ReasonToAccept(null, check, finding.Descriptor);
+            (because is null ? findings : accepted).Add(because is null ? finding : finding with { AcceptedBecause = because });
+        }
+
         if (parts.Count > 0)
         {
             findings.AddRange(ExamineWaivers(waivers));
@@ -95,6 +104,23 @@ public sealed class Examiner
                     .OrderBy(n => n.Descriptor.Code, StringComparer.Ordinal)
                     .ThenBy(n => n.Missing, StringComparer.Ordinal),
             ]);
+    }
+
+    private IEnumerable<Raised> ExamineRecords(IReadOnlyList<LoggedBuild> builds, IReadOnlyList<BuildLog> logs)
+    {
+        foreach (var build in builds)
+        {
+            var log = logs.First(log => log.Part == build.Record.Part);
+            foreach (var check in _checks.OfType<RecordCheck>())
+            {
+                var context = new CheckContext(check, null, _model, _today) { Held = _held.Of(check) };
+                check.Examine(context, build, log);
+                foreach (var finding in context.Findings)
+                {
+                    yield return new Raised(check, finding);
+                }
+            }
+        }
     }
 
     private IEnumerable<Finding> ExamineWaivers(WaiverBook waivers)

@@ -20,6 +20,10 @@ internal static class CommandLine
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),
+            RecordCommand.Create(terminal),
+            HistoryCommand.Create(terminal),
+            LearnCommand.Create(terminal),
+            StockCommand.Create(terminal),
             GitCommand.Create(terminal),
             LspCommand.Create(terminal),
         };

@@ -21,6 +21,9 @@ public sealed record CompiledFile
     /// <summary>Its parts and variants, in order.</summary>
     public required ImmutableArray<CompiledPart> Parts { get; init; }
 
+    /// <summary>The build records that stand in it, in order, each beside the recipe as it stands today.</summary>
+    public ImmutableArray<LoggedBuild> Builds { get; init; } = [];
+
     /// <summary>The plans of all of them, in order. To look at one part, ask that part.</summary>
     public ImmutableArray<Plan> Plans => [.. Parts.Select(part => part.Plan)];
 
@@ -30,8 +33,10 @@ public sealed record CompiledFile
     /// <summary>All findings of all stages, in the order of the text; accepted ones are not among them.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
-    /// <summary>Ten letters that change when the text, or a text it uses, changes.</summary>
-    public required string Revision { get; init; }
+    /// <summary>Ten letters that change when what the text says, or a text it uses, changes; comments, layout and build records do not count.</summary>
+    public string Revision => RevisionWhenAsked.Value;
+
+    internal Lazy<string> RevisionWhenAsked { get; init; } = new("");
 
     /// <summary>The texts that it uses, directly or through others, in order of name.</summary>
     public required ImmutableArray<SyntaxTree> Used { get; init; }

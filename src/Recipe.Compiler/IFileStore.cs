@@ -10,6 +10,10 @@ public interface IFileStore
     /// <param name="text">The whole text.</param>
     bool TryRead(string name, [NotNullWhen(true)] out string? text);
 
+    /// <summary>The recipes that stand in a folder itself, named as <see cref="TryRead"/> takes them, in order; none when the store knows no folders.</summary>
+    /// <param name="folder">A folder as the workspace names it: no slash at its end; empty for the one that bare names stand in.</param>
+    IEnumerable<string> RecipesIn(string folder) => [];
+
     /// <summary>The folder above a folder, or null at the top of what the store knows.</summary>
     /// <param name="folder">A folder as the workspace names it: no slash at its end; empty for the one that bare names stand in.</param>
     string? FolderAbove(string folder) => PathNames.Above(folder);

@@ -1,8 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using System.IO.Hashing;
-using System.Text;
 using Recipe.Checks;
 using Recipe.Model;
 using Recipe.Planning;
@@ -28,6 +26,7 @@ public sealed class Workspace
     private readonly ParsedTexts _parsed;
     private readonly KeptParts _parts;
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SeveritySetting>>> _settings = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
 
     /// <summary>Makes a workspace over the shipped book.</summary>
@@ -91,14 +90,16 @@ public sealed class Workspace
     {
         var bound = Binder.Bind(tree, _book, _uses);
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
-        var restsOn = RestsOn(tree);
+        var builds = BuildsOf(bound);
+        var restsOn = RestsOn(tree, !builds.IsEmpty);
         var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: SettingsFor(tree));
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
             var plan = Planner.Plan(part, bound.Model);
             return (plan, examiner.Examine(plan));
         });
-        var report = examiner.Conclude([.. parts.Select(part => part.Examination)]);
+        var log = builds.IsEmpty ? [] : BuildLog.Of(builds.Concat(BuildsBeside(tree.Source.Name)));
+        var report = examiner.Conclude([.. parts.Select(part => part.Examination)], builds, log);
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
@@ -106,13 +107,26 @@ public sealed class Workspace
             Tree = tree,
             Bound = bound,
             Parts = parts,
+            Builds = builds,
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
-            Revision = RevisionOf(tree),
+            RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
             RestsOn = restsOn,
         };
     }
+
+    /// <summary>The build records of a text, each beside the revision of the part's recipe today.</summary>
+    private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound) =>
+        LoggedBuild.Of(bound.Model, part => TreeOf(PathNames.Normalize(part.Where.Source.Name)) is { } tree ? RevisionOf(tree) : null);
+
+    /// <summary>The build records that stand beside a text that holds some: one serial to a file, and the part before is in the next file.</summary>
+    private IEnumerable<LoggedBuild> BuildsBeside(string name) => _files.RecipesIn(PathNames.FolderOf(name))
+        .Select(PathNames.Normalize)
+        .Where(other => other != name)
+        .SelectMany(other => _builds.GetOrAdd(other, key => new Lazy<ImmutableArray<LoggedBuild>>(() => TreeOf(key) is { } tree && HoldsBuilds(tree) ? BuildsOf(Binder.Bind(tree, _book, _uses)) : [])).Value);
+
+    private static bool HoldsBuilds(SyntaxTree tree) => tree.Root.Statements.OfType<EntrySyntax>().Any(entry => entry.Head.Text == "build");
 
     /// <summary>What the nearest settings file says: that of the file's folder, or of the first folder above it that has one.</summary>
     private ImmutableArray<SeveritySetting> SettingsFor(SyntaxTree tree)
@@ -145,28 +159,27 @@ public sealed class Workspace
         key => new Lazy<SyntaxTree?>(() => _files.TryRead(key, out var text) ? _parsed.TreeOf(key, text) : null)).Value;
 
     /// <summary>
-    /// The hash of the text and of every text it uses, in order of name, so that a change of the shop file changes the revision of
-    /// the papers that rest on it. It tells texts apart; it is no seal.
+    /// The revision of a text with every text it uses, in order of name, so that a change of the shop file changes the revision of the
+    /// papers that rest on it.
     /// </summary>
-    private string RevisionOf(SyntaxTree root)
+    private string RevisionOf(SyntaxTree root) =>
+        RecipeRevision.Of(UsedBy(root).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, root)).Prepend(root));
+
+    /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
+    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, bool withRecordsBeside)
     {
-        var hash = new XxHash128();
-        hash.Append(Encoding.UTF8.GetBytes(root.Source.Text));
-        foreach (var (_, used) in UsedBy(root))
+        var names = UsedBy(root);
+        if (withRecordsBeside)
         {
-            if (used is not null && !ReferenceEquals(used, root))
+            foreach (var other in _files.RecipesIn(PathNames.FolderOf(root.Source.Name)).Select(PathNames.Normalize))
             {
-                hash.Append(Encoding.UTF8.GetBytes("\0" + used.Source.Text));
+                if (TreeOf(other) is { } tree && HoldsBuilds(tree))
+                {
+                    names.TryAdd(other, tree);
+                }
             }
         }
 
-        return Convert.ToHexStringLower(hash.GetCurrentHash().AsSpan(0, 5));
-    }
-
-    /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
-    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root)
-    {
-        var names = UsedBy(root);
         if (PathNames.FileName(root.Source.Name) != SettingsFile)
         {
             foreach (var name in SettingsNames(PathNames.FolderOf(root.Source.Name)))

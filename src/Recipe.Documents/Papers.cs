@@ -98,6 +98,13 @@ public static class Papers
     /// <summary>The paper with this name, or null.</summary>
     public static PaperKind? Find(string name) => All.FirstOrDefault(kind => kind.Name.Equals(name, StringComparison.Ordinal));
 
+    /// <summary>The hold points that the traveller of a part has: name and what is signed.</summary>
+    public static IEnumerable<(string Id, string Title)> HoldPoints(PaperInput input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        return TravellerPaper.Build(input).Stations.SelectMany(station => station.Blocks).OfType<HoldPoint>().Select(hold => (hold.Id, hold.Title)).Distinct();
+    }
+
     /// <summary>
     /// Writes a paper. The text ends with a line end; lines end with LF, in CSV with CRLF. JSON is the whole plan, everything that
     /// any paper shows (<see cref="PlanJson"/>).

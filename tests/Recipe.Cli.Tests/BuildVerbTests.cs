@@ -117,9 +117,9 @@ public sealed class BuildVerbTests
         bench.Write("shop.recipe", File.ReadAllText(Bench.Sample("samples/shop.recipe")));
         var lid = bench.Write("lid.recipe", File.ReadAllText(HatchLid));
         var first = Revision();
-        bench.Write("shop.recipe", File.ReadAllText(Bench.Sample("samples/shop.recipe")) + "# a remark\n");
+        bench.Write("shop.recipe", File.ReadAllText(Bench.Sample("samples/shop.recipe")) + "let strip = 40 mm\n");
         var second = Revision();
-        bench.Write("lid.recipe", File.ReadAllText(HatchLid) + "# a remark\n");
+        bench.Write("lid.recipe", File.ReadAllText(HatchLid) + "let lid-strip = 50 mm\n");
         Assert.Equal(3, new[] { first, second, Revision() }.Distinct().Count());
 
         string Revision()

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Records;
 using Recipe.Documents.Tests.Plans;
+using Recipe.Model;
 
 namespace Recipe.Documents.Tests;
 
@@ -26,10 +26,10 @@ public sealed class RecordTests
     [Fact]
     public void Every_code_stands_on_the_record_once()
     {
-        Assert.Equal(18, RecordPaper.Codes.Select(code => code.Code).Distinct().Count());
+        Assert.Equal(18, DefectCodes.All.Select(code => code.Code).Distinct().Count());
         var cells = Papers.Record.Build(HatchLid.Input).Stations.SelectMany(station => station.Blocks).OfType<Table>().Single(table => table.Caption == "Codes")
             .Rows.OfType<CellRow>().SelectMany(row => row.Cells).OfType<TextCell>().Select(cell => cell.Text.Plain).ToList();
-        Assert.All(RecordPaper.Codes, code => Assert.Single(cells, code.Code));
+        Assert.All(DefectCodes.All, code => Assert.Single(cells, code.Code));
         Assert.Equal(36, cells.Count);
     }
 

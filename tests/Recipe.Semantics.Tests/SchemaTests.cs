@@ -78,6 +78,7 @@ public class SchemaTests
         "shop" => $"shop a {{\n{line}\n}}",
         "safety" => $"shop a {{\nsafety {{\n{line}\n}}\n}}",
         "stock" or "prices" or "findings" => $"{block} {{\n{line}\n}}",
+        "planned" => $"part a {{\ntitle \"a\"\n}}\nbuild a {{\nplanned {{\n{line}\n}}\n}}",
         "build" => $"part a {{\ntitle \"a\"\n}}\nbuild a {{\n{line}\n}}",
         _ => $"{block} a {{\n{line}\n}}",
     };

@@ -27,11 +27,11 @@ internal sealed class WaiverBook
         }
     }
 
-    /// <summary>The reason why a finding is accepted in this part, the part's own waiver before one of the whole file; or null.</summary>
-    public string? ReasonToAccept(Part part, Check check, FindingDescriptor finding)
+    /// <summary>The reason why a finding is accepted in this part, the part's own waiver before one of the whole file; or null. What is found in no part, only the file's.</summary>
+    public string? ReasonToAccept(Part? part, Check check, FindingDescriptor finding)
     {
         string? because = null;
-        foreach (var waiver in part.Waivers.Concat(_model.Waivers).Where(w => Names(w, finding) && Counts(w)))
+        foreach (var waiver in (part?.Waivers ?? []).Concat(_model.Waivers).Where(w => Names(w, finding) && Counts(w)))
         {
             _needed.Add(waiver.Where);
             because ??= waiver.Because;

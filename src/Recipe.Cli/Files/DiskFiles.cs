@@ -16,6 +16,22 @@ internal sealed class DiskFiles : IFileStore
         return text is not null;
     }
 
+    /// <summary>The recipes of a folder; one that cannot be listed has none.</summary>
+    public IEnumerable<string> RecipesIn(string folder)
+    {
+        try
+        {
+            return Directory.EnumerateFiles(folder.Length == 0 ? "." : folder, "*" + RecipeFinder.Extension)
+                .Select(path => folder.Length == 0 ? Path.GetFileName(path) : $"{folder.TrimEnd('/')}/{Path.GetFileName(path)}")
+                .Order(StringComparer.Ordinal)
+                .ToList();
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
     /// <summary>Goes on above the current folder, up to the root, so that a check says the same wherever it is started.</summary>
     public string? FolderAbove(string folder)
     {

@@ -21,6 +21,8 @@ internal sealed class Overlay(IFileStore below, string name, string text) : IFil
 
     public string? FolderAbove(string folder) => below.FolderAbove(folder);
 
+    public IEnumerable<string> RecipesIn(string folder) => below.RecipesIn(folder);
+
     /// <summary>Compiles a text as if it stood in the file of that name.</summary>
     public static CompiledFile Compile(string name, string text, DateOnly today)
     {

@@ -10,6 +10,9 @@ namespace Recipe.Documents.Json;
 [JsonSerializable(typeof(PlanRecord))]
 [JsonSerializable(typeof(FindingsRecord))]
 [JsonSerializable(typeof(ChangesRecord))]
+[JsonSerializable(typeof(HistoryRecord))]
+[JsonSerializable(typeof(LearntRecord))]
+[JsonSerializable(typeof(ShelfCountRecord))]
 internal sealed partial class JsonShapes : JsonSerializerContext;
 
 /// <summary>How the JSON documents are written: indented, LF, letters of all scripts as they are, everything that HTML could trip over escaped.</summary>

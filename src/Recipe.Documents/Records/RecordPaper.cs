@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Model;
 using UnitsNet;
 
 namespace Recipe.Documents.Records;
@@ -10,13 +11,6 @@ namespace Recipe.Documents.Records;
 internal static class RecordPaper
 {
     private const int Lines = 4;
-
-    /// <summary>Faults that can be counted over many parts; common words of the trade, two letters each.</summary>
-    public static ImmutableArray<(string Code, string Meaning)> Codes { get; } =
-    [
-        ("DR", "dry"), ("BR", "bridge"), ("VD", "void, blister"), ("PH", "pinholes"), ("RR", "resin-rich, pool"), ("WR", "wrinkle"), ("PP", "print-through"), ("ST", "stuck, torn"), ("SO", "soft"),
-        ("WP", "warp"), ("DL", "delaminated"), ("MS", "ply missing, misplaced"), ("CN", "contaminated"), ("EX", "exotherm"), ("LK", "vacuum lost"), ("TR", "trim error"), ("HV", "heavy"), ("LT", "light"),
-    ];
 
     public static Document Build(PaperInput input)
     {
@@ -145,7 +139,7 @@ internal static class RecordPaper
     private static Table CodeTable(PaperContext context) => new(
         context.Wording.Say("Codes"),
         [.. Enumerable.Range(0, 3).SelectMany(_ => new Column[] { new(context.Wording.Say("Code"), Align.Centre, 14), new(context.Wording.Say("Fault")) })],
-        [.. Codes.Chunk(3).Select(three => new CellRow([.. three.SelectMany(code => new Cell[] { Phrase.Strong(code.Code), context.Wording.Say(code.Meaning) })]))]);
+        [.. DefectCodes.All.Chunk(3).Select(three => new CellRow([.. three.SelectMany(code => new Cell[] { Phrase.Strong(code.Code), context.Wording.Say(code.Meaning) })]))]);
 
     private static Table Found(PaperContext context)
     {

@@ -56,6 +56,24 @@ internal sealed class DiskTexts
         }
     }
 
+    /// <summary>The recipes of a folder; one that cannot be listed has none.</summary>
+    public static IEnumerable<string> RecipesIn(string folder)
+    {
+        if (!DocumentNames.IsOnDisk(folder + "/x"))
+        {
+            return [];
+        }
+
+        try
+        {
+            return [.. Directory.EnumerateFiles(folder, "*.recipe").Select(path => path.Replace('\\', '/'))];
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            return [];
+        }
+    }
+
     private void Forget(string name)
     {
         lock (_gate)

@@ -56,4 +56,8 @@ internal sealed class DocumentStore : IFileStore
         text = Find(name)?.Text.Text;
         return text is not null || _disk.TryRead(name, out text);
     }
+
+    /// <summary>What stands in a folder on disk, and what is open as if it stood there.</summary>
+    public IEnumerable<string> RecipesIn(string folder) =>
+        DiskTexts.RecipesIn(folder).Union(_open.Keys.Where(name => PathNames.FolderOf(name) == folder)).Order(StringComparer.Ordinal);
 }

@@ -108,6 +108,12 @@ public sealed record Shop
     /// <summary>Resin lost in pot, brush and roller.</summary>
     public Figure<Mass>? Loss { get; init; }
 
+    /// <summary>Resin content that the shop finds in its cloths.</summary>
+    public ImmutableArray<ShopContent> Contents { get; init; } = [];
+
+    /// <summary>Resin that consumables carry away in this shop.</summary>
+    public ImmutableArray<ShopPickup> Pickups { get; init; } = [];
+
     /// <summary>ISO 4217 code, or null.</summary>
     public string? Currency { get; init; }
 
@@ -116,6 +122,34 @@ public sealed record Shop
 
     /// <summary>Paper size.</summary>
     public PaperSize Paper { get; init; }
+
+    /// <summary>What the shop finds in a cloth, or null.</summary>
+    public Figure<Content>? ContentOf(string material, Process process)
+    {
+        foreach (var line in Contents)
+        {
+            if (line.Material == material && line.Process == process)
+            {
+                return line.Content;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>What a consumable carries away in this shop, or null.</summary>
+    public Figure<AreaDensity>? PickupOf(string material)
+    {
+        foreach (var line in Pickups)
+        {
+            if (line.Material == material)
+            {
+                return line.Pickup;
+            }
+        }
+
+        return null;
+    }
 }
 
 /// <summary>What is on the shelf.</summary>
@@ -127,6 +161,9 @@ public sealed record StockLine(string Material, StockAmount? Amount, string Writ
 {
     /// <summary>Lot of the tin or roll, or null.</summary>
     public string? Lot { get; init; }
+
+    /// <summary>Day the amount was counted, or null when it is what came.</summary>
+    public DateOnly? Counted { get; init; }
 
     /// <summary>Day it came, or null.</summary>
     public DateOnly? Received { get; init; }
@@ -148,17 +185,3 @@ public readonly record struct StockAmount(double Si, Text.Units.Dimension Dimens
 /// <param name="Price">The price.</param>
 /// <param name="Where">The line.</param>
 public sealed record PriceLine(string Material, Figure<Price> Price, SourceSpan Where);
-
-/// <summary>What happened at the bench, kept as written: word, values, place.</summary>
-/// <param name="Word">The first word of the line.</param>
-/// <param name="Text">The rest of the line as written.</param>
-/// <param name="Where">The line.</param>
-public sealed record BuildLine(string Word, string Text, SourceSpan Where);
-
-/// <summary>A build record.</summary>
-/// <param name="Part">Name of the part built.</param>
-/// <param name="Number">Serial number, or null.</param>
-/// <param name="On">The day, or null.</param>
-/// <param name="Lines">What was written down.</param>
-/// <param name="Where">The head of the record.</param>
-public sealed record BuildRecord(string Part, int? Number, DateOnly? On, ImmutableArray<BuildLine> Lines, SourceSpan Where);

@@ -31,7 +31,11 @@ public sealed record BagPlan
 /// <param name="Sheets">How many sheets (all sides and repeats).</param>
 /// <param name="Area">Area of all sheets.</param>
 /// <param name="Pickup">Resin it carries away, all sheets; null when unknown.</param>
-public sealed record BagLayerPlan(BagLayer Layer, Computed<Length> Length, Computed<Length> Width, int Sheets, Computed<Area> Area, Computed<Mass>? Pickup);
+public sealed record BagLayerPlan(BagLayer Layer, Computed<Length> Length, Computed<Length> Width, int Sheets, Computed<Area> Area, Computed<Mass>? Pickup)
+{
+    /// <summary>Area of all sheets that lies on the laminate: what <c>resin-pickup</c> is spread over.</summary>
+    public required Area WetArea { get; init; }
+}
 
 /// <summary>Vacuum levels in both conventions.</summary>
 public sealed record VacuumLevels

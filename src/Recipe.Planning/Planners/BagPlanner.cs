@@ -98,7 +98,10 @@ internal static class BagPlanner
                 ledger.PublishLength(layer.Width),
                 layer.Sheets,
                 ledger.PublishArea(layer.Area),
-                ledger.PublishMass(layer.Pickup)));
+                ledger.PublishMass(layer.Pickup))
+            {
+                WetArea = Area.FromSquareMeters((layer.WetArea * layer.Sheets).Si),
+            });
         }
 
         return new BagPlan

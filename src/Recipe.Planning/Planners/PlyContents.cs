@@ -16,9 +16,9 @@ internal readonly record struct HeldContent(Known<Content> Content, bool IsAsLai
 /// <see cref="Bleeding"/> turns one into the other. What is infused or comes as prepreg is not laid wet: there all are what stays.
 /// </summary>
 /// <remarks>
-/// For cloth the order is: the ply's own line, the part's <c>wet-out</c>, the cloth's figure for the process, the default.
-/// A mat or veil keeps far more than a cloth, so the part's figure is not for it: the ply's own line, the material's figure for the
-/// process, the default; but in a stack of nothing else the part's figure comes before the material's.
+/// For cloth the order is: the ply's own line, the part's <c>wet-out</c>, what the shop found in that cloth, the cloth's figure for the
+/// process, the default. A mat or veil keeps far more than a cloth, so the part's figure is not for it: the ply's own line, the shop's
+/// and the material's figure for the process, the default; but in a stack of nothing else the part's figure comes before the material's.
 /// </remarks>
 internal sealed class PlyContents
 {
@@ -47,6 +47,7 @@ internal sealed class PlyContents
             : figures.Any(_context.Part.WetOut?.Content, _context.PartOwner, "resin-content");
         var stated = figures.Any(ply.Content, _context.PartOwner, "resin-content") ?? part;
         var content = stated
+            ?? figures.Any(_context.Shop?.ContentOf(ply.Material.Name, process), _context.ShopOwner, $"resin-content {ply.Material.Name}")
             ?? figures.Any(OfProcess(ply.Material, process), material, word)
             ?? Default(ply.Material.Form, process);
         if (content.Value.Fraction is >= 0 and < 1 && (content.Value.Basis == ContentBasis.ResinByWeight || content.Value.Fraction > 0))

@@ -27,7 +27,7 @@ internal sealed class ResinFlow(PlanContext context)
                 _left = new Num(0, _left?.On ?? Rests.None);
                 return Num.Zero;
             case LayerClass.ReleaseFilm:
-                var own = context.Figures.ArealWeight(layer.Material.ResinPickup, Owner.Of(layer.Material), "resin-pickup", zero: true);
+                var own = Own(layer);
                 var clinging = own is { } figure ? Arriving(layer, figure * repeats) : Num.Zero;
                 Narrow(layer);
                 return clinging;
@@ -63,7 +63,7 @@ internal sealed class ResinFlow(PlanContext context)
         }
 
         var owner = Owner.Of(layer.Material);
-        var taken = (context.Figures.ArealWeight(layer.Material.ResinPickup, owner, "resin-pickup", zero: true)
+        var taken = (Own(layer)
             ?? (layer.Class == LayerClass.Bleeder ? context.Figures.ArealWeight(layer.Material.Capacity, owner, "capacity", zero: true) : null)
             ?? context.Take(Usual(layer.Class))) * repeats;
         if (context.Figures.ArealWeight(layer.Material.Capacity, owner, "capacity", zero: true) is { } capacity && capacity.Si * repeats < taken.Si)
@@ -73,6 +73,11 @@ internal sealed class ResinFlow(PlanContext context)
 
         return Arriving(layer, taken);
     }
+
+    // What the shop found comes before what the material's entry says.
+    private Num? Own(BagLayer layer) =>
+        context.Figures.ArealWeight(context.Shop?.PickupOf(layer.Material.Name), context.ShopOwner, $"resin-pickup {layer.Material.Name}", zero: true)
+        ?? context.Figures.ArealWeight(layer.Material.ResinPickup, Owner.Of(layer.Material), "resin-pickup", zero: true);
 
     // So much of what it could take as gets there.
     private Num Arriving(BagLayer layer, Num taken)

@@ -74,10 +74,11 @@ internal static class PartBinder
             Join = FinishBinder.Join(part.Block("join")),
             Waivers = WaiverBinder.Bind(lines.Many("accept")),
         };
-        return bound with { Process = lines.Choice("process", Said) ?? Computed(bound) };
+        return bound with { Process = lines.Choice("process", ProcessOf) ?? Computed(bound) };
     }
 
-    private static Process Said(string word) => word switch
+    /// <summary>The process that a word of the schema names.</summary>
+    public static Process ProcessOf(string word) => word switch
     {
         "hand" => Process.Hand,
         "bagged" => Process.Bagged,

@@ -6,7 +6,7 @@ using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Binding;
 
-/// <summary>The shop, its shelf, its prices and its build records.</summary>
+/// <summary>The shop, its shelf and its prices.</summary>
 internal static class ShopBinder
 {
     public static Shop Shop(Line head)
@@ -47,6 +47,8 @@ internal static class ShopBinder
             ScaleResolution = lines.Figure("scale", Si.Mass),
             OvenLimit = lines.One("oven")?.Figure("limit", Si.Temperature),
             Loss = lines.Figure("loss", Si.Mass),
+            Contents = [.. lines.Many("resin-content").Select(ContentOf).OfType<ShopContent>()],
+            Pickups = [.. lines.Many("resin-pickup").Select(PickupOf).OfType<ShopPickup>()],
             Currency = Currency(lines.One("currency")),
             Units = lines.Text("units") switch
             {
@@ -103,6 +105,16 @@ internal static class ShopBinder
         };
     }
 
+    private static ShopContent? ContentOf(Line line) =>
+        line.Named<MaterialDeclaration>("material") is { } material && line.Text("process") is { } process && line.Payload<Content>(Define.Value) is { } content
+            ? new ShopContent(material.Name, PartBinder.ProcessOf(process), content, line.Where)
+            : null;
+
+    private static ShopPickup? PickupOf(Line line) =>
+        line.Named<MaterialDeclaration>("material") is { } material && line.Figure(Define.Value, Si.ArealWeight) is { } pickup
+            ? new ShopPickup(material.Name, pickup, line.Where)
+            : null;
+
     public static IEnumerable<StockLine> Stock(Line block)
     {
         foreach (var line in BlockReader.Read(block).All)
@@ -119,6 +131,7 @@ internal static class ShopBinder
             yield return new StockLine(material.Name, amount?.Payload as StockAmount?, amount?.Written ?? "", line.Where)
             {
                 Lot = line.Text("lot"),
+                Counted = line.Reading.Find("counted")?.Date,
                 Received = line.Reading.Find("received")?.Date,
                 Opened = line.Reading.Find("opened")?.Date,
                 Expires = line.Reading.Find("expires")?.Date,
@@ -155,18 +168,6 @@ internal static class ShopBinder
             }
         }
     }
-
-    public static BuildRecord? Build(Line head) =>
-        head.Named<PartDeclaration>("part") is { } part
-            ? new BuildRecord(
-                part.Name,
-                head.Reading.Find("no") is { } number ? (int)number.Si : null,
-                head.Reading.Find("on")?.Date,
-                [.. BlockReader.Read(head.Entry.Block, head.Word.Block!, head.Context).All.Select(l => new BuildLine(l.Head, Rest(l), l.Where))],
-                head.Where)
-            : null;
-
-    private static string Rest(Line line) => line.Entry.Values is [Recipe.Syntax.TextSyntax text] ? text.Text : line.Rest;
 
     private static void CheckDates(Line line, string earlier, string later)
     {

@@ -68,7 +68,7 @@ internal sealed record TopLevel(
                 case "prices":
                     prices.AddRange(ShopBinder.Prices(line));
                     break;
-                case "build" when ShopBinder.Build(line) is { } build:
+                case "build" when BuildBinder.Build(line) is { } build:
                     builds.Add(build);
                     break;
                 case "findings":

@@ -172,6 +172,16 @@ internal sealed class LineReader
                 continue;
             }
 
+            if (TakeBlank())
+            {
+                if (next < _pattern.Arguments.Length)
+                {
+                    _reading.AddUnread(_pattern.Arguments[next++].Name);
+                }
+
+                continue;
+            }
+
             while (next < _pattern.Arguments.Length && _pattern.Arguments[next].IsOptional && !ValueReader.CanStart(_pattern.Arguments[next].Kind, Peek, Context))
             {
                 next++;
@@ -271,8 +281,33 @@ internal sealed class LineReader
     /// <summary>The example of the line's form, or of the line.</summary>
     public string Example => _reading.Form is { } form ? _word.FormOf(form)!.Example : _word.Example;
 
+    /// <summary>A blank, and a unit printed behind it: <c>__ g</c>.</summary>
+    private bool TakeBlank()
+    {
+        if (!_block.TakesBlanks || AtEnd || Peek is not WordSyntax word || !IsBlank(word.Text))
+        {
+            return false;
+        }
+
+        _reading.AddBlank(Context.At(Take().Span));
+        if (!AtEnd && Peek is WordSyntax unit && !AtClause() && Recipe.Text.Units.UnitTable.TryParse(unit.Text, out _))
+        {
+            Index++;
+        }
+
+        return true;
+    }
+
+    private static bool IsBlank(string word) => word.Length >= 2 && word.AsSpan().IndexOfAnyExcept('_') < 0;
+
     private void Read(string name, ValueKind kind)
     {
+        if (TakeBlank())
+        {
+            _reading.AddUnread(name);
+            return;
+        }
+
         var before = Index;
         var read = ValueReader.Read(this, name, kind);
         if (read is not null)

@@ -18,6 +18,11 @@ internal sealed class LineReading
     /// <summary>The <c>xN</c> count, or null.</summary>
     public int? Count { get; set; }
 
+    /// <summary>Where values were left as blanks.</summary>
+    public List<SourceSpan>? Blanks { get; private set; }
+
+    public void AddBlank(SourceSpan where) => (Blanks ??= []).Add(where);
+
     /// <summary>The <c>source</c> clause, or null.</summary>
     public SourceNote? Source { get; set; }
 

@@ -50,6 +50,7 @@ internal static class Kinds
     public static readonly ContentKind FibreContent = new("a fibre content", OfFibre: true);
     public static readonly TextKind Text = new("a text in quotes");
     public static readonly FreeKind Free = new("a few words");
+    public static readonly TimeOfDayKind TimeOfDay = new();
     public static readonly DateKind Date = new("a date");
     public static readonly SizeKind Rectangle = new("a length x a width", 2);
     public static readonly SizeKind Block = new("length x width x height", 3);

@@ -28,16 +28,19 @@ internal static class PartSchema
         Clause("carries", Kinds.Weight, "what hangs in its middle")) with
     { IsRepeatable = true, NameIsKey = true };
 
+    /// <summary>The processes.</summary>
+    public static readonly ChoiceKind Processes = Kinds.OneOf(
+        "a process",
+        ("hand", "brush and roller, no bag"),
+        ("bagged", "wet lay-up under a vacuum bag"),
+        ("infused", "dry lay-up, resin drawn in by vacuum"),
+        ("prepreg", "pre-impregnated cloth under vacuum"));
+
     private static readonly ImmutableArray<WordSchema> Head =
     [
         MaterialWords.Title,
         Word("mould", "The mould.", "mould hatch-lid-mould", Kinds.Mould).Also("mold", "tool", "tooling"),
-        Word("process", "How it is made.", "process bagged", Kinds.OneOf(
-            "a process",
-            ("hand", "brush and roller, no bag"),
-            ("bagged", "wet lay-up under a vacuum bag"),
-            ("infused", "dry lay-up, resin drawn in by vacuum"),
-            ("prepreg", "pre-impregnated cloth under vacuum"))).Otherwise("computed from the blocks"),
+        Word("process", "How it is made.", "process bagged", Processes).Otherwise("computed from the blocks"),
         Word("resin", "The resin, and which of its hardeners.", "resin slow-laminating-epoxy", Arg(Kinds.Resin), Clause("with", new AnyWordKind("the name of a hardener"), "which of its hardeners")),
         Word("target", "Target mass of the trimmed part.", "target mass 140 g +/- 10 g", Needs("mass", Kinds.MassAndTolerance, "the mass")),
         Word("quantity", "How many are made.", "quantity 4", Kinds.Count).Otherwise("1"),

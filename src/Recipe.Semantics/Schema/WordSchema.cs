@@ -90,6 +90,9 @@ public sealed record BlockSchema
     /// <summary>What the name at the head of a <see cref="NameLine"/> is: a new name or a reference.</summary>
     public ValueKind? NameHead { get; init; }
 
+    /// <summary>Whether <c>__</c> may stand for a value that is not known yet: a form to be filled in.</summary>
+    public bool TakesBlanks { get; init; }
+
     /// <summary>Whether the order of the lines is part of the meaning.</summary>
     public bool IsOrdered { get; init; }
 

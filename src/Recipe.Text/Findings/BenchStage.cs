@@ -33,7 +33,7 @@ public enum BenchStage
     /// <summary>Finishing and inspection.</summary>
     Finishing,
 
-    /// <summary>Waivers and settings, which come after all of it.</summary>
+    /// <summary>Waivers, settings and records, which come after all of it.</summary>
     Papers,
 }
 
@@ -68,6 +68,7 @@ public static class FindingFamilies
         ("RC83", "Stock", BenchStage.Shop),
         ("RC84", "Safety", BenchStage.Shop),
         ("RC90", "Waivers and settings", BenchStage.Papers),
+        ("RC91", "Build records", BenchStage.Papers),
     ];
 
     /// <summary>All families, by code: the four letters that their codes begin with, and what they are about.</summary>

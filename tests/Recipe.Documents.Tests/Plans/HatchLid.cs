@@ -502,7 +502,10 @@ internal static class HatchLid
         Known(Mm(width)),
         sheets,
         Known(M2(length * width * sheets / 1e6)),
-        pickup is { } grams ? Known(G(grams)) : null);
+        pickup is { } grams ? Known(G(grams)) : null)
+    {
+        WetArea = M2(length * width * sheets / 1e6),
+    };
 
     private static TakeoffLine Line(TakeoffGroup group, Material material, string label, double net, double waste, Unit? unit, decimal? price, double? stock = null, params ImmutableArray<string> rests)
     {

@@ -36,7 +36,7 @@ public sealed class LiveWorkspaceTests
     public void A_used_text_changes_goes_and_comes()
     {
         var first = Live.Compile(Lid, Today)!;
-        _texts[Shop] += "\n# another line\n";
+        _texts[Shop] += "\nlet another-length = 1 mm\n";
         var second = Live.Compile(Lid, Today)!;
         Assert.NotSame(first, second);
         Assert.NotEqual(first.Revision, second.Revision);

@@ -1,0 +1,60 @@
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text;
+
+namespace Recipe.Checks;
+
+/// <summary>What several checks of records ask.</summary>
+internal static class RecordFacts
+{
+    // Rounding of figures that a form keeps: nobody meant a change by it.
+    private const double Same = 0.005;
+
+    /// <summary>Whether the part is made: it was weighed, or something was decided about it.</summary>
+    public static bool IsMade(this BuildRecord record) => record.Mass is not null || record.Disposition is not null;
+
+    /// <summary>The record before this one in the log, or null.</summary>
+    public static LoggedBuild? Before(this BuildLog log, LoggedBuild build)
+    {
+        var place = log.Builds.IndexOf(build);
+        return place > 0 ? log.Builds[place - 1] : null;
+    }
+
+    /// <summary>The last line of the record with this word, else its head.</summary>
+    public static SourceSpan LineOf(this BuildRecord record, string word) => record.Lines.LastOrDefault(line => line.Word == word)?.Where ?? record.Where;
+
+    /// <summary>Whether the trimmed part weighs what the plan allows; null when one of them is not known.</summary>
+    public static bool? IsInBand(this LoggedBuild build) =>
+        build is { Record.Mass: { } mass, Planned: { MassLow: { } low, MassHigh: { } high } } ? mass.Value >= low && mass.Value <= high : null;
+
+    /// <summary>What is planned otherwise in two plans, a few words for each thing that can be changed by itself.</summary>
+    public static IReadOnlyList<string> Differences(PlannedFigures was, PlannedFigures now)
+    {
+        var different = new List<string>();
+        Add(was.Process != now.Process && was.Process is not null, "process");
+        Add(was.Resin != now.Resin && was.Resin is not null, "resin");
+        Add(!was.Cloths.IsEmpty && !Alike(was, now), "plies");
+        Add(!was.Cloths.IsEmpty && Alike(was, now) && was.Cloths.Zip(now.Cloths).Any(pair => Math.Abs(pair.First.Content - pair.Second.Content) > Same), "resin content");
+        Add(!was.Bag.IsEmpty && !was.Bag.SequenceEqual(now.Bag), "bag");
+        Add(was.Vacuum is not null && was.Vacuum != now.Vacuum, "vacuum");
+        Add(was.Hottest is { } hottest && (now.Hottest is not { } other || Math.Abs(hottest.Kelvins - other.Kelvins) > 0.6), "cure temperature");
+        Add(was.CureTime is { } time && (now.CureTime is not { } otherTime || Math.Abs(time.Seconds - otherTime.Seconds) > 60 + (time.Seconds * Same)), "cure time");
+        Add(was.Laminators is not null && was.Laminators != now.Laminators, "pairs of hands");
+        return different;
+
+        void Add(bool differs, string what)
+        {
+            if (differs)
+            {
+                different.Add(what);
+            }
+        }
+    }
+
+    /// <summary><c>a, b and c</c>.</summary>
+    public static string And(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1];
+
+    private static bool Alike(PlannedFigures was, PlannedFigures now) =>
+        was.Cloths.Length == now.Cloths.Length
+        && was.Cloths.Zip(now.Cloths).All(pair => pair.First.Material == pair.Second.Material && Math.Abs(pair.First.Fibre.Grams - pair.Second.Fibre.Grams) <= 0.06 + (pair.First.Fibre.Grams * Same));
+}

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using Recipe.Cli.Files;
+using Recipe.Compiler.Records;
+
+namespace Recipe.Cli.Commands;
+
+/// <summary><c>recipe history</c>: what became of the parts that were built.</summary>
+internal static class HistoryCommand
+{
+    public static Command Create(Terminal terminal)
+    {
+        var part = new Argument<string>("part") { Description = "The part or variant." };
+        var within = new Option<string[]>("--in") { Description = "Build records, or folders that hold them; the current folder and those below it when not given.", AllowMultipleArgumentsPerToken = true };
+        var format = new Option<string>("--format") { Description = "text, md, html, json, or svg (the run chart alone).", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "md", "html", "json", "svg");
+        var command = new Command("history", "Show what became of a part, build by build, and a run chart of its masses.") { part, within, format };
+        command.SetAction(result => Run(terminal, result.GetValue(part)!, result.GetValue(within) ?? [], result.GetValue(format) ?? "text"));
+        return command;
+    }
+
+    private static int Run(Terminal terminal, string part, string[] within, string format)
+    {
+        var records = ShopRecords.Of(CheckCommand.CompileAll(RecipeFinder.Find(within, recurse: true), terminal.Today));
+        if (!records.Parts.Contains(part, StringComparer.Ordinal))
+        {
+            throw new CannotRunException(records.Parts.Any()
+                ? $"there is no build record of '{part}' here; there are some of {string.Join(", ", records.Parts)}."
+                : "there is no build record here; `recipe record PART --serial N` begins one.");
+        }
+
+        terminal.Out.Write(records.History(part, format) ?? throw new CannotRunException("a run chart needs two parts that were weighed."));
+        return ExitStatus.Clean;
+    }
+}

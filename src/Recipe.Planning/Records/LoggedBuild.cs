@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Recipe.Model;
+
+namespace Recipe.Planning;
+
+/// <summary>A build record beside the recipe as it stands today.</summary>
+/// <param name="record">The record.</param>
+/// <param name="part">The part as it stands today.</param>
+/// <param name="revisionNow">Revision of its recipe today, or null when not known.</param>
+/// <param name="now">Makes the figures of today's plan.</param>
+public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionNow, Func<PlannedFigures> now)
+{
+    private readonly Lazy<PlannedFigures> _now = new(now);
+
+    /// <summary>The build records that stand in a file, in order.</summary>
+    /// <param name="model">What the file means.</param>
+    /// <param name="revisionOf">Revision of a part's recipe today, or null when not known.</param>
+    public static ImmutableArray<LoggedBuild> Of(RecipeModel model, Func<Part, string?> revisionOf)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(revisionOf);
+        var builds = ImmutableArray.CreateBuilder<LoggedBuild>(model.Builds.Length);
+        foreach (var record in model.Builds)
+        {
+            if ((model.Parts.FirstOrDefault(part => part.Name == record.Part) ?? model.UsedParts.GetValueOrDefault(record.Part)) is { } part)
+            {
+                builds.Add(new LoggedBuild(record, part, revisionOf(part), () => PlannedFiguresOf.Plan(Planner.Plan(part, model))));
+            }
+        }
+
+        return builds.ToImmutable();
+    }
+
+    /// <summary>The record.</summary>
+    public BuildRecord Record { get; } = record;
+
+    /// <summary>The part as it stands today.</summary>
+    public Part Part { get; } = part;
+
+    /// <summary>Revision of its recipe today, or null when not known.</summary>
+    public string? RevisionNow { get; } = revisionNow;
+
+    /// <summary>What the plan says today.</summary>
+    public PlannedFigures Now => _now.Value;
+
+    /// <summary>Whether it was built from the recipe as it stands, as far as the record tells: one that names no revision is taken to be.</summary>
+    public bool IsOfToday => Record.Revision is null || Record.Revision.Value == RevisionNow;
+
+    /// <summary>What the plan said when it was built: as the record kept it, else today's where the revision is the same; null when nobody knows any more.</summary>
+    public PlannedFigures? Planned => Record.Planned ?? (IsOfToday ? Now : null);
+}
