@@ -16,7 +16,9 @@ internal static class CommandLine
         {
             CheckCommand.Create(terminal),
             BuildCommand.Create(terminal),
+            CompareCommand.Create(terminal),
             DiffCommand.Create(terminal),
+            ExploreCommand.Create(terminal),
             FmtCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             NewCommand.Create(terminal),

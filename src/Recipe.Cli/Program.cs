@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Recipe.Cli;
 
 // The console is the world's; everything below the door gets it handed in.
@@ -11,5 +12,11 @@ var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
     Today = DateOnly.FromDateTime(DateTime.Now),
     Now = () => DateOnly.FromDateTime(DateTime.Now),
     OpenOutput = Console.OpenStandardOutput,
+    OnInterrupt = stop => PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
+    {
+        // The run ends by itself once its batch is kept.
+        signal.Cancel = true;
+        stop();
+    }),
 };
 return CommandLine.Run(args, terminal);

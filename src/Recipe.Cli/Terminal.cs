@@ -27,6 +27,9 @@ internal sealed class Terminal(TextWriter output, TextWriter error, Func<Stream>
     /// <summary>The bytes behind <see cref="Out"/>, for a verb that speaks a protocol and no text.</summary>
     public Func<Stream> OpenOutput { get; init; } = () => Stream.Null;
 
+    /// <summary>Calls what is given when the user breaks a long run off, until it is disposed of; nothing ever does unless it is set.</summary>
+    public Func<Action, IDisposable> OnInterrupt { get; init; } = _ => Stream.Null;
+
     /// <summary>The bytes of standard input.</summary>
     public Stream OpenInput() => openInput();
 

@@ -44,6 +44,12 @@ public sealed record CompiledFile
     /// <summary>Every text whose change, coming or going would change this result, in order of name; the file itself is among them.</summary>
     public required ImmutableArray<TextUsed> RestsOn { get; init; }
 
+    /// <summary>How bad the folder's settings hold findings to be.</summary>
+    internal ImmutableArray<Model.SeveritySetting> Settings { get; init; } = [];
+
+    /// <summary>What could not be understood of its own text: errors of the grammar, of names and of units, in order.</summary>
+    public ImmutableArray<Finding> NotUnderstood => [.. Findings.Where(finding => finding.Severity == Severity.Error && Tree.Findings.Concat(Bound.Findings).Contains(finding))];
+
     /// <summary>The text.</summary>
     public SourceText Source => Tree.Source;
 

@@ -27,7 +27,7 @@ internal sealed class Stretches
             var at = IndexOf(name.Where.Span.Start);
             if (name.IsDeclaration)
             {
-                own[at] |= name.Kind is NameKind.Part or NameKind.Mould;
+                own[at] |= name.Kind is NameKind.Part or NameKind.Mould or NameKind.Study;
                 general[at] |= name.Kind is NameKind.Material or NameKind.Value or NameKind.Shop;
             }
             else if (name is { Kind: NameKind.Part or NameKind.Mould, Declaration: { } declared } && ReferenceEquals(declared.Source, Source))

@@ -92,7 +92,8 @@ public sealed class Workspace
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
         var builds = BuildsOf(bound);
         var restsOn = RestsOn(tree, !builds.IsEmpty);
-        var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: SettingsFor(tree));
+        var settings = SettingsFor(tree);
+        var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: settings);
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
             var plan = Planner.Plan(part, bound.Model);
@@ -113,6 +114,7 @@ public sealed class Workspace
             RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
             RestsOn = restsOn,
+            Settings = settings,
         };
     }
 

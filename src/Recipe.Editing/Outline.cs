@@ -54,7 +54,7 @@ public static class Outline
     private static SymbolKind KindOf(string head) => head switch
     {
         "part" => SymbolKind.Part,
-        "variant" => SymbolKind.Variant,
+        "variant" or "explore" => SymbolKind.Variant,
         "mould" or "pattern" => SymbolKind.Mould,
         _ when Shops.Contains(head) => SymbolKind.Shop,
         _ => SymbolKind.Material,

@@ -23,6 +23,9 @@ public sealed record RecipeModel
     /// <summary>Parts that come from used files, by name.</summary>
     public IReadOnlyDictionary<string, Part> UsedParts { get; init; } = ImmutableSortedDictionary<string, Part>.Empty;
 
+    /// <summary>The studies that the file itself declares, in order.</summary>
+    public ImmutableArray<Study> Studies { get; init; } = [];
+
     /// <summary>The shop in scope, or null.</summary>
     public Shop? Shop { get; init; }
 

@@ -13,12 +13,22 @@ public static class Planner
     /// </summary>
     /// <param name="part">The part; a variant with its changes made.</param>
     /// <param name="model">What is around it: shop, shelf, prices, builds.</param>
-    public static Plan Plan(Part part, RecipeModel model)
+    public static Plan Plan(Part part, RecipeModel model) => Plan(part, model, PlanPieces.All);
+
+    /// <summary>
+    /// The plan with only some of its pieces, for those who look at thousands of parts. What is there is as in the whole plan to the last
+    /// digit; what was not asked for is null or empty, and what only that would have assumed or missed is not listed.
+    /// </summary>
+    /// <param name="part">The part; a variant with its changes made.</param>
+    /// <param name="model">What is around it: shop, shelf, prices, builds.</param>
+    /// <param name="pieces">The pieces; see <see cref="FigurePieces"/>.</param>
+    public static Plan Plan(Part part, RecipeModel model, PlanPieces pieces)
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(model);
 
         // First everything is worked out, then what goes into the plan is published: only what is published lists assumptions.
+        bool Wants(PlanPieces some) => (pieces & some) != 0;
         var context = new PlanContext(part, model);
         var conditions = ConditionsPlanner.Work(context);
         var ground = GeometryPlanner.Work(context);
@@ -28,21 +38,21 @@ public static class Planner
         (stack, bag) = Bleeding.Work(context, stack, bag);
         var join = JoinPlanner.Work(context, ground, conditions);
         var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
-        var stiffness = StiffnessPlanner.Work(context, stack, contents);
+        var stiffness = Wants(PlanPieces.Stiffness) ? StiffnessPlanner.Work(context, stack, contents, withLines: Wants(PlanPieces.Rest)) : null;
         var loads = stiffness is null ? [] : LoadPlanner.Work(context, stiffness);
-        var resin = ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents);
+        var resin = Wants(PlanPieces.Resin) ? ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents) : null;
         var lives = resin is null ? null : new PotLives(context, resin.System, conditions, ofWetOut: true);
-        var vacuum = VacuumPlanner.Work(context, conditions, bag);
-        var flow = InfusionPlanner.Work(context, conditions, stack, bag, vacuum, contents, lives);
-        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1, flow);
-        var mixes = OwnMixPlanner.Work(context, ground, join, conditions);
-        var clock = ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions);
-        var cure = CurePlanner.Work(context, conditions);
-        var progress = CureProgressPlanner.Work(context, cure);
-        var heating = SelfHeating.Work(context, cure, laminate, stack);
-        var curl = stiffness is null ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
-        var nests = NestPlanner.Work(context, stack, bag);
-        var takeoff = TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes));
+        var vacuum = Wants(PlanPieces.Resin) ? VacuumPlanner.Work(context, conditions, bag) : null;
+        var flow = Wants(PlanPieces.Resin) ? InfusionPlanner.Work(context, conditions, stack, bag, vacuum, contents, lives) : null;
+        var pots = PotPlanner.Work(context, resin, lives, new LayingOrder(stack, join), ground?.Sides ?? 1, flow, withLives: Wants(PlanPieces.Rest));
+        var mixes = Wants(PlanPieces.Takeoff) ? OwnMixPlanner.Work(context, ground, join, conditions) : [];
+        var clock = Wants(PlanPieces.Resin) ? ClockPlanner.Work(context, ground, stack, bag, vacuum, pots, lives, conditions) : null;
+        var cure = Wants(PlanPieces.Cure) ? CurePlanner.Work(context, conditions) : null;
+        var progress = Wants(PlanPieces.Progress) ? CureProgressPlanner.Work(context, cure) : null;
+        var heating = Wants(PlanPieces.Rest) ? SelfHeating.Work(context, cure, laminate, stack) : null;
+        var curl = stiffness is null || !Wants(PlanPieces.Rest) ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
+        var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, stack, bag) : [];
+        var takeoff = Wants(PlanPieces.Takeoff) ? TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes)) : [];
 
         var ledger = context.Ledger;
         var plan = new Plan
@@ -51,7 +61,7 @@ public static class Planner
             Shop = model.Shop,
             Conditions = ConditionsPlanner.Publish(ledger, conditions),
             Geometry = ground is null ? null : GeometryPlanner.Publish(ground),
-            Stack = [.. stack.Select(line => line.Publish(ledger))],
+            Stack = Wants(PlanPieces.Rest) ? [.. stack.Select(line => line.Publish(ledger))] : [],
             Laminate = laminate is null ? null : LaminatePlanner.Publish(ledger, laminate),
             Resin = resin is null ? null : ResinPlanner.Publish(ledger, resin),
             Pots = resin is null ? [] : PotPlanner.Publish(context, pots, resin.System),
@@ -63,7 +73,7 @@ public static class Planner
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,
             Nests = nests,
-            Cost = CostPlanner.Work(model.Shop, takeoff),
+            Cost = Wants(PlanPieces.Takeoff) ? CostPlanner.Work(model.Shop, takeoff) : null,
         };
 
         // The models after the others, to tell what nothing but them rests on; assumptions and gaps last, since all publish into them.

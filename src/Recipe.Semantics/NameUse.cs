@@ -25,6 +25,9 @@ public enum NameKind
 
     /// <summary>A shop.</summary>
     Shop,
+
+    /// <summary>An <c>explore</c>.</summary>
+    Study,
 }
 
 /// <summary>A place where a name is declared or used.</summary>

@@ -39,7 +39,10 @@ internal sealed class Bench : IDisposable
     }
 
     /// <summary>Runs in the bench's folder; the current folder belongs to the process, so one at a time.</summary>
-    public Outcome RunHere(params string[] args)
+    public Outcome RunHere(params string[] args) => InFolder(() => Run(args));
+
+    /// <summary>Runs something in the bench's folder.</summary>
+    public Outcome InFolder(Func<Outcome> run)
     {
         lock (OneAtATime)
         {
@@ -47,7 +50,7 @@ internal sealed class Bench : IDisposable
             Directory.SetCurrentDirectory(Folder);
             try
             {
-                return Run(args);
+                return run();
             }
             finally
             {

@@ -66,6 +66,7 @@ public sealed class GoldenTests
     {
         var expected = Cases.Papers.Select(paper => Path.Combine(paper.Case, paper.Kind.FileName("paper", paper.Format)))
             .Concat(Cases.All.Keys.SelectMany(name => (string[])[Path.Combine(name, "findings.json"), Path.Combine(name, PagesFile)]))
+            .Concat(PartsReportTests.Kept.Select(file => file.Replace('/', Path.DirectorySeparatorChar)))
             .Append(GermanFile.Replace('/', Path.DirectorySeparatorChar))
             .Order(StringComparer.Ordinal);
         var kept = Directory.EnumerateFiles(Golden.Folder(), "*", SearchOption.AllDirectories)

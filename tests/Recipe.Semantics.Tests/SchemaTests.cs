@@ -80,6 +80,7 @@ public class SchemaTests
         "stock" or "prices" or "findings" => $"{block} {{\n{line}\n}}",
         "planned" => $"part a {{\ntitle \"a\"\n}}\nbuild a {{\nplanned {{\n{line}\n}}\n}}",
         "build" => $"part a {{\ntitle \"a\"\n}}\nbuild a {{\n{line}\n}}",
+        "explore" => $"part b {{\nresin two-speed-epoxy with slow\n}}\nexplore a of b {{\n{(line.StartsWith("choose", StringComparison.Ordinal) ? "" : "choose laminators 3 4\n")}{(line.StartsWith("want", StringComparison.Ordinal) ? "" : "want least mass\n")}{line}\n}}",
         _ => $"{block} a {{\n{line}\n}}",
     };
 }

@@ -2,7 +2,7 @@ using Recipe.Compiler;
 
 namespace Recipe.Cli.Text;
 
-/// <summary>A line on the terminal that says how far the papers of many parts are; nothing elsewhere, and nothing for a few.</summary>
+/// <summary>A line on the terminal that says how far long work is; nothing elsewhere, and nothing for the papers of a few parts.</summary>
 internal sealed class Progress(Terminal terminal)
 {
     private const int Few = 3;
@@ -23,6 +23,15 @@ internal sealed class Progress(Terminal terminal)
         {
             _done++;
             Write($"{_done} of {part.Of} parts: {part.Part}");
+        }
+    }
+
+    /// <summary>Says how far something else is.</summary>
+    public void Say(string text)
+    {
+        if (terminal.ErrorIsTerminal)
+        {
+            Write(text);
         }
     }
 

@@ -1,30 +1,37 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Quantities;
-using Recipe.Planning;
+using Recipe.Model;
 using UnitsNet;
 
 namespace Recipe.Documents.Changes;
 
-/// <summary>The figures that two versions of a part are compared by: what it weighs, how stiff it is, what is mixed, whether the job fits the clock, the cure, the cost.</summary>
+/// <summary>The figures that parts and versions of a part are compared by: what it weighs, how stiff it is, what is mixed, whether the job fits the clock, the cure, the cost.</summary>
 internal static class Figures
 {
     /// <summary>All of them, in the order in which they are read.</summary>
     public static ImmutableArray<Figure> All { get; } =
     [
-        new("trimmed_mass_kg", "Mass, trimmed", plan => plan.Laminate?.TrimmedMass.Value.Value.Kilograms, Mass, InShares: true),
-        new("thickness_m", "Thickness", plan => plan.Laminate?.Thickness.Value.Meters, (text, m) => text.Thickness(Length.FromMeters(m)).Main, InShares: true),
-        new("resin_share", "Resin content, by weight", plan => plan.Laminate?.ResinFraction.Value, (_, share) => QuantityText.Share(share)),
-        new("bending_along_nm2_per_m", "Bending stiffness along", plan => plan.Stiffness?.StripAlong.Value.NewtonMeters, Bending, InShares: true),
-        new("bending_across_nm2_per_m", "Bending stiffness across", plan => plan.Stiffness?.StripAcross.Value.NewtonMeters, Bending, InShares: true),
-        new("modulus_along_pa", "Modulus along", plan => plan.Stiffness?.Along.Value.Pascals, (text, pa) => text.Modulus(Pressure.FromPascals(pa)).Main, InShares: true),
-        new("resin_to_mix_kg", "Resin to mix", plan => plan.Resin?.ToMix.Value.Kilograms, Mass, InShares: true),
-        new("pots", "Pots", plan => plan.Resin is null ? null : plan.Pots.Length, (_, count) => Numbers.Whole((int)count)),
-        new("first_mix_to_full_vacuum_s", "First mix to full vacuum", plan => plan.Clock?.Need.Value.Seconds, Minutes),
-        new("left_on_the_clock_s", "Left on the clock", LeftOnTheClock, Minutes),
-        new("cure_end_s", "Cure ends after", plan => plan.Cure?.Total.Value.Seconds, (_, s) => QuantityText.Span(Duration.FromSeconds(s))),
-        new("hottest_k", "Hottest", plan => plan.Cure?.Peak.Value.Kelvins, (text, k) => text.Temperature(Temperature.FromKelvins(k)).Main),
-        new("softens_at_k", "Softens at about", plan => plan.Cure?.Progress?.Transition?.Value.Value.Kelvins, (text, k) => text.Temperature(Temperature.FromKelvins(k)).Main),
+        new(PartFigure.Mass, "trimmed_mass_kg", "Mass, trimmed", Mass, FigureScales.Mass, InShares: true),
+        new(PartFigure.Thickness, "thickness_m", "Thickness", (text, m) => text.Thickness(Length.FromMeters(m)).Main, FigureScales.Thickness, InShares: true),
+        new(PartFigure.ResinContent, "resin_share", "Resin content, by weight", (_, share) => QuantityText.Share(share), FigureScales.Share),
+        new(PartFigure.BendingAlong, "bending_along_nm2_per_m", "Bending stiffness along", Bending, FigureScales.Bending, InShares: true),
+        new(PartFigure.BendingAcross, "bending_across_nm2_per_m", "Bending stiffness across", Bending, FigureScales.Bending, InShares: true),
+        new(PartFigure.ModulusAlong, "modulus_along_pa", "Modulus along", Modulus, FigureScales.Modulus, InShares: true),
+        new(PartFigure.ModulusAcross, "modulus_across_pa", "Modulus across", Modulus, FigureScales.Modulus, InShares: true),
+        new(PartFigure.TimesOver, "loads_borne_times_over", "Stated loads borne", (_, times) => Numbers.Significant(times, 3) + "\u00A0times", FigureScales.Times, InShares: true),
+        new(PartFigure.Resin, "resin_to_mix_kg", "Resin to mix", Mass, FigureScales.Mass, InShares: true),
+        new(PartFigure.Pots, "pots", "Pots", (_, count) => Numbers.Whole((int)count), FigureScales.Plain),
+        new(PartFigure.ToVacuum, "first_mix_to_full_vacuum_s", "First mix to full vacuum", Minutes, FigureScales.Minutes),
+        new(PartFigure.ClockLeft, "left_on_the_clock_s", "Left on the clock", Minutes, FigureScales.Minutes),
+        new(PartFigure.Fill, "fill_s", "Infusion fills in", (_, s) => Numbers.Significant(s / 60, 2) + "\u00A0min", FigureScales.Minutes),
+        new(PartFigure.CureEnd, "cure_end_s", "Cure ends after", (_, s) => QuantityText.Span(Duration.FromSeconds(s)), FigureScales.Hours),
+        new(PartFigure.Hottest, "hottest_k", "Hottest", Heat, FigureScales.Temperature),
+        new(PartFigure.SoftensAt, "softens_at_k", "Softens at about", Heat, FigureScales.Temperature),
+        new(PartFigure.Cost, "materials_cost", "Materials, all parts", (text, amount) => QuantityText.Money((decimal)amount, text.Currency), FigureScales.Money, InShares: true),
     ];
+
+    /// <summary>How a figure is said.</summary>
+    public static Figure Of(PartFigure kind) => All.First(figure => figure.Kind == kind);
 
     /// <summary>
     /// The difference of two figures as they are printed, so that the three of them add up; of kelvins it is a difference, not a
@@ -59,11 +66,13 @@ internal static class Figures
     private static bool Number(string text, out decimal number) => decimal.TryParse(
         text.Replace("\u2009", "", StringComparison.Ordinal), System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowLeadingSign, System.Globalization.CultureInfo.InvariantCulture, out number);
 
-    private static double? LeftOnTheClock(Plan plan) => plan.Clock is { FilmLife: { } life } clock ? life.Value.Seconds - clock.Need.Value.Seconds : null;
-
     private static string Mass(QuantityText text, double kg) => text.About(UnitsNet.Mass.FromKilograms(kg)).Main;
 
     private static string Bending(QuantityText text, double nm) => Numbers.Significant(nm, 3) + "\u00A0N·m²/m";
+
+    private static string Modulus(QuantityText text, double pa) => text.Modulus(Pressure.FromPascals(pa)).Main;
+
+    private static string Heat(QuantityText text, double k) => text.Temperature(Temperature.FromKelvins(k)).Main;
 
     private static string Minutes(QuantityText text, double s) => QuantityText.Minutes(Duration.FromSeconds(s));
 }

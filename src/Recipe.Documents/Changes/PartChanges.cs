@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Planning.Comparing;
 using Recipe.Text.Findings;
@@ -43,7 +44,7 @@ internal static class PartChanges
     public static ImmutableArray<ChangeRow> OfFigures(Plan before, Plan after, QuantityText text)
     {
         var rows = ImmutableArray.CreateBuilder<ChangeRow>();
-        foreach (var figure in Figures.All)
+        foreach (var figure in Figures.All.Where(figure => figure.Kind != PartFigure.Cost))
         {
             var (was, now) = (figure.Value(before), figure.Value(after));
             var (wasText, nowText) = (Write(figure, was), Write(figure, now));

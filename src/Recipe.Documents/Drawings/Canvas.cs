@@ -73,6 +73,9 @@ internal sealed class Canvas(double widthMm, double heightMm)
         return true;
     }
 
+    /// <summary>Keeps texts out of a place.</summary>
+    public void Keep(Box box) => _texts.Add(box);
+
     /// <summary>Whether no text stands there yet.</summary>
     public bool IsFree(Box box) => new Box(0, 0, WidthMm, HeightMm).Holds(box) && !_texts.Any(box.Meets);
 

@@ -28,6 +28,7 @@ public sealed class QuantityText
     public QuantityText(Shop? shop, UnitSystem? units = null)
     {
         _units = units ?? shop?.Units ?? UnitSystem.Metric;
+        Currency = shop?.Currency ?? "";
         var scale = shop?.ScaleResolution;
         _scaleShowsOunces = scale is not null && WrittenText.IsUs(scale.Written);
         var step = _scaleShowsOunces ? scale!.Value.Ounces : scale?.Value.Grams;
@@ -36,6 +37,12 @@ public sealed class QuantityText
 
     /// <summary>The step of the scale that weights are printed to, in the scale's own unit.</summary>
     public string ScaleStep => Numbers.AtMost(_scaleStep, 6) + Nb + (_scaleShowsOunces ? "oz" : "g");
+
+    /// <summary>Whether US customary units stand first.</summary>
+    internal bool IsUs => _units == UnitSystem.Us;
+
+    /// <summary>The shop's currency, an ISO 4217 code; empty when it names none.</summary>
+    public string Currency { get; }
 
     /// <summary>The unit that the scale shows.</summary>
     public string ScaleUnit => _scaleShowsOunces ? "oz" : "g";

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Recipe.Documents.Layout;
@@ -21,7 +22,14 @@ internal static class CsvWriter
     {
         var csv = new StringBuilder();
         Append(csv, table.Columns.Select(Text));
-        foreach (var row in table.Rows)
+        return csv.Append(WriteRows(table.Rows)).ToString();
+    }
+
+    /// <summary>Records alone, to be put behind others.</summary>
+    public static string WriteRows(IEnumerable<ImmutableArray<object?>> rows)
+    {
+        var csv = new StringBuilder();
+        foreach (var row in rows)
         {
             Append(csv, row.Select(Field));
         }
@@ -38,6 +46,7 @@ internal static class CsvWriter
         double number => double.IsFinite(number) ? Numbers.Significant(number, Digits) : "",
         decimal money => money.ToString(CultureInfo.InvariantCulture),
         int count => Numbers.Whole(count),
+        long count => count.ToString(CultureInfo.InvariantCulture),
         DateOnly day => Numbers.Day(day),
         Sum sum => Field(sum.Total),
         _ => throw new ArgumentException($"A field holds text, a number or a day, not {value.GetType().Name}.", nameof(value)),

@@ -35,7 +35,7 @@ internal static class PotPlanner
 
     private const string Subject = "pots that are used up in time";
 
-    public static ImmutableArray<PotWork> Work(PlanContext context, ResinWork? resin, PotLives? lives, LayingOrder laying, int sides, FlowWork? flow)
+    public static ImmutableArray<PotWork> Work(PlanContext context, ResinWork? resin, PotLives? lives, LayingOrder laying, int sides, FlowWork? flow, bool withLives = true)
     {
         if (resin is null || lives is null)
         {
@@ -46,7 +46,7 @@ internal static class PotPlanner
         var masses = resin.Stated.IsEmpty ? Plan(context, resin, lives, laying.Total, mixing) : resin.Stated;
         if (context.Process != Process.Infused)
         {
-            return Schedule(masses, (from, to) => laying.Between(from, to, sides), mixing, lives);
+            return Schedule(masses, (from, to) => laying.Between(from, to, sides), mixing, lives, withLives);
         }
 
         // Under constant pressure the front slows as it goes: what it has drawn grows with the root of time.
@@ -60,7 +60,8 @@ internal static class PotPlanner
             masses,
             (from, to) => (laying.Between(from, to, sides).Names, fill is { } whole ? whole * ((to * to) - (from * from)) : Num.Zero),
             mixing,
-            lives);
+            lives,
+            withLives);
     }
 
     /// <summary>The pots of a liquid of its own, laid evenly in the time it takes.</summary>
@@ -186,7 +187,7 @@ internal static class PotPlanner
     }
 
     private static ImmutableArray<PotWork> Schedule(
-        ImmutableArray<Num> masses, Func<double, double, (ImmutableArray<string> Names, Num Time)> laying, Num mixing, PotLives lives)
+        ImmutableArray<Num> masses, Func<double, double, (ImmutableArray<string> Names, Num Time)> laying, Num mixing, PotLives lives, bool withLives = true)
     {
         var total = 0.0;
         foreach (var mass in masses)
@@ -205,7 +206,7 @@ internal static class PotPlanner
             var (names, time) = laying(poured / total, (poured + mass.Si) / total);
             poured += mass.Si;
             var used = clock + mixing + time.And(mass.On);
-            (life, peak) = alike == mass.Si ? (life, peak) : (lives.Of(mass), lives.Peak(mass));
+            (life, peak) = alike == mass.Si ? (life, peak) : withLives ? (lives.Of(mass), lives.Peak(mass)) : (null, null);
             alike = mass.Si;
             pots.Add(new PotWork(mass, names, clock, used, life, peak));
             clock = used;

@@ -40,7 +40,7 @@ internal static class StiffnessPlanner
 {
     internal const string Subject = "stiffness";
 
-    public static StiffnessWork? Work(PlanContext context, ImmutableArray<LineWork> stack, PlyContents contents)
+    public static StiffnessWork? Work(PlanContext context, ImmutableArray<LineWork> stack, PlyContents contents, bool withLines = true)
     {
         var plies = ImmutableArray.CreateBuilder<PlyWork>();
         var rests = Rests.None;
@@ -68,7 +68,7 @@ internal static class StiffnessPlanner
         try
         {
             var laminate = new Laminate([.. plies.Select(ply => ply.Ply)]);
-            return new StiffnessWork(laminate, Contributions.Of(laminate), plies.ToImmutable(), rests);
+            return new StiffnessWork(laminate, withLines ? Contributions.Of(laminate) : [], plies.ToImmutable(), rests);
         }
         catch (ArgumentOutOfRangeException)
         {

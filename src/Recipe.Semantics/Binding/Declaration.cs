@@ -138,6 +138,17 @@ internal sealed class PartDeclaration(string name, EntrySyntax entry, WordSchema
     public bool IsVariant => Word.Word == "variant";
 }
 
+/// <summary>An <c>explore</c>.</summary>
+internal sealed class StudyDeclaration(string name, EntrySyntax entry, WordSchema word, bool halfRead, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, halfRead, nameSpan, context)
+{
+    private Bound<Study>? _bound;
+
+    public Bound<Study> Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => StudyBinder.Bind(this));
+
+    public Study Study => Bound.Value;
+}
+
 /// <summary>A named value.</summary>
 internal sealed class LetDeclaration(string name, LetSyntax let, LineContext context)
     : Declaration(name, let.Name.Span, context)

@@ -34,6 +34,7 @@ internal static class FileBinder
             Shop = top.Shop ?? used.Select(m => m.Shop).FirstOrDefault(s => s is not null),
             Stock = [.. top.Stock, .. used.SelectMany(m => m.Stock)],
             Prices = [.. top.Prices, .. used.SelectMany(m => m.Prices)],
+            Studies = [.. file.Index.StudyList.Select(s => s.Study)],
             Builds = top.Builds,
             Settings = top.Settings,
             Waivers = top.Waivers,
@@ -83,6 +84,11 @@ internal static class FileBinder
         foreach (var part in index.PartList)
         {
             result.Add(part.Bound.Findings, part.Bound.Names);
+        }
+
+        foreach (var study in index.StudyList)
+        {
+            result.Add(study.Bound.Findings, study.Bound.Names);
         }
     }
 

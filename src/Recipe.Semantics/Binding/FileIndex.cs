@@ -34,6 +34,8 @@ internal sealed class FileIndex
 
     public Dictionary<string, PartDeclaration> Parts { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, StudyDeclaration> Studies { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, LetDeclaration> Lets { get; } = new(StringComparer.Ordinal);
 
     /// <summary>All declarations in order, second ones of a name included: they are bound too, so that their faults are found.</summary>
@@ -42,6 +44,8 @@ internal sealed class FileIndex
     public List<MouldDeclaration> MouldList { get; } = [];
 
     public List<PartDeclaration> PartList { get; } = [];
+
+    public List<StudyDeclaration> StudyList { get; } = [];
 
     public List<LetDeclaration> LetList { get; } = [];
 
@@ -83,6 +87,9 @@ internal sealed class FileIndex
                 break;
             case NameKind.Mould:
                 Add(Moulds, MouldList, new MouldDeclaration(name.Text, entry, word, halfRead, name.Span, _context));
+                break;
+            case NameKind.Study:
+                Add(Studies, StudyList, new StudyDeclaration(name.Text, entry, word, halfRead, name.Span, _context));
                 break;
             default:
                 Add(Parts, PartList, new PartDeclaration(name.Text, entry, word, halfRead, name.Span, _context));

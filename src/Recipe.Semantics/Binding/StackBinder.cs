@@ -50,7 +50,8 @@ internal static class StackBinder
         }
     }
 
-    private static StackItem? Item(Ply ply, Figure<Length>? overlap, Figure<Length>? trim)
+    /// <summary>One line, its material found; null when it has none.</summary>
+    public static StackItem? Item(Ply ply, Figure<Length>? overlap, Figure<Length>? trim)
     {
         var line = ply.Line;
         if (line.Named<MaterialDeclaration>("material") is not { } declaration || line.Reading.Find("material") is not { } named)

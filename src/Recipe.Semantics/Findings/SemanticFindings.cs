@@ -37,5 +37,6 @@ public static class SemanticFindings
         WaiverWithoutReason.Descriptor,
         TwoDefaults.Descriptor,
         UnknownLanguage.Descriptor,
+        TooManyCandidates.Descriptor,
     ];
 }

@@ -47,6 +47,44 @@ internal static class MixtureReader
         return new Argument(name, line.Context.At(span), Shown(line, value, share, byWord.Value)) { Payload = content };
     }
 
+    /// <summary>A resin content or a range of them: <c>38 to 46 % by weight</c>.</summary>
+    public static Argument? ReadContentRange(LineReader line, string name)
+    {
+        if (line.Peek is not RangeSyntax range)
+        {
+            return ReadContent(line, name, Kinds.ResinContent) is { Payload: Content { Basis: var of, Fraction: var fraction } } single
+                ? single with { Payload = new Binding.ContentSpread(of == ContentBasis.ResinByWeight ? fraction : 1 - fraction, 0, of == ContentBasis.ResinByWeight ? MixBasis.Weight : MixBasis.Volume) }
+                : null;
+        }
+
+        line.Take();
+        var high = QuantityReader.ReadPercent(line, range.High, "a resin content");
+        var low = range.Low is QuantitySyntax { Unit: null } bare ? bare.Number * Recipe.Text.Units.UnitTable.Get("%").Factor : QuantityReader.ReadPercent(line, range.Low, "a resin content");
+        var basis = TakeBasis(line, out var basisSpan);
+        if (high is not { } upper || low is not { } lower)
+        {
+            return null;
+        }
+
+        if (lower <= 0 || upper >= 1 || lower >= upper)
+        {
+            line.Report(OutOfRange.Create(line.At(range), line.Head, line.Slice(range.Span), "a smaller and then a larger percentage, both more than 0 % and less than 100 %"));
+            return null;
+        }
+
+        if (basis is not { } by)
+        {
+            line.Report(PercentOfWhat.Content(line.At(range), line.Slice(range.Span), ofFibre: false));
+            return null;
+        }
+
+        return new Argument(name, line.Context.At(range.Span.Union(basisSpan)), line.Slice(range.Span.Union(basisSpan)))
+        {
+            Payload = new Binding.ContentSpread(lower, upper, by),
+            High = (upper, line.Slice(range.High.Span), line.At(range.High)),
+        };
+    }
+
     /// <summary>A mix ratio. One without a basis is kept without it: whoever knows the densities reports it.</summary>
     public static Argument? ReadMix(LineReader line, string name)
     {

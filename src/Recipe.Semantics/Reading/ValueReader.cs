@@ -23,6 +23,8 @@ internal static class ValueReader
                 return NumberReader.ReadNumber(line, name, number);
             case ContentKind content:
                 return MixtureReader.ReadContent(line, name, content);
+            case ContentRangeKind:
+                return MixtureReader.ReadContentRange(line, name);
             case MixKind:
                 return MixtureReader.ReadMix(line, name);
             case VacuumKind vacuum:

@@ -34,6 +34,9 @@ internal static class PlySchema
         Clause("face", Kinds.OneOf("up or down", ("up", "right side away from the mould"), ("down", "right side on the mould")), "which side lies on the mould"),
     ];
 
+    /// <summary>A whole line under a name of its own, where another word begins it.</summary>
+    public static readonly LinePattern InsertedLine = new([Arg("name", Kinds.NewPly), .. AfterName]);
+
     /// <summary>The ply list of a part.</summary>
     public static readonly BlockSchema Plies = new("plies", "The ply list; the first line lies on the mould.")
     {
@@ -49,7 +52,7 @@ internal static class PlySchema
         [
             Word("remove", "Takes lines out.", "remove veil", new ArgumentPattern("name", Kinds.Ply) { IsRepeated = true }).Repeatable(),
             new("replace", "Puts another line in place of one, under the same name.", new LinePattern([Arg("name", Kinds.Ply), .. AfterName]), "replace body glass-twill-280 +/-45") { IsRepeatable = true },
-            new("insert", "Adds a line.", new LinePattern([Arg("name", Kinds.NewPly), .. AfterName]), "insert stiffener glass-tape-200 0/90 after body") { IsRepeatable = true },
+            new("insert", "Adds a line.", InsertedLine, "insert stiffener glass-tape-200 0/90 after body") { IsRepeatable = true },
         ])
     {
         IsOrdered = true,

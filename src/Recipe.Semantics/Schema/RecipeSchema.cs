@@ -52,6 +52,7 @@ public static class RecipeSchema
             MouldSchema.Pattern,
             PartSchema.Part,
             PartSchema.Variant,
+            ExploreSchema.Explore,
             ShopSchema.Shop,
             ShopSchema.Stock,
             ShopSchema.Prices,

@@ -46,6 +46,9 @@ public sealed record WeightKind() : ValueKind("a mass or a force");
 /// <param name="OfFibre">Whether the share is that of the fibre (or else of the resin).</param>
 public sealed record ContentKind(string Noun, bool OfFibre) : ValueKind(Noun);
 
+/// <summary>A resin content or a range of them: <c>42 % by weight</c>, <c>38 to 46 % by weight</c>.</summary>
+public sealed record ContentRangeKind() : ValueKind("a resin content or a range of it");
+
 /// <summary>A whole number without a unit.</summary>
 public sealed record CountKind(string Noun, int AtLeast = 1) : ValueKind(Noun);
 

@@ -1,0 +1,21 @@
+namespace Recipe.Cli.Files;
+
+/// <summary>A result goes to standard output, or whole into the file that the user names.</summary>
+internal static class ResultFile
+{
+    /// <summary>Writes it; a file is said on standard output.</summary>
+    /// <exception cref="CannotRunException">It could not be written.</exception>
+    public static void Write(Terminal terminal, string? path, string text)
+    {
+        if (path is null)
+        {
+            terminal.Out.Write(text);
+            return;
+        }
+
+        using var output = new OutputSet(Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".", flush: false);
+        output.Add(Path.GetFileName(path), text);
+        output.Write();
+        terminal.Out.WriteLine($"wrote {path.Replace('\\', '/')}");
+    }
+}

@@ -1,0 +1,15 @@
+using Recipe.Compiler;
+using Recipe.Text;
+
+namespace Recipe.Cli.Text;
+
+/// <summary>Names of parts in messages.</summary>
+internal static class PartNames
+{
+    /// <summary>That there is no part of a name, and which was probably meant.</summary>
+    public static string Unknown(string name, IReadOnlyList<CompiledFile> files)
+    {
+        var near = Spelling.Nearest(name, files.SelectMany(file => file.PartNames));
+        return $"there is no part or variant named {name} in {string.Join(", ", files.Select(file => file.Source.Name))}" + (near is null ? "." : $"; did you mean {near}?");
+    }
+}

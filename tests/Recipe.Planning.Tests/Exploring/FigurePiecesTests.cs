@@ -1,0 +1,44 @@
+using Recipe.Model;
+
+namespace Recipe.Planning.Tests.Exploring;
+
+/// <summary>A plan with some of its pieces says of them what the whole plan says, to the last digit.</summary>
+public class FigurePiecesTests
+{
+    public static TheoryData<string, string> Parts => CorpusTests.Parts;
+
+    [Theory]
+    [MemberData(nameof(Parts))]
+    public void A_figure_needs_no_more_than_its_pieces(string path, string name)
+    {
+        var model = Corpus.Model(path);
+        var part = model.Parts.Single(p => p.Name == name);
+        var whole = Planner.Plan(part, model);
+        foreach (var figure in Enum.GetValues<PartFigure>())
+        {
+            Assert.Equal(PlanFigures.Of(figure, whole), PlanFigures.Of(figure, Planner.Plan(part, model, FigurePieces.Of(figure))));
+        }
+    }
+
+    [Fact]
+    public void Most_figures_are_known_of_some_part()
+    {
+        var plans = Corpus.Sound.SelectMany(path => Corpus.Model(path).Parts.Select(part => Planner.Plan(part, Corpus.Model(path)))).ToList();
+        var unknown = Enum.GetValues<PartFigure>().Where(figure => plans.All(plan => PlanFigures.Of(figure, plan) is null));
+        Assert.Empty(unknown);
+    }
+
+    [Fact]
+    public void What_was_not_asked_for_is_not_there()
+    {
+        var model = Corpus.Model("samples/hatch-lid.recipe");
+        var plan = Planner.Plan(model.Parts[0], model, PlanPieces.Laminate);
+        Assert.NotNull(plan.Laminate);
+        Assert.Null(plan.Stiffness);
+        Assert.Null(plan.Resin);
+        Assert.Null(plan.Cure);
+        Assert.Null(plan.Cost);
+        Assert.Empty(plan.Nests);
+        Assert.Empty(plan.Takeoff);
+    }
+}
