@@ -59,19 +59,19 @@
     "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure" "post-cure"
     "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film" "breather"
     "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture"
-    "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pot-life" "pull-aid" "quantity" "revision"
-    "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer"
-    "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process"
-    "replace" "reserve" "service" "stagger" "support" "surface" "abrade" "accept" "binder" "closes" "coated"
-    "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "insert" "manner" "mixing"
-    "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills"
-    "target" "tested" "volume" "within" "align" "bleed" "cloth" "coats" "debag" "degas" "draft" "drill" "edges"
-    "fibre" "gauge" "lasts" "mixed" "mould" "night" "other" "paint" "paper" "parts" "price" "prime" "pulls"
-    "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units" "waxed"
-    "weave" "weigh" "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose"
-    "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pump" "ramp" "rise"
-    "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "wash"
-    "add" "cup" "cut" "dry" "off" "pot" "use" "by"
+    "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid" "quantity"
+    "revision" "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density"
+    "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare"
+    "process" "replace" "reserve" "service" "stagger" "support" "surface" "abrade" "accept" "action" "binder"
+    "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "helper"
+    "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle" "signed"
+    "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth" "coats"
+    "debag" "degas" "draft" "drill" "edges" "fibre" "gauge" "lasts" "mixed" "mould" "night" "other" "paint"
+    "paper" "parts" "price" "prime" "pulls" "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store"
+    "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width" "axis" "bond" "caul" "cell" "coat" "cool"
+    "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path"
+    "peel" "port" "pots" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time"
+    "tray" "trim" "used" "vent" "wait" "wash" "add" "cup" "cut" "dry" "kit" "off" "pot" "use" "by"
     ;; end of words
     ))
 
@@ -97,8 +97,8 @@
     "solvent" "stretch" "warning" "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter"
     "medium" "metric" "powder" "random" "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy"
     "error" "light" "patch" "plain" "press" "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare"
-    "both" "cone" "core" "dark" "disc" "down" "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags"
-    "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
+    "both" "cone" "core" "dark" "disc" "down" "even" "feed" "flat" "foam" "hand" "heat" "none" "open" "part"
+    "rags" "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
     ;; end of words
     ))
 

@@ -115,6 +115,17 @@ public sealed class LearningTests
         Assert.Equal(minutes, after.Stack.Sum(line => line.WetOut!.Value.Value.Minutes), minutes * 0.03);
     }
 
+    // By hand: 100 g of part, of which 40 g fibre were planned from a kit of 50 g; the kit weighed 55 g, so 44 g of it are fibre and 56 % is resin.
+    [Fact]
+    public void A_kit_that_was_weighed_tells_the_fibre_better_than_the_plan()
+    {
+        const string planned = "planned { process hand; fibre 40 g; other 0 g; kit 50 g; cloth glass-twill-163 40 g holds 50 % by weight }";
+        Assert.Equal(0.60, Share($"build tray no 1 {{ mass 100 g; {planned} }}\n"), 1e-9);
+        Assert.Equal(0.56, Share($"build tray no 1 {{ mass 100 g; kit 55 g; {planned} }}\n"), 1e-9);
+
+        static double Share(string record) => (double)JsonNode.Parse(ShopRecords.Of([Compile(Recipe + record)]).History("tray", "json")!)!["builds"]![0]!["resin_share"]!;
+    }
+
     [Fact]
     public void A_shop_line_counts_before_the_book_and_after_the_recipe()
     {

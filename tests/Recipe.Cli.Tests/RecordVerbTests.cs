@@ -115,14 +115,25 @@ public sealed class RecordVerbTests : IDisposable
         var run = Bench.Run("history", "hatch-lid", "--in", Repository.PathOf("samples/hatch-lid.recipe"), Repository.PathOf("samples/records"));
         Assert.Equal(0, run.Status);
         Assert.StartsWith("hatch-lid: 10 built\n", run.Out, StringComparison.Ordinal);
-        Assert.Matches(@"\n    5  2026-06-04  [0-9a-f]{10}  129.5 g +126 g +\+2.5 % +45.7 % +0.84 mm +9 mbar in 5 min +22 °C  DR +repair\n", run.Out);
-        Assert.Contains("mean 130.2 g; while nothing changes a part weighs from", run.Out, StringComparison.Ordinal);
+        Assert.Matches(@"\n    5  2026-06-04  [0-9a-f]{10}  129.5 g +126 g +\+2.5 % +45.3 % +0.84 mm +9 mbar in 5 min +22 °C  DR +repair\n", run.Out);
+        Assert.Contains("mean 130.2 g; while nothing changes it lies from", run.Out, StringComparison.Ordinal);
         Assert.Equal(10, Regex.Count(run.Out, @"^ +\d+  .*[oX].* 1\d\d\.\d g$", RegexOptions.Multiline));
         Assert.DoesNotContain("*", run.Out, StringComparison.Ordinal);
-        foreach (var (format, expected) in (ReadOnlySpan<(string, string)>)[("md", "| 5 | 2026-06-04 |"), ("html", "<svg "), ("svg", "<svg "), ("json", "\"recipe/history/1\"")])
+        foreach (var (format, expected) in (ReadOnlySpan<(string, string)>)[("md", "| 5 | 2026-06-04 |"), ("csv", "\r\n5,2026-06-04,23f6e103a2,K,"), ("html", "<svg "), ("svg", "<svg "), ("json", "\"recipe/history/1\"")])
         {
             Assert.Contains(expected, Bench.Run("history", "hatch-lid", "--in", Repository.PathOf("samples/hatch-lid.recipe"), Repository.PathOf("samples/records"), "--format", format).Out, StringComparison.Ordinal);
         }
+    }
+
+    [Theory]
+    [InlineData("resin", "%")]
+    [InlineData("thickness", "mm")]
+    [InlineData("leak", "mbar")]
+    public void A_run_chart_is_drawn_of_other_figures_too(string chart, string unit)
+    {
+        string[] command = ["history", "hatch-lid", "--in", Repository.PathOf("samples/hatch-lid.recipe"), Repository.PathOf("samples/records"), "--chart", chart];
+        Assert.Matches($@"\n  10  .*[oX].* [\d.]+ {unit}\n$", Bench.Run(command).Out);
+        Assert.Contains($", {unit}</text>", Bench.Run([.. command, "--format", "svg"]).Out, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class HistoryTests
         Assert.Equal(0.0558041, (double)chart["high_kg"]!, 5e-8);
         Assert.Equal(0.0458159, (double)chart["low_kg"]!, 5e-8);
         Assert.Empty(chart["signals"]!.AsArray());
-        Assert.Contains("mean 50.8 g; while nothing changes a part weighs from 45.8 g to 55.8 g", Plain(HistoryReport.AsText(Log(Handbook), null)), StringComparison.Ordinal);
+        Assert.Contains("mean 50.8 g; while nothing changes it lies from 45.8 g to 55.8 g", Plain(HistoryReport.AsText(Log(Handbook), null)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class HistoryTests
     [InlineData(60)]
     public void Letters_of_the_chart_never_meet(int builds)
     {
-        var drawing = RunChart.DrawingOf(Log([.. Enumerable.Range(0, builds).Select(i => 120 + (7 * Math.Sin(i)) + (i == 4 ? 60 : 0))]), new QuantityText(null))!;
+        var drawing = RunChart.DrawingOf(Log([.. Enumerable.Range(0, builds).Select(i => 120 + (7 * Math.Sin(i)) + (i == 4 ? 60 : 0))]), RunFigure.MassFigure, new QuantityText(null))!;
         DrawingRules.Check(drawing, $"{builds.ToString(CultureInfo.InvariantCulture)} builds");
     }
 

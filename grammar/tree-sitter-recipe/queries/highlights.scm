@@ -51,19 +51,19 @@
   "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure" "post-cure"
   "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film" "breather"
   "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture" "out-life"
-  "out-time" "outdoors" "peel-ply" "peroxide" "pot-life" "pull-aid" "quantity" "revision" "silicone" "solvents"
-  "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer" "inspect" "made-by"
-  "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process" "replace" "reserve" "service"
-  "stagger" "support" "surface" "abrade" "accept" "binder" "closes" "coated" "colour" "debulk" "defect"
-  "family" "fillet" "flange" "gloves" "halves" "hazard" "insert" "manner" "mixing" "pickup" "pleats" "porous"
-  "radius" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills" "target" "tested" "volume"
-  "within" "align" "bleed" "cloth" "coats" "debag" "degas" "draft" "drill" "edges" "fibre" "gauge" "lasts"
-  "mixed" "mould" "night" "other" "paint" "paper" "parts" "price" "prime" "pulls" "resin" "scale" "scarf"
-  "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width"
-  "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load"
-  "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pump" "ramp" "rise" "room" "seal" "seam"
-  "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "wash" "add" "cup" "cut" "dry"
-  "off" "pot" "use" "by"
+  "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid" "quantity" "revision" "silicone"
+  "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer" "inspect"
+  "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process" "replace" "reserve"
+  "service" "stagger" "support" "surface" "abrade" "accept" "action" "binder" "closes" "coated" "colour"
+  "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "helper" "insert" "manner" "mixing"
+  "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills"
+  "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth" "coats" "debag" "degas" "draft" "drill"
+  "edges" "fibre" "gauge" "lasts" "mixed" "mould" "night" "other" "paint" "paper" "parts" "price" "prime"
+  "pulls" "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units"
+  "waxed" "weave" "weigh" "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold"
+  "hose" "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pump" "ramp"
+  "rise" "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait"
+  "wash" "add" "cup" "cut" "dry" "kit" "off" "pot" "use" "by"
   ; end of words
 )))
 
@@ -85,19 +85,19 @@
   "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure" "post-cure"
   "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film" "breather"
   "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture" "out-life"
-  "out-time" "outdoors" "peel-ply" "peroxide" "pot-life" "pull-aid" "quantity" "revision" "silicone" "solvents"
-  "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer" "inspect" "made-by"
-  "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process" "replace" "reserve" "service"
-  "stagger" "support" "surface" "abrade" "accept" "binder" "closes" "coated" "colour" "debulk" "defect"
-  "family" "fillet" "flange" "gloves" "halves" "hazard" "insert" "manner" "mixing" "pickup" "pleats" "porous"
-  "radius" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills" "target" "tested" "volume"
-  "within" "align" "bleed" "cloth" "coats" "debag" "degas" "draft" "drill" "edges" "fibre" "gauge" "lasts"
-  "mixed" "mould" "night" "other" "paint" "paper" "parts" "price" "prime" "pulls" "resin" "scale" "scarf"
-  "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width"
-  "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load"
-  "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pump" "ramp" "rise" "room" "seal" "seam"
-  "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "wash" "add" "cup" "cut" "dry"
-  "off" "pot" "use" "by"
+  "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid" "quantity" "revision" "silicone"
+  "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer" "inspect"
+  "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process" "replace" "reserve"
+  "service" "stagger" "support" "surface" "abrade" "accept" "action" "binder" "closes" "coated" "colour"
+  "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "helper" "insert" "manner" "mixing"
+  "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills"
+  "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth" "coats" "debag" "degas" "draft" "drill"
+  "edges" "fibre" "gauge" "lasts" "mixed" "mould" "night" "other" "paint" "paper" "parts" "price" "prime"
+  "pulls" "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units"
+  "waxed" "weave" "weigh" "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold"
+  "hose" "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pump" "ramp"
+  "rise" "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait"
+  "wash" "add" "cup" "cut" "dry" "kit" "off" "pot" "use" "by"
   ; end of words
 )))
 (source_file (entry head: (word) @variable (#not-any-of? @variable
@@ -136,8 +136,8 @@
   "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random"
   "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "light" "patch" "plain" "press"
   "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare" "both" "cone" "core" "dark" "disc" "down"
-  "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin"
-  "box" "new" "use" "wax" "wet" "a4" "up" "us"
+  "even" "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm"
+  "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
   ; end of words
 ))
 (entry (name) @number (#match? @number "^x[0-9]+$"))
@@ -162,8 +162,8 @@
   "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random"
   "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "light" "patch" "plain" "press"
   "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare" "both" "cone" "core" "dark" "disc" "down"
-  "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin"
-  "box" "new" "use" "wax" "wet" "a4" "up" "us"
+  "even" "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm"
+  "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
   ; end of words
 )))
 (source_file (entry !block (name) @variable (#not-match? @variable "^(x[0-9]+|yes)$") (#not-any-of? @variable
@@ -185,8 +185,8 @@
   "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random"
   "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "light" "patch" "plain" "press"
   "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare" "both" "cone" "core" "dark" "disc" "down"
-  "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin"
-  "box" "new" "use" "wax" "wet" "a4" "up" "us"
+  "even" "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm"
+  "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
   ; end of words
 )))
 (source_file (entry (name) (name) @variable block: (block) (#not-any-of? @variable
@@ -208,7 +208,7 @@
   "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random"
   "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "light" "patch" "plain" "press"
   "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare" "both" "cone" "core" "dark" "disc" "down"
-  "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin"
-  "box" "new" "use" "wax" "wet" "a4" "up" "us"
+  "even" "feed" "flat" "foam" "hand" "heat" "none" "open" "part" "rags" "room" "slit" "tray" "vent" "warm"
+  "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
   ; end of words
 )))

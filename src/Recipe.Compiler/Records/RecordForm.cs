@@ -63,9 +63,16 @@ public static class RecordForm
         var planned = PlannedFiguresOf.Plan(plan);
         yield return $"revision \"{revision}\"";
         yield return "by __";
+        yield return "helper __";
         yield return $"room __   # plan {units.Of(plan.Conditions.Room.Value)}";
         yield return "humidity __";
+        yield return $"pulls-since-release __{(plan.Part.Mould?.PullsSinceRelease is { } pulls ? $"   # the mould says {pulls.Written}" : "")}";
         yield return "";
+        if (planned.Kit is { } kit)
+        {
+            yield return $"kit __   # dry pieces; plan {units.Of(kit)}";
+        }
+
         foreach (var line in Used(plan, units, on))
         {
             yield return line;
@@ -107,7 +114,15 @@ public static class RecordForm
             yield return $"thickness __ at \"mark {mark.ToString(CultureInfo.InvariantCulture)}\"{(mark == 1 ? $"   # plan {units.Of(planned.Thickness.Value)}" : "")}";
         }
 
+        yield return "pinholes __   # in the worst square decimetre";
+        if (plan.Part.Bag is { } bag && bag.Layers.Any(layer => layer.Class == LayerClass.PeelPly))
+        {
+            yield return "peel-ply __   # dry, even or wet";
+        }
+
         yield return "defect __ at __ size __";
+        yield return "cause __";
+        yield return "action __";
         yield return "deviation __ because __";
         yield return "";
         foreach (var (id, title) in holds)
@@ -179,6 +194,11 @@ public static class RecordForm
         foreach (var cloth in planned.Cloths)
         {
             yield return $"cloth {cloth.Material} {units.Of(cloth.Fibre)} holds {FormUnits.Share(cloth.Content)} by weight";
+        }
+
+        if (planned.Kit is { } kit)
+        {
+            yield return $"kit {units.Of(kit)}";
         }
 
         if (planned.Mixed is { } mixed)

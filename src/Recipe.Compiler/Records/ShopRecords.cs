@@ -23,16 +23,21 @@ public sealed class ShopRecords
         return new(BuildLog.Of(files.SelectMany(file => file.Builds)), files.Select(file => file.Bound.Model.Shop).FirstOrDefault(shop => shop is not null));
     }
 
-    /// <summary>What became of a part, build by build; null when it was never built, or when a chart is wanted and fewer than two were weighed.</summary>
+    /// <summary>Names of the figures that a run chart can be drawn of.</summary>
+    public static ImmutableArray<string> Charts => HistoryReport.Charts;
+
+    /// <summary>What became of a part, build by build; null when it was never built, or when the chart alone is wanted and its figure is known of fewer than two.</summary>
     /// <param name="part">Name of the part.</param>
-    /// <param name="format">text, md, html, json or svg.</param>
-    public string? History(string part, string format) => _logs.FirstOrDefault(log => log.Part == part) is not { } log ? null : format switch
+    /// <param name="format">text, md, html, json, csv or svg.</param>
+    /// <param name="chart">The figure of the run chart, one of <see cref="Charts"/>.</param>
+    public string? History(string part, string format, string chart = "mass") => _logs.FirstOrDefault(log => log.Part == part) is not { } log ? null : format switch
     {
-        "md" => HistoryReport.AsMarkdown(log, _shop),
-        "html" => HistoryReport.AsHtml(log, _shop),
+        "md" => HistoryReport.AsMarkdown(log, _shop, chart),
+        "html" => HistoryReport.AsHtml(log, _shop, chart),
         "json" => HistoryReport.AsJson(log),
-        "svg" => HistoryReport.AsSvg(log, _shop),
-        _ => HistoryReport.AsText(log, _shop),
+        "csv" => HistoryReport.AsCsv(log),
+        "svg" => HistoryReport.AsSvg(log, _shop, chart),
+        _ => HistoryReport.AsText(log, _shop, chart),
     };
 
     /// <summary>What the records say of the shop's own figures.</summary>

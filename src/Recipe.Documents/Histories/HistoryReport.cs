@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Recipe.Documents.Histories;
 using Recipe.Documents.Json;
@@ -15,22 +16,36 @@ public static class HistoryReport
     /// <summary>The name and version of the JSON schema. A key is added within a version, never renamed or removed.</summary>
     public const string Schema = "recipe/history/1";
 
+    /// <summary>Names of the figures that a run chart can be drawn of.</summary>
+    public static ImmutableArray<string> Charts { get; } = [.. RunFigure.All.Select(figure => figure.Name)];
+
     /// <summary>As text for a terminal, the run chart drawn with letters.</summary>
-    public static string AsText(BuildLog log, Shop? shop)
+    /// <param name="log">The records of the part.</param>
+    /// <param name="shop">The shop, for its units.</param>
+    /// <param name="chart">The figure of the run chart, one of <see cref="Charts"/>.</param>
+    /// <exception cref="ArgumentException">There is no such chart.</exception>
+    public static string AsText(BuildLog log, Shop? shop, string chart = "mass")
     {
         ArgumentNullException.ThrowIfNull(log);
-        var chart = RunChart.TextOf(log, new QuantityText(shop));
-        return PlainWriter.Write(Document(log, shop)) + (chart.Length == 0 ? "" : "\n" + chart);
+        var drawn = RunChart.TextOf(log, RunFigure.Of(chart), new QuantityText(shop));
+        return PlainWriter.Write(Document(log, shop, chart)) + (drawn.Length == 0 ? "" : "\n" + drawn);
     }
 
-    /// <summary>As Markdown.</summary>
-    public static string AsMarkdown(BuildLog log, Shop? shop) => MarkdownWriter.Write(Document(log, shop));
+    /// <summary>As Markdown. See <see cref="AsText"/>.</summary>
+    public static string AsMarkdown(BuildLog log, Shop? shop, string chart = "mass") => MarkdownWriter.Write(Document(log, shop, chart));
 
-    /// <summary>As one self-contained page with the chart drawn.</summary>
-    public static string AsHtml(BuildLog log, Shop? shop) => HtmlWriter.Write(Document(log, shop));
+    /// <summary>As one self-contained page with the chart drawn. See <see cref="AsText"/>.</summary>
+    public static string AsHtml(BuildLog log, Shop? shop, string chart = "mass") => HtmlWriter.Write(Document(log, shop, chart));
 
-    /// <summary>The run chart alone as SVG; null when fewer than two parts were weighed.</summary>
-    public static string? AsSvg(BuildLog log, Shop? shop) => RunChart.DrawingOf(log, new QuantityText(shop)) is { } drawing ? SvgWriter.WriteFile(drawing) : null;
+    /// <summary>The run chart alone as SVG; null when the figure is known of fewer than two parts.</summary>
+    public static string? AsSvg(BuildLog log, Shop? shop, string chart = "mass") => RunChart.DrawingOf(log, RunFigure.Of(chart), new QuantityText(shop)) is { } drawing ? SvgWriter.WriteFile(drawing) : null;
+
+    /// <summary>One row for each build with everything that a record tells in one figure, as CSV (RFC 4180): the log of a shop.</summary>
+    public static string AsCsv(BuildLog log)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        return CsvWriter.Write(HistoryRows.Of(log));
+    }
 
     /// <summary>For programs: SI units, the unit in each key.</summary>
     public static string AsJson(BuildLog log)
@@ -39,7 +54,7 @@ public static class HistoryReport
         return JsonSerializer.Serialize(HistoryRecord.Of(log), JsonOutput.Shapes.HistoryRecord) + "\n";
     }
 
-    private static Document Document(BuildLog log, Shop? shop)
+    private static Document Document(BuildLog log, Shop? shop, string chart)
     {
         ArgumentNullException.ThrowIfNull(log);
         var text = new QuantityText(shop);
@@ -50,7 +65,7 @@ public static class HistoryReport
             Paper = shop?.Paper ?? PaperSize.A4,
             Landscape = true,
             ForTheBench = false,
-            Stations = [new Station($"{log.Part}: {Built(log)}", [HistoryTable.Of(log, text), .. Chart(log, text), .. Faults(log)])],
+            Stations = [new Station($"{log.Part}: {Built(log)}", [HistoryTable.Of(log, text), .. Chart(log, RunFigure.Of(chart), text), .. Faults(log)])],
         };
     }
 
@@ -60,20 +75,20 @@ public static class HistoryReport
         return $"{Numbers.Whole(log.Builds.Length)} built{(scrapped == 0 ? "" : $", {Numbers.Whole(scrapped)} scrapped")}";
     }
 
-    private static IEnumerable<Block> Chart(BuildLog log, QuantityText text)
+    private static IEnumerable<Block> Chart(BuildLog log, RunFigure figure, QuantityText text)
     {
-        if (RunChart.Of(log) is not { } run)
+        if (RunChart.Of(log, figure) is not { } run)
         {
             yield break;
         }
 
-        yield return new Paragraph(RunChart.Said(run, text));
+        yield return new Paragraph(RunChart.Said(run, figure, text));
         foreach (var said in RunChart.Signals(run))
         {
             yield return new Paragraph(Phrase.Strong(said));
         }
 
-        if (RunChart.DrawingOf(log, text) is { } drawing)
+        if (RunChart.DrawingOf(log, figure, text) is { } drawing)
         {
             yield return drawing;
         }

@@ -6,32 +6,31 @@ using Recipe.Documents.Quantities;
 using Recipe.Engineering;
 using Recipe.Model;
 using Recipe.Planning;
-using UnitsNet;
 
 namespace Recipe.Documents.Histories;
 
-/// <summary>Masses of the parts in the order in which they were built, with the limits that they keep while nothing changes.</summary>
+/// <summary>A figure of the parts in the order in which they were built, with the limits that it keeps while nothing changes.</summary>
 internal static class RunChart
 {
     private const double Width = 180;
     private const double SizePt = 9;
     private const int Wide = 44;
 
-    /// <summary>The parts that were weighed, and their chart; null when there are fewer than two.</summary>
-    public static (ImmutableArray<BuildRecord> Builds, IndividualsChart Chart)? Of(BuildLog log)
+    /// <summary>The parts whose figure is known, and their chart; null when there are fewer than two.</summary>
+    public static (ImmutableArray<BuildRecord> Builds, IndividualsChart Chart)? Of(BuildLog log, RunFigure figure)
     {
-        ImmutableArray<BuildRecord> builds = [.. log.Builds.Select(build => build.Record).Where(record => record.Mass is not null)];
-        return builds.Length < 2 ? null : (builds, IndividualsChart.From([.. builds.Select(record => record.Mass!.Value.Kilograms)]));
+        var known = log.Builds.Select(build => (build.Record, Value: figure.Value(build))).Where(pair => pair.Value is not null).ToList();
+        return known.Count < 2 ? null : ([.. known.Select(pair => pair.Record)], IndividualsChart.From([.. known.Select(pair => pair.Value!.Value)]));
     }
 
     /// <summary>What the chart says, in words.</summary>
-    public static string Said((ImmutableArray<BuildRecord> Builds, IndividualsChart Chart) run, QuantityText text)
+    public static string Said((ImmutableArray<BuildRecord> Builds, IndividualsChart Chart) run, RunFigure figure, QuantityText text)
     {
         var chart = run.Chart;
-        var (mean, low, high) = (Say(text, chart.Mean), Say(text, Math.Max(0, chart.Low)), Say(text, chart.High));
+        var (mean, low, high) = (figure.Say(text, chart.Mean), figure.Say(text, Math.Max(0, chart.Low)), figure.Say(text, chart.High));
         return chart.IsEnough
-            ? $"Mass of {Numbers.Whole(run.Builds.Length)} parts: mean {mean}; while nothing changes a part weighs from {low} to {high} (mean ± 3 mean moving ranges / 1.128)."
-            : $"Mass of {Numbers.Whole(run.Builds.Length)} parts: mean {mean}. Limits are drawn from {Numbers.Whole(IndividualsChart.Fewest)} parts on.";
+            ? $"{Capital(figure.Title)} of {Numbers.Whole(run.Builds.Length)} parts: mean {mean}; while nothing changes it lies from {low} to {high} (mean ± 3 mean moving ranges / 1.128)."
+            : $"{Capital(figure.Title)} of {Numbers.Whole(run.Builds.Length)} parts: mean {mean}. Limits are drawn from {Numbers.Whole(IndividualsChart.Fewest)} parts on.";
     }
 
     /// <summary>What of it chance hardly does, one sentence for each.</summary>
@@ -45,9 +44,9 @@ internal static class RunChart
         }).Where(said => said.Length > 0);
 
     /// <summary>The chart with letters: o a part, X one that chance hardly makes, | the limits, : the mean.</summary>
-    public static string TextOf(BuildLog log, QuantityText text)
+    public static string TextOf(BuildLog log, RunFigure figure, QuantityText text)
     {
-        if (Of(log) is not var (builds, chart))
+        if (Of(log, figure) is not var (builds, chart))
         {
             return "";
         }
@@ -66,7 +65,7 @@ internal static class RunChart
             }
 
             line[At(chart.Values[i])] = chart.Signals[i] == ChartSignal.None ? 'o' : 'X';
-            page.Append($"  {HistoryTable.NumberOf(builds[i]).PadLeft(widest)}  {new string(line).TrimEnd().PadRight(Wide + 1)}  {PlainText.Spaced(Say(text, chart.Values[i]))}\n");
+            page.Append($"  {HistoryTable.NumberOf(builds[i]).PadLeft(widest)}  {new string(line).TrimEnd().PadRight(Wide + 1)}  {PlainText.Spaced(figure.Say(text, chart.Values[i]))}\n");
         }
 
         return page.ToString();
@@ -75,15 +74,14 @@ internal static class RunChart
     }
 
     /// <summary>The chart drawn; null when there are fewer than two parts.</summary>
-    public static Drawing? DrawingOf(BuildLog log, QuantityText text)
+    public static Drawing? DrawingOf(BuildLog log, RunFigure figure, QuantityText text)
     {
-        if (Of(log) is not var (builds, chart))
+        if (Of(log, figure) is not var (builds, chart))
         {
             return null;
         }
 
-        var ounces = text.ScaleUnit == "oz";
-        double Shown(double kilograms) => ounces ? Mass.FromKilograms(kilograms).Ounces : kilograms * 1000;
+        double Shown(double si) => figure.Shown(text, si);
         var (low, high) = Range(chart);
         var up = Chart.Up(Shown(low), Shown(high), 70, 12);
         var canvas = new Canvas(Width, 84);
@@ -91,7 +89,7 @@ internal static class RunChart
         double Across(int i) => 20 + ((i + 0.5) / builds.Length * (right - 20));
         Chart.LabelUp(canvas, up, 18, SizePt);
         canvas.Add(PathShape.Box(20, up.End, right - 20, up.Start - up.End, Pen.Thin));
-        canvas.Text(4, up.End + ((up.Start - up.End) / 2), $"mass, {text.ScaleUnit}", SizePt, Anchor.Middle, upright: true);
+        canvas.Text(4, up.End + ((up.Start - up.End) / 2), $"{figure.Title}, {figure.Unit(text)}", SizePt, Anchor.Middle, upright: true);
         canvas.Text((20 + right) / 2, 82, "serial number", SizePt, Anchor.Middle);
         Level(chart.Mean, new Pen(0.4), "mean");
         if (chart.IsEnough)
@@ -119,13 +117,13 @@ internal static class RunChart
             canvas.Text(x, 75, HistoryTable.NumberOf(builds[i]), SizePt, Anchor.Middle);
         }
 
-        return canvas.Draw("run-chart", "Masses in the order of building", $"{Said((builds, chart), text)} {string.Join(" ", Signals((builds, chart)))}".TrimEnd());
+        return canvas.Draw("run-chart", $"{Capital(figure.Title)} in the order of building", $"{Said((builds, chart), figure, text)} {string.Join(" ", Signals((builds, chart)))}".TrimEnd());
 
         void Level(double value, Pen pen, string word)
         {
             var y = up.At(Shown(value));
             canvas.Line(20, y, right, y, pen);
-            canvas.Text(right + 1.5, y + (Lettering.HeightMm(SizePt) / 2), $"{word} {Say(text, value)}", SizePt);
+            canvas.Text(right + 1.5, y + (Lettering.HeightMm(SizePt) / 2), $"{word} {figure.Say(text, value)}", SizePt);
         }
     }
 
@@ -137,5 +135,5 @@ internal static class RunChart
         return (Math.Max(0, low - margin), high + margin);
     }
 
-    private static string Say(QuantityText text, double kilograms) => text.Weight(Mass.FromKilograms(kilograms)).Main;
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -10,7 +10,7 @@ namespace Recipe.Documents.Json;
 internal sealed record HistoryRecord(string Schema, string Part, ImmutableArray<BuiltRecord> Builds, RunChartRecord? MassChart)
 {
     public static HistoryRecord Of(BuildLog log) => new(
-        HistoryReport.Schema, log.Part, [.. log.Builds.Select(BuiltRecord.Of)], RunChart.Of(log) is var (builds, chart) ? RunChartRecord.Of(builds, chart) : null);
+        HistoryReport.Schema, log.Part, [.. log.Builds.Select(BuiltRecord.Of)], RunChart.Of(log, RunFigure.MassFigure) is var (builds, chart) ? RunChartRecord.Of(builds, chart) : null);
 }
 
 internal sealed record BuiltRecord(

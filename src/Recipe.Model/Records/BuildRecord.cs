@@ -27,6 +27,27 @@ public sealed record BuildRecord(string Part, int? Number, DateOnly? On, Immutab
     /// <summary>Initials of who made it, or null.</summary>
     public string? By { get; init; }
 
+    /// <summary>Initials of who helped, or null.</summary>
+    public string? Helper { get; init; }
+
+    /// <summary>Parts pulled since the mould was last waxed or coated.</summary>
+    public Figure<int>? PullsSinceRelease { get; init; }
+
+    /// <summary>Dry mass of all pieces in the kit box.</summary>
+    public Figure<Mass>? Kit { get; init; }
+
+    /// <summary>Pinholes in the worst square decimetre.</summary>
+    public Figure<int>? Pinholes { get; init; }
+
+    /// <summary>How the peel ply looked when it came off: dry, even or wet; null when not written down.</summary>
+    public string? PeelPly { get; init; }
+
+    /// <summary>Why it went as it went, in words, or null.</summary>
+    public string? Cause { get; init; }
+
+    /// <summary>What changes next time, in words, or null.</summary>
+    public string? Action { get; init; }
+
     /// <summary>What was changed on purpose since the part before, in words, or null.</summary>
     public Figure<string>? Changed { get; init; }
 

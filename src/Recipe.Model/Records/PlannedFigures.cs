@@ -33,6 +33,9 @@ public sealed record PlannedFigures
     /// <summary>What is neither fibre nor its resin: coats, cores with what they drink, inserts, join.</summary>
     public Mass? Other { get; init; }
 
+    /// <summary>Dry mass of all pieces as cut.</summary>
+    public Mass? Kit { get; init; }
+
     /// <summary>Resin to mix.</summary>
     public Mass? Mixed { get; init; }
 

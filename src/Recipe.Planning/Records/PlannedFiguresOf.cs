@@ -21,6 +21,9 @@ public static class PlannedFiguresOf
             Thickness = laminate?.Thickness.Value,
             Fibre = laminate?.Fibre.Value,
             Other = laminate is null ? null : Other(plan, laminate),
+            Kit = plan.Stack.Where(line => line.Item is PlyItem).ToList() is { Count: > 0 } plies && plies.All(line => line.CutMass is not null)
+                ? Mass.FromKilograms(plies.Sum(line => line.CutMass!.Value.Value.Kilograms))
+                : null,
             Mixed = plan.Resin?.ToMix.Value,
             WetOut = plan.Clock?.WetOut.Value,
             Laminators = plan.Conditions.Laminators.Value,

@@ -6,16 +6,26 @@ namespace Recipe.Planning;
 /// <summary>How much resin a finished part holds, from its mass.</summary>
 public static class ResinFound
 {
+    /// <summary>
+    /// Dry fibre inside the trim line: as planned, or where the kit was weighed so much more or less as the kit was, since rolls of one
+    /// cloth differ by several per cent. Null when not known.
+    /// </summary>
+    public static Mass? Fibre(BuildRecord record, PlannedFigures? planned)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return planned?.Fibre is { } fibre ? fibre * KitFactor(record, planned) : null;
+    }
+
     /// <summary>Resin in the plies: what the trimmed part weighs, less its fibre, coats, cores, inserts and join. Null when something is not known, or when nothing is left.</summary>
     public static Mass? Resin(BuildRecord record, PlannedFigures? planned)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return record.Mass is { } mass && planned is { Fibre: { } fibre, Other: { } other } && mass.Value - fibre - other is { Kilograms: > 0 } resin ? resin : null;
+        return record.Mass is { } mass && Fibre(record, planned) is { } fibre && planned!.Other is { } other && mass.Value - fibre - other is { Kilograms: > 0 } resin ? resin : null;
     }
 
     /// <summary>Its share of fibre and resin by weight; null with it.</summary>
     public static double? Share(BuildRecord record, PlannedFigures? planned) =>
-        Resin(record, planned) is { } resin && planned!.Fibre is { Kilograms: > 0 } fibre ? resin / (resin + fibre) : null;
+        Resin(record, planned) is { } resin && Fibre(record, planned) is { Kilograms: > 0 } fibre ? resin / (resin + fibre) : null;
 
     /// <summary>
     /// What each cloth of the stack holds when the cloths share the resin found as the plan shares it: each held r to one of fibre by plan,
@@ -28,7 +38,7 @@ public static class ResinFound
             yield break;
         }
 
-        var expected = planned!.Cloths.Sum(cloth => cloth.Fibre.Kilograms * Ratio(cloth));
+        var expected = KitFactor(record, planned!) * planned!.Cloths.Sum(cloth => cloth.Fibre.Kilograms * Ratio(cloth));
         if (expected <= 0)
         {
             yield break;
@@ -41,6 +51,9 @@ public static class ResinFound
             yield return (cloth.Material, held / (1 + held));
         }
     }
+
+    private static double KitFactor(BuildRecord record, PlannedFigures planned) =>
+        record.Kit is { Value.Kilograms: > 0 } kit && planned.Kit is { Kilograms: > 0 } wanted ? kit.Value / wanted : 1;
 
     private static double Ratio(PlannedCloth cloth) => cloth.Content is > 0 and < 1 ? cloth.Content / (1 - cloth.Content) : 0;
 }
