@@ -28,8 +28,9 @@
 (defconst recipe--declarations
   '(;; words: declarations
     "mould-material" "release-agent" "release-film" "sealant-tape" "surface-coat" "flow-medium" "flash-tape"
-    "catch-pot" "adhesive" "bag-film" "breather" "gel-coat" "peel-ply" "bleeder" "pattern" "variant" "fabric"
-    "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "shop" "veil" "mat" "ud"
+    "catch-pot" "adhesive" "bag-film" "breather" "gel-coat" "peel-ply" "bleeder" "explore" "pattern" "variant"
+    "fabric" "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "shop" "veil" "mat"
+    "ud"
     ;; end of words
     ))
 
@@ -63,42 +64,46 @@
     "revision" "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density"
     "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare"
     "process" "replace" "reserve" "service" "stagger" "support" "surface" "abrade" "accept" "action" "binder"
-    "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "helper"
-    "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle" "signed"
-    "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth" "coats"
-    "debag" "degas" "draft" "drill" "edges" "fibre" "gauge" "lasts" "mixed" "mould" "night" "other" "paint"
-    "paper" "parts" "price" "prime" "pulls" "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store"
-    "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width" "axis" "bond" "caul" "cell" "coat" "cool"
-    "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path"
-    "peel" "port" "pots" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time"
-    "tray" "trim" "used" "vent" "wait" "wash" "add" "cup" "cut" "dry" "kit" "off" "pot" "use" "by"
+    "choose" "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard"
+    "helper" "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle"
+    "signed" "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth"
+    "coats" "debag" "degas" "draft" "drill" "edges" "fibre" "gauge" "lasts" "limit" "mixed" "mould" "night"
+    "other" "paint" "paper" "parts" "price" "prime" "pulls" "resin" "scale" "scarf" "sheet" "spare" "start"
+    "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width" "axis" "bond" "caul" "cell"
+    "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load" "loss" "mass" "note" "oven"
+    "pace" "path" "peel" "port" "pots" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step" "stir" "tape"
+    "thaw" "time" "tray" "trim" "used" "vent" "wait" "want" "wash" "add" "cup" "cut" "dry" "kit" "off" "pot"
+    "use" "by"
     ;; end of words
     ))
 
 (defconst recipe--clauses
   '(;; words: clauses
-    "resin-content" "join-lines" "laminators" "perforated" "thickness" "unwrapped" "absolute" "diameter"
-    "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because" "carries"
-    "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "overlap" "reached" "smaller"
-    "support" "beyond" "covers" "lasted" "length" "opened" "pieces" "reused" "sealed" "source" "vacuum"
-    "volume" "weight" "within" "after" "below" "coats" "depth" "every" "holds" "limit" "parts" "resin" "solid"
-    "strip" "under" "until" "width" "band" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size"
-    "span" "step" "then" "trim" "wait" "with" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
+    "resin-content" "join-lines" "laminators" "perforated" "thickness" "unwrapped" "absolute" "at-least"
+    "diameter" "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because"
+    "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "overlap" "reached"
+    "smaller" "support" "beyond" "covers" "lasted" "length" "opened" "pieces" "reused" "sealed" "source"
+    "vacuum" "volume" "weight" "within" "after" "below" "coats" "depth" "every" "holds" "limit" "parts" "resin"
+    "solid" "steps" "strip" "under" "until" "width" "band" "face" "from" "like" "mass" "over" "pull" "rise"
+    "sits" "size" "span" "step" "then" "trim" "wait" "with" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no"
+    "of" "on" "to"
     ;; end of words
     ))
 
 (defconst recipe--values
   '(;; words: values
-    "cured-then-bonded" "cured-then-taped" "with-accelerator" "half-ellipsoid" "semi-permanent"
-    "stretch-across" "spherical-cap" "press-across" "accelerator" "liquid-film" "paraboloid" "structural"
-    "vinylester" "wet-in-wet" "anhydride" "breathing" "extracted" "pin-prick" "polyester" "breather" "cosmetic"
-    "cylinder" "emulsion" "enclosed" "outdoors" "peroxide" "phenolic" "released" "repaired" "seasoned"
-    "stitched" "by-heat" "demould" "grooved" "indoors" "infused" "mineral" "pigment" "prepreg" "sawdust"
-    "solvent" "stretch" "warning" "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter"
-    "medium" "metric" "powder" "random" "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy"
-    "error" "light" "patch" "plain" "press" "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare"
-    "both" "cone" "core" "dark" "disc" "down" "even" "feed" "flat" "foam" "hand" "heat" "none" "open" "part"
-    "rags" "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
+    "cured-then-bonded" "cured-then-taped" "with-accelerator" "bending-across" "half-ellipsoid"
+    "modulus-across" "semi-permanent" "stretch-across" "bending-along" "modulus-along" "spherical-cap"
+    "press-across" "accelerator" "liquid-film" "orientation" "clock-left" "paraboloid" "softens-at"
+    "structural" "times-over" "vinylester" "wet-in-wet" "anhydride" "breathing" "extracted" "pin-prick"
+    "polyester" "to-vacuum" "breather" "cosmetic" "cure-end" "cylinder" "emulsion" "enclosed" "material"
+    "outdoors" "peroxide" "phenolic" "released" "repaired" "seasoned" "stitched" "by-heat" "demould" "grooved"
+    "indoors" "infused" "mineral" "pigment" "prepreg" "repeats" "sawdust" "solvent" "stretch" "warning"
+    "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random"
+    "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "least" "light" "patch" "plain"
+    "press" "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare" "both" "cone" "core" "cost" "dark"
+    "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "most" "none" "open" "part" "pots" "rags"
+    "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
     ;; end of words
     ))
 

@@ -35,8 +35,8 @@ syntax match recipeComment /#.*$/ contains=@Spell
 let s:words = []
 " words: declarations
 let s:words += split('mould-material release-agent release-film sealant-tape surface-coat flow-medium')
-let s:words += split('flash-tape catch-pot adhesive bag-film breather gel-coat peel-ply bleeder pattern variant')
-let s:words += split('fabric insert build fibre mould resin caul core hose part port shop veil mat ud')
+let s:words += split('flash-tape catch-pot adhesive bag-film breather gel-coat peel-ply bleeder explore pattern')
+let s:words += split('variant fabric insert build fibre mould resin caul core hose part port shop veil mat ud')
 " end of words
 execute 'syntax keyword recipeDeclaration contained' join(s:words)
 
@@ -70,42 +70,44 @@ let s:words += split('flexible gel-time humidity leftover moisture out-life out-
 let s:words += split('pinholes pot-life pull-aid quantity revision silicone solvents undercut bleeder changed')
 let s:words += split('coating default demould density freezer inspect made-by made-of made-on mandrel modulus')
 let s:words += split('overlap poisson prepare process replace reserve service stagger support surface abrade')
-let s:words += split('accept action binder closes coated colour debulk defect family fillet flange gloves')
-let s:words += split('halves hazard helper insert manner mixing pickup pleats porous radius remove sample')
-let s:words += split('scrape settle signed sizing source spills target tested volume within align bleed cause')
-let s:words += split('cloth coats debag degas draft drill edges fibre gauge lasts mixed mould night other paint')
-let s:words += split('paper parts price prime pulls resin scale scarf sheet spare start state store stuff title')
-let s:words += split('tools units waxed weave weigh width axis bond caul cell coat cool draw dust fill film')
-let s:words += split('hold hose kind left load loss mass note oven pace path peel port pots pump ramp rise room')
-let s:words += split('seal seam ship step stir tape thaw time tray trim used vent wait wash add cup cut dry kit')
-let s:words += split('off pot use by')
+let s:words += split('accept action binder choose closes coated colour debulk defect family fillet flange')
+let s:words += split('gloves halves hazard helper insert manner mixing pickup pleats porous radius remove')
+let s:words += split('sample scrape settle signed sizing source spills target tested volume within align bleed')
+let s:words += split('cause cloth coats debag degas draft drill edges fibre gauge lasts limit mixed mould night')
+let s:words += split('other paint paper parts price prime pulls resin scale scarf sheet spare start state store')
+let s:words += split('stuff title tools units waxed weave weigh width axis bond caul cell coat cool draw dust')
+let s:words += split('fill film hold hose kind left load loss mass note oven pace path peel port pots pump ramp')
+let s:words += split('rise room seal seam ship step stir tape thaw time tray trim used vent wait want wash add')
+let s:words += split('cup cut dry kit off pot use by')
 " end of words
 execute 'syntax keyword recipeLine contained' join(s:words)
 
 let s:words = []
 " words: values
-let s:words += split('cured-then-bonded cured-then-taped with-accelerator half-ellipsoid semi-permanent')
-let s:words += split('stretch-across spherical-cap press-across accelerator liquid-film paraboloid structural')
-let s:words += split('vinylester wet-in-wet anhydride breathing extracted pin-prick polyester breather cosmetic')
-let s:words += split('cylinder emulsion enclosed outdoors peroxide phenolic released repaired seasoned stitched')
-let s:words += split('by-heat demould grooved indoors infused mineral pigment prepreg sawdust solvent stretch')
-let s:words += split('warning across advice bagged filler flange flying insert letter medium metric powder')
-let s:words += split('random repair along amine apart clean cured debag epoxy error light patch plain press')
-let s:words += split('scrap shear sheet water waxed white area bare both cone core dark disc down even feed')
-let s:words += split('flat foam hand heat none open part rags room slit tray vent warm any bin box new use wax')
+let s:words += split('cured-then-bonded cured-then-taped with-accelerator bending-across half-ellipsoid')
+let s:words += split('modulus-across semi-permanent stretch-across bending-along modulus-along spherical-cap')
+let s:words += split('press-across accelerator liquid-film orientation clock-left paraboloid softens-at')
+let s:words += split('structural times-over vinylester wet-in-wet anhydride breathing extracted pin-prick')
+let s:words += split('polyester to-vacuum breather cosmetic cure-end cylinder emulsion enclosed material')
+let s:words += split('outdoors peroxide phenolic released repaired seasoned stitched by-heat demould grooved')
+let s:words += split('indoors infused mineral pigment prepreg repeats sawdust solvent stretch warning across')
+let s:words += split('advice bagged filler flange flying insert letter medium metric powder random repair along')
+let s:words += split('amine apart clean cured debag epoxy error least light patch plain press scrap shear sheet')
+let s:words += split('water waxed white area bare both cone core cost dark disc down even feed fill flat foam')
+let s:words += split('hand heat most none open part pots rags room slit tray vent warm any bin box new use wax')
 let s:words += split('wet a4 up us')
 " end of words
 execute 'syntax keyword recipeValue contained yes no' join(s:words)
 
 let s:words = []
 " words: clauses
-let s:words += split('resin-content join-lines laminators perforated thickness unwrapped absolute diameter')
-let s:words += split('hardener isolated mixed-at received ultimate ambient assumed at-most because carries')
-let s:words += split('chamfer counted cut-out dead-at exhaust expires hottest overlap reached smaller support')
-let s:words += split('beyond covers lasted length opened pieces reused sealed source vacuum volume weight')
-let s:words += split('within after below coats depth every holds limit parts resin solid strip under until')
-let s:words += split('width band face from like mass over pull rise sits size span step then trim wait with dry')
-let s:words += split('for gap lot off at by in no of on to')
+let s:words += split('resin-content join-lines laminators perforated thickness unwrapped absolute at-least')
+let s:words += split('diameter hardener isolated mixed-at received ultimate ambient assumed at-most because')
+let s:words += split('carries chamfer counted cut-out dead-at exhaust expires hottest overlap reached smaller')
+let s:words += split('support beyond covers lasted length opened pieces reused sealed source vacuum volume')
+let s:words += split('weight within after below coats depth every holds limit parts resin solid steps strip')
+let s:words += split('under until width band face from like mass over pull rise sits size span step then trim')
+let s:words += split('wait with dry for gap lot off at by in no of on to')
 " end of words
 execute 'syntax keyword recipeClause contained' join(s:words)
 
