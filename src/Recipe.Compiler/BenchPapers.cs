@@ -42,7 +42,7 @@ public static class BenchPapers
     {
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(wish);
-        return file.Parts.Where(part => IsWanted(part, wish)).SelectMany(part => Write(file, part, wish));
+        return file.Parts.Where(part => IsWanted(part, wish)).SelectMany(part => Write(file, part, wish, sideBySide: true));
     }
 
     /// <summary>
@@ -61,13 +61,13 @@ public static class BenchPapers
         var wanted = files.SelectMany(file => file.Parts.Where(part => IsWanted(part, wish)).Select(part => (File: file, Part: part))).ToList();
         if (wanted.Count == 1)
         {
-            part(new PartPapers(0, 1, wanted[0].Part.Part.Name, Write(wanted[0].File, wanted[0].Part, wish)));
+            part(new PartPapers(0, 1, wanted[0].Part.Part.Name, Write(wanted[0].File, wanted[0].Part, wish, sideBySide: true)));
             return;
         }
 
         try
         {
-            Parallel.For(0, wanted.Count, i => part(new PartPapers(i, wanted.Count, wanted[i].Part.Part.Name, Write(wanted[i].File, wanted[i].Part, wish))));
+            Parallel.For(0, wanted.Count, i => part(new PartPapers(i, wanted.Count, wanted[i].Part.Part.Name, Write(wanted[i].File, wanted[i].Part, wish, sideBySide: false))));
         }
         catch (AggregateException several)
         {
@@ -115,11 +115,11 @@ public static class BenchPapers
     private static bool IsWanted(CompiledPart part, PaperWish wish) =>
         (wish.Part is null || wish.Part == part.Part.Name) && (wish.Only.IsEmpty || wish.Only.Contains(part.Part.Name));
 
-    private static List<WrittenPaper> Write(CompiledFile file, CompiledPart part, PaperWish wish)
+    private static List<WrittenPaper> Write(CompiledFile file, CompiledPart part, PaperWish wish, bool sideBySide)
     {
         var kinds = wish.Papers.IsEmpty ? Papers.All : [.. wish.Papers.Select(KindOf).Distinct()];
         var formats = (wish.Formats.IsEmpty ? Formats : wish.Formats).Select(FormatOf).ToHashSet();
-        return [.. PaperSet.Write(InputFor(file, part, wish), kinds, formats).Select(written => new WrittenPaper(written.FileName, written.Bytes))];
+        return [.. PaperSet.Write(InputFor(file, part, wish), kinds, formats, sideBySide).Select(written => new WrittenPaper(written.FileName, written.Bytes))];
     }
 
     private static UnitSystem UnitsOf(string name) => name switch

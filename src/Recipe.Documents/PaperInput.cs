@@ -38,6 +38,9 @@ public sealed record PaperInput(
     /// <summary>Words in place of those of the language, or null.</summary>
     internal Languages.Wording? Wording { get; init; }
 
+    /// <summary>The papers that are made together with this one, or null when it is made alone.</summary>
+    internal BuiltPapers? Together { get; init; }
+
     /// <summary>The version that this one is compared with on the change note, or null when there is none.</summary>
     public EarlierVersion? Earlier { get; init; }
 }

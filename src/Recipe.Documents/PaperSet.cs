@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.ExceptionServices;
 using System.Text;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Writing;
@@ -17,41 +19,80 @@ public static class PaperSet
     /// The files of the wanted papers in the wanted formats, in the order of the papers, the sets last. A paper that the part has no use for
     /// is left out.
     /// </summary>
-    public static IReadOnlyList<PaperFile> Write(PaperInput input, IEnumerable<PaperKind> kinds, IReadOnlySet<PaperFormat> formats)
+    /// <param name="input">What the papers are made from.</param>
+    /// <param name="kinds">The wanted papers.</param>
+    /// <param name="formats">The wanted formats.</param>
+    /// <param name="sideBySide">Whether to write several at a time; the files are the same.</param>
+    public static IReadOnlyList<PaperFile> Write(PaperInput input, IEnumerable<PaperKind> kinds, IReadOnlySet<PaperFormat> formats, bool sideBySide = false)
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(kinds);
         ArgumentNullException.ThrowIfNull(formats);
+        var papers = new BuiltPapers(input);
+        var wanted = kinds.Where(kind => kind.AppliesTo(input)).ToList();
+        var documents = Each(wanted.Count, i => papers.Of(wanted[i]), sideBySide);
+        var jobs = Jobs(input, wanted, documents, formats).ToList();
+
+        // Begun with the last, the sets: they take the longest.
+        var files = Each(jobs.Count, i => jobs[jobs.Count - 1 - i](), sideBySide);
+        return [.. Enumerable.Reverse(files).SelectMany(some => some)];
+    }
+
+    private static IEnumerable<Func<IReadOnlyList<PaperFile>>> Jobs(PaperInput input, List<PaperKind> kinds, Document[] documents, IReadOnlySet<PaperFormat> formats)
+    {
         var part = input.Plan.Part.Name;
-        var built = kinds.Where(kind => kind.AppliesTo(input)).Select(kind => (Kind: kind, Document: kind.Build(input))).ToList();
-        var documents = built.Select(paper => paper.Document).ToList();
-        var files = new List<PaperFile>();
-        foreach (var (kind, document) in built)
+        foreach (var (kind, document) in kinds.Zip(documents))
         {
-            files.AddRange(kind.Formats.Where(formats.Contains).Select(format => Text(
-                kind.FileName(part, format), format == PaperFormat.Json ? PlanJson.Write(input) : Papers.Write(document, format))));
+            foreach (var format in kind.Formats.Where(formats.Contains))
+            {
+                yield return () => [Text(kind.FileName(part, format), format == PaperFormat.Json ? PlanJson.Write(input) : Papers.Write(document, format))];
+            }
         }
 
-        if (formats.Contains(PaperFormat.Pdf) && documents.Count > 0)
+        if (formats.Contains(PaperFormat.Pdf) && documents.Length > 0)
         {
-            files.Add(new PaperFile($"{PaperKind.Safe(part)}.pdf", PdfWriter.Write(documents)));
+            yield return () => [new PaperFile($"{PaperKind.Safe(part)}.pdf", PdfWriter.Write(documents))];
         }
 
         if (formats.Contains(PaperFormat.Xlsx) && documents.Any(document => document.Data is not null))
         {
-            files.Add(new PaperFile($"{PaperKind.Safe(part)}.xlsx", XlsxWriter.Write(documents)));
+            yield return () => [new PaperFile($"{PaperKind.Safe(part)}.xlsx", XlsxWriter.Write(documents))];
         }
 
         if (formats.Contains(PaperFormat.Svg))
         {
-            files.AddRange(Drawings(part, documents));
+            yield return () => [.. Drawings(part, documents)];
+        }
+    }
+
+    private static T[] Each<T>(int count, Func<int, T> make, bool sideBySide)
+    {
+        var made = new T[count];
+        if (!sideBySide)
+        {
+            for (var i = 0; i < count; i++)
+            {
+                made[i] = make(i);
+            }
+
+            return made;
         }
 
-        return files;
+        try
+        {
+            // Handed out one by one: what is made differs much in size.
+            Parallel.ForEach(Partitioner.Create(Enumerable.Range(0, count), EnumerablePartitionerOptions.NoBuffering), i => made[i] = make(i));
+        }
+        catch (AggregateException several)
+        {
+            ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
+        }
+
+        return made;
     }
 
     // Two papers may show the same drawing: one file is enough. A different one of the same name gets a number.
-    private static IEnumerable<PaperFile> Drawings(string part, List<Document> documents)
+    private static IEnumerable<PaperFile> Drawings(string part, IReadOnlyList<Document> documents)
     {
         var written = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         foreach (var drawing in documents.SelectMany(document => document.Stations).SelectMany(station => station.Blocks).OfType<Drawing>())

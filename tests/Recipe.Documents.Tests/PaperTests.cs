@@ -23,6 +23,20 @@ public sealed class PaperTests
     }
 
     [Fact]
+    public void Papers_written_side_by_side_are_those_written_one_after_the_other()
+    {
+        var formats = Enum.GetValues<PaperFormat>().ToHashSet();
+        foreach (var input in Cases.All.Values)
+        {
+            var expected = PaperSet.Write(input, Papers.All, formats);
+            var files = PaperSet.Write(input, Papers.All, formats, sideBySide: true);
+            Assert.NotEmpty(expected);
+            Assert.Equal(expected.Select(file => file.FileName), files.Select(file => file.FileName));
+            Assert.All(expected.Zip(files), pair => Assert.Equal(pair.First.Bytes.ToArray(), pair.Second.Bytes.ToArray()));
+        }
+    }
+
+    [Fact]
     public void The_country_of_the_machine_changes_nothing()
     {
         // Every habit that a country may have at once; the tests run where no culture but the invariant one is installed.

@@ -12,6 +12,7 @@ namespace Recipe.Cli.Files;
 internal sealed class OutputSet(string folder, bool flush = true) : IDisposable
 {
     private readonly Lock _gate = new();
+    private readonly Lazy<DirectoryInfo> _made = new(() => Directory.CreateDirectory(folder), LazyThreadSafetyMode.PublicationOnly);
     private readonly SortedDictionary<string, (string Temporary, string Final)> _files = new(StringComparer.Ordinal);
 
     /// <summary>Adds a text.</summary>
@@ -34,15 +35,18 @@ internal sealed class OutputSet(string folder, bool flush = true) : IDisposable
 
         Try(() =>
         {
-            Directory.CreateDirectory(folder);
+            _ = _made.Value;
             if (Directory.Exists(final))
             {
                 throw new CannotRunException($"{final} is a folder; nothing was written.");
             }
 
-            using var stream = new FileStream(temporary, FileMode.Create, FileAccess.Write, FileShare.None);
-            stream.Write(bytes.Span);
-            stream.Flush(flush);
+            using var file = File.OpenHandle(temporary, FileMode.Create, FileAccess.Write, FileShare.None);
+            RandomAccess.Write(file, bytes.Span, 0);
+            if (flush)
+            {
+                RandomAccess.FlushToDisk(file);
+            }
         });
     }
 

@@ -89,7 +89,7 @@ internal static class CoverPaper
             [new(say.Say("Paper"), WidthMm: 36, NamesTheRow: true), new(say.Say("What it is for")), new(say.Say("Stations"), Align.Right, 20), new(say.Say("Here"), Align.Centre, 16)],
             [
                 .. Papers.All.Where(kind => kind.Name != Papers.Cover.Name && kind.AppliesTo(context.Input)).Select(kind => new CellRow(
-                    [say.Say(kind.Title), say.Say(kind.What), Numbers.Whole(kind.Build(context.Input).Stations.Length), TickCell.Of(1)])),
+                    [say.Say(kind.Title), say.Say(kind.What), Numbers.Whole((context.Input.Together?.Of(kind) ?? kind.Build(context.Input)).Stations.Length), TickCell.Of(1)])),
             ]);
     }
 

@@ -5,7 +5,7 @@ namespace Recipe.Documents.Fonts;
 
 /// <summary>
 /// A TrueType font that lies in this assembly: what its glyphs are wide and which characters it has. Only the tables that say so are
-/// read (<c>cmap</c> format 12, <c>hmtx</c>, <c>hhea</c>, <c>head</c>; ISO/IEC 14496-22), the outlines only by <see cref="Bytes"/>.
+/// read (<c>cmap</c> format 12, <c>hmtx</c>, <c>hhea</c>, <c>head</c>; ISO/IEC 14496-22), the outlines only by <see cref="FontSubset"/>.
 /// </summary>
 internal sealed class FontFile
 {
@@ -13,6 +13,7 @@ internal sealed class FontFile
     private static readonly Lazy<FontFile> LazyBold = new(() => new FontFile("DejaVuSansCondensed-Bold.ttf"));
 
     private readonly string _resource;
+    private readonly Dictionary<string, (int At, int Length)> _tables;
     private readonly (int First, int Last, int Glyph)[] _groups;
     private readonly ushort[] _advances;
     private readonly double _unitsPerEm;
@@ -24,12 +25,12 @@ internal sealed class FontFile
     {
         _resource = resource;
         using var stream = Open();
-        var tables = TablesOf(stream);
-        _unitsPerEm = BinaryPrimitives.ReadUInt16BigEndian(Read(stream, tables["head"] + 18, 2));
-        var count = BinaryPrimitives.ReadUInt16BigEndian(Read(stream, tables["hhea"] + 34, 2));
-        var metrics = Read(stream, tables["hmtx"], 4 * count);
+        var tables = _tables = TablesOf(stream);
+        _unitsPerEm = BinaryPrimitives.ReadUInt16BigEndian(Read(stream, tables["head"].At + 18, 2));
+        var count = BinaryPrimitives.ReadUInt16BigEndian(Read(stream, tables["hhea"].At + 34, 2));
+        var metrics = Read(stream, tables["hmtx"].At, 4 * count);
         _advances = [.. Enumerable.Range(0, count).Select(i => BinaryPrimitives.ReadUInt16BigEndian(metrics.AsSpan(4 * i)))];
-        _groups = GroupsOf(stream, tables["cmap"]);
+        _groups = GroupsOf(stream, tables["cmap"].At);
         for (var c = 0; c < _common.Length; c++)
         {
             _common[c] = Search(c) is { } glyph ? WidthOf(glyph) : -1;
@@ -67,20 +68,48 @@ internal sealed class FontFile
         return width >= 0 ? width : WidthOf(0);
     }
 
-    /// <summary>The whole font file.</summary>
-    public byte[] Bytes()
+    /// <summary>The number of the glyph of a character; 0, the sign for a missing one, when the font has none.</summary>
+    public int GlyphOf(Rune rune) => Search(rune.Value) ?? 0;
+
+    /// <summary>How far letters reach above and below the base line in size 1, and the box about all of them: left, bottom, right, top.</summary>
+    public (double Ascent, double Descent, double[] Box) Measures
     {
-        using var stream = Open();
-        return Read(stream, 0, (int)stream.Length);
+        get
+        {
+            using var stream = Open();
+            var head = Read(stream, _tables["head"].At + 36, 8);
+            var hhea = Read(stream, _tables["hhea"].At + 4, 4);
+            double At(byte[] bytes, int at) => BinaryPrimitives.ReadInt16BigEndian(bytes.AsSpan(at)) / _unitsPerEm;
+            return (At(hhea, 0), At(hhea, 2), [At(head, 0), At(head, 2), At(head, 4), At(head, 6)]);
+        }
     }
 
-    private static Dictionary<string, int> TablesOf(Stream stream)
+    /// <summary>Where a table lies in the file and how long it is, bytes.</summary>
+    public (int At, int Length) Table(string name) => _tables[name];
+
+    /// <summary>How many glyphs have a width of their own; those after them are as wide as the last of them.</summary>
+    public int Widths => _advances.Length;
+
+    /// <summary>The whole font file.</summary>
+    public Stream Open() =>
+        typeof(FontFile).Assembly.GetManifestResourceStream(_resource) ?? throw new InvalidOperationException($"The font {_resource} is missing.");
+
+    /// <summary>Some bytes of an open font file.</summary>
+    public static byte[] Read(Stream stream, int at, int count)
+    {
+        var bytes = new byte[count];
+        stream.Position = at;
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    private static Dictionary<string, (int At, int Length)> TablesOf(Stream stream)
     {
         var count = BinaryPrimitives.ReadUInt16BigEndian(Read(stream, 4, 2));
         var records = Read(stream, 12, 16 * count);
         return Enumerable.Range(0, count).ToDictionary(
             i => Encoding.ASCII.GetString(records, 16 * i, 4),
-            i => (int)BinaryPrimitives.ReadUInt32BigEndian(records.AsSpan((16 * i) + 8)),
+            i => (Int(records, (16 * i) + 8), Int(records, (16 * i) + 12)),
             StringComparer.Ordinal);
     }
 
@@ -104,17 +133,6 @@ internal sealed class FontFile
     }
 
     private static int Int(byte[] bytes, int at) => (int)BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(at));
-
-    private static byte[] Read(Stream stream, int at, int count)
-    {
-        var bytes = new byte[count];
-        stream.Position = at;
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
-
-    private Stream Open() =>
-        typeof(FontFile).Assembly.GetManifestResourceStream(_resource) ?? throw new InvalidOperationException($"The font {_resource} is missing.");
 
     private double WidthOf(int glyph) => _advances[Math.Min(glyph, _advances.Length - 1)] / _unitsPerEm;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 
 namespace Recipe.Documents.Quantities;
 
@@ -10,6 +11,11 @@ internal static class Numbers
 
     /// <summary>From here on a double holds no fractions, and nothing on a bench is so large: such numbers are written with an exponent.</summary>
     private const double Exact = 1e15;
+
+    /// <summary>Below this a product by a power of ten is off by less than 1e-6.</summary>
+    private const double SurelyRounded = 1e9;
+
+    private static readonly double[] PowersOfTen = [1, 10, 100, 1e3, 1e4, 1e5, 1e6];
 
     /// <summary>A number to a multiple of a step (more than 0), with as many decimals as the step has.</summary>
     public static string ToStep(double value, double step, Rounding rounding = Rounding.Nearest) =>
@@ -35,12 +41,36 @@ internal static class Numbers
     /// <summary>A number with so many decimals, the zeros at its end dropped.</summary>
     public static string AtMost(double value, int decimals) => Trim(Fixed(value, decimals));
 
+    /// <summary>Writes the same to the end of a text.</summary>
+    public static StringBuilder AppendAtMost(this StringBuilder text, double value, int decimals)
+    {
+        if (Scaled(value, decimals) is not { } scaled)
+        {
+            return text.Append(AtMost(value, decimals));
+        }
+
+        var left = decimals;
+        for (; left > 0 && scaled % 10 == 0; left--)
+        {
+            scaled /= 10;
+        }
+
+        Span<char> digits = stackalloc char[24];
+        return text.Append(digits[..Write(digits, scaled, left)]);
+    }
+
     /// <summary>A number with exactly so many decimals.</summary>
     public static string Fixed(double value, int decimals)
     {
         if (!(Math.Abs(value) < Exact))
         {
             return value.ToString("G6", CultureInfo.InvariantCulture);
+        }
+
+        if (Scaled(value, decimals) is { } scaled)
+        {
+            Span<char> digits = stackalloc char[24];
+            return digits[..Write(digits, scaled, decimals)].ToString();
         }
 
         var text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
@@ -83,6 +113,56 @@ internal static class Numbers
             Rounding.Up => Math.Ceiling(value - slack),
             _ => Math.Round(value, MidpointRounding.AwayFromZero),
         };
+    }
+
+    // The number in units of its last decimal, where the product by a power of ten, which is off by less than 1e-6, leaves no doubt to
+    // which side it is rounded; null for the rest, which the slower way decides by all its digits.
+    private static long? Scaled(double value, int decimals)
+    {
+        if (decimals >= PowersOfTen.Length)
+        {
+            return null;
+        }
+
+        var product = Math.Abs(value) * PowersOfTen[decimals];
+        var whole = Math.Floor(product);
+        var over = product - whole;
+        if (!(product < SurelyRounded) || Math.Abs(over - 0.5) < 1e-6)
+        {
+            return null;
+        }
+
+        var scaled = (long)whole + (over > 0.5 ? 1 : 0);
+        return value < 0 ? -scaled : scaled;
+    }
+
+    // Digits from the last to the first, at least one before the point.
+    private static int Write(Span<char> text, long scaled, int decimals)
+    {
+        Span<char> backwards = stackalloc char[24];
+        var (count, rest) = (0, Math.Abs(scaled));
+        for (var place = 0; place <= decimals || rest > 0; place++)
+        {
+            if (place == decimals && decimals > 0)
+            {
+                backwards[count++] = '.';
+            }
+
+            backwards[count++] = (char)('0' + (rest % 10));
+            rest /= 10;
+        }
+
+        if (scaled < 0)
+        {
+            backwards[count++] = '-';
+        }
+
+        for (var i = 0; i < count; i++)
+        {
+            text[i] = backwards[count - 1 - i];
+        }
+
+        return count;
     }
 
     private static int DecimalsOf(double step)

@@ -29,7 +29,8 @@ internal static class SvgWriter
 
         foreach (var shape in drawing.Shapes)
         {
-            svg.Append(Of(drawing.Name, shape)).Append('\n');
+            Append(svg, drawing.Name, shape);
+            svg.Append('\n');
         }
 
         return svg.Append("</svg>").ToString();
@@ -42,13 +43,33 @@ internal static class SvgWriter
         _ => Fill.None,
     };
 
-    private static string Of(string name, Shape shape) => shape switch
+    private static void Append(StringBuilder svg, string name, Shape shape)
     {
-        PathShape path => $"<{(path.Closed ? "polygon" : "polyline")} points=\"{string.Join(' ', path.Points.Select(p => $"{N(p.X)},{N(p.Y)}"))}\"{Paint(name, path.Pen, path.Fill)} />",
-        CircleShape circle => $"<circle cx=\"{N(circle.Centre.X)}\" cy=\"{N(circle.Centre.Y)}\" r=\"{N(circle.RadiusMm)}\"{Paint(name, circle.Pen, circle.Fill)} />",
-        TextShape text => Of(text),
-        _ => throw new ArgumentException($"No SVG for {shape.GetType().Name}.", nameof(shape)),
-    };
+        switch (shape)
+        {
+            case PathShape path:
+                svg.Append(path.Closed ? "<polygon points=\"" : "<polyline points=\"");
+                for (var i = 0; i < path.Points.Length; i++)
+                {
+                    N(N(svg.Append(i == 0 ? "" : " "), path.Points[i].X).Append(','), path.Points[i].Y);
+                }
+
+                svg.Append('"');
+                Paint(svg, name, path.Pen, path.Fill);
+                svg.Append(" />");
+                break;
+            case CircleShape circle:
+                N(N(N(svg.Append("<circle cx=\""), circle.Centre.X).Append("\" cy=\""), circle.Centre.Y).Append("\" r=\""), circle.RadiusMm).Append('"');
+                Paint(svg, name, circle.Pen, circle.Fill);
+                svg.Append(" />");
+                break;
+            case TextShape text:
+                svg.Append(Of(text));
+                break;
+            default:
+                throw new ArgumentException($"No SVG for {shape.GetType().Name}.", nameof(shape));
+        }
+    }
 
     private static string Of(TextShape text)
     {
@@ -62,9 +83,9 @@ internal static class SvgWriter
         return $"<text x=\"{N(text.At.X)}\" y=\"{N(text.At.Y)}\" font-size=\"{N(text.SizePt * Lettering.MmPerPoint)}\"{anchor}{(text.Strong ? " font-weight=\"bold\"" : "")}{turn}>{HtmlText.Escape(text.Text)}</text>";
     }
 
-    private static string Paint(string name, Pen? pen, Fill fill)
+    private static void Paint(StringBuilder svg, string name, Pen? pen, Fill fill)
     {
-        var inside = fill switch
+        svg.Append(" fill=\"").Append(fill switch
         {
             Fill.None => "none",
             Fill.White => "#fff",
@@ -72,10 +93,11 @@ internal static class SvgWriter
             Fill.Mid => "#bbb",
             Fill.Black => "#000",
             _ => $"url(#{IdOf(name, fill)})",
-        };
-        return $" fill=\"{inside}\"" + (pen is { } p
-            ? $" stroke=\"#000\" stroke-width=\"{N(p.WidthMm)}\" stroke-linejoin=\"round\"{(p.Dashed ? " stroke-dasharray=\"2 1.2\"" : "")}"
-            : "");
+        }).Append('"');
+        if (pen is { } p)
+        {
+            N(svg.Append(" stroke=\"#000\" stroke-width=\""), p.WidthMm).Append("\" stroke-linejoin=\"round\"").Append(p.Dashed ? " stroke-dasharray=\"2 1.2\"" : "");
+        }
     }
 
     private static string Pattern(string name, Fill fill) => fill switch
@@ -92,4 +114,6 @@ internal static class SvgWriter
     private static string IdOf(string name, Fill fill) => $"{name}-{fill}".ToLowerInvariant();
 
     private static string N(double value) => Numbers.AtMost(value, 3);
+
+    private static StringBuilder N(StringBuilder svg, double value) => svg.AppendAtMost(value, 3);
 }

@@ -4,40 +4,15 @@ using Recipe.Documents.Quantities;
 namespace Recipe.Documents.Writing.Pdf;
 
 /// <summary>
-/// Settles what the library fills with chance: the six letters before the name of an embedded font, and the packet of metadata, whose
-/// ids are random and whose texts are not escaped. Every replacement is as long as what it replaces, so that all places in the file
-/// stay where its table says.
+/// Settles what the library fills with chance: the packet of metadata, whose ids are random and whose texts are not escaped. What
+/// replaces it is as long, so that all places in the file stay where its table says.
 /// </summary>
 internal static class PdfBytes
 {
-    private const string FontName = "+DejaVu";
-
     public static byte[] Settle(byte[] pdf, PdfAbout about)
     {
-        Fonts(pdf);
         Metadata(pdf, about);
         return pdf;
-    }
-
-    private static void Fonts(byte[] pdf)
-    {
-        var names = new Dictionary<string, string>(StringComparer.Ordinal);
-        var wanted = Encoding.ASCII.GetBytes(FontName);
-        for (var at = 7; (at = IndexOf(pdf, wanted, at)) >= 0; at++)
-        {
-            var tag = Encoding.ASCII.GetString(pdf, at - 6, 6);
-            if (pdf[at - 7] != '/' || tag.Any(c => !char.IsAsciiLetterUpper(c)))
-            {
-                continue;
-            }
-
-            if (!names.TryGetValue(tag, out var settled))
-            {
-                names.Add(tag, settled = "RECIP" + (char)('A' + (names.Count % 26)));
-            }
-
-            Encoding.ASCII.GetBytes(settled, pdf.AsSpan(at - 6));
-        }
     }
 
     private static void Metadata(byte[] pdf, PdfAbout about)

@@ -1,12 +1,25 @@
-using PdfSharp.Drawing;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing.Pdf;
 
-/// <summary>Draws shapes on a page of a PDF.</summary>
-internal sealed class PdfCanvas(XGraphics page, Dictionary<(double Size, bool Strong), XFont> fonts)
+/// <summary>
+/// Draws the shapes of a page as operators. A page has its origin in the lower left corner, points upwards; shapes theirs in the upper
+/// left one, millimetres downwards.
+/// </summary>
+/// <param name="to">Where the operators go.</param>
+/// <param name="faces">The faces of the file; on a page they are called R and B.</param>
+/// <param name="heightMm">Height of the page, mm.</param>
+internal sealed class PdfCanvas(PdfOperators to, (PdfFace Regular, PdfFace Bold) faces, double heightMm)
 {
     private const double PointsPerMm = 72 / 25.4;
+
+    // The distance of the control points of a quarter of a circle drawn as a Bézier curve, in radii: 4 (sqrt 2 - 1) / 3.
+    private const double Quarter = 0.5522847498307936;
+
+    // What a page begins with (ISO 32000-1, 8.4.1).
+    private State _state = new(WidthMm: 25.4 / 72, IsDashed: false, Grey: 0, Size: 0, Strong: false);
+
+    private readonly record struct State(double WidthMm, bool IsDashed, double Grey, double Size, bool Strong);
 
     public void Draw(Shape shape)
     {
@@ -33,44 +46,33 @@ internal sealed class PdfCanvas(XGraphics page, Dictionary<(double Size, bool St
             return;
         }
 
-        var points = shape.Points.Select(Point).ToArray();
-        if (!shape.Closed && shape.Fill == Fill.None)
+        if (shape.Closed || shape.Fill != Fill.None)
         {
-            if (shape.Pen is { } line)
-            {
-                page.DrawLines(PenOf(line), points);
-            }
-
-            return;
+            Paint(() => Polygon(shape), shape.Pen, shape.Fill, Bounds(shape));
         }
-
-        var path = new XGraphicsPath();
-        path.AddPolygon(points);
-        Paint(path, shape.Pen, shape.Fill, Bounds(shape.Points));
+        else if (shape.Pen is { } line)
+        {
+            Use(line);
+            Lines(shape);
+            to.Write("S\n"u8);
+        }
     }
 
     private void Draw(CircleShape circle)
     {
         var (x, y, r) = (circle.Centre.X, circle.Centre.Y, circle.RadiusMm);
-        var path = new XGraphicsPath();
-        path.AddEllipse((x - r) * PointsPerMm, (y - r) * PointsPerMm, 2 * r * PointsPerMm, 2 * r * PointsPerMm);
-        Paint(path, circle.Pen, circle.Fill, (x - r, y - r, x + r, y + r));
+        Paint(() => Circle(x, y, r), circle.Pen, circle.Fill, (x - r, y - r, x + r, y + r));
     }
 
     private void Draw(TextShape shape)
     {
         var text = PdfText.OneLine(shape.Text, shape.Strong);
-        if (text.Trim().Length == 0)
+        if (text.AsSpan().Trim().IsEmpty)
         {
             return;
         }
 
         var size = Math.Round(shape.SizePt, 3);
-        if (!fonts.TryGetValue((size, shape.Strong), out var font))
-        {
-            fonts.Add((size, shape.Strong), font = new XFont(PdfFonts.Family, size, shape.Strong ? XFontStyleEx.Bold : XFontStyleEx.Regular));
-        }
-
         var width = PdfLines.WidthOf(text, shape.Strong, size);
         var shift = shape.Anchor switch
         {
@@ -78,43 +80,59 @@ internal sealed class PdfCanvas(XGraphics page, Dictionary<(double Size, bool St
             Anchor.End => width,
             _ => 0,
         };
-        if (!shape.Upright)
+        Use(0);
+        to.Write("BT\n"u8);
+        if (_state.Size != size || _state.Strong != shape.Strong)
         {
-            page.DrawString(text, font, XBrushes.Black, (shape.At.X - shift) * PointsPerMm, shape.At.Y * PointsPerMm);
-            return;
+            to.Write(shape.Strong ? "/B "u8 : "/R "u8).Number(size).Write("Tf\n"u8);
+            _state = _state with { Size = size, Strong = shape.Strong };
         }
 
-        var state = page.Save();
-        page.RotateAtTransform(-90, Point(shape.At));
-        page.DrawString(text, font, XBrushes.Black, (shape.At.X - shift) * PointsPerMm, shape.At.Y * PointsPerMm);
-        page.Restore(state);
+        if (shape.Upright)
+        {
+            At(to.Write("0 1 -1 0 "u8), shape.At.X, shape.At.Y + shift).Write("Tm\n"u8);
+        }
+        else
+        {
+            At(to, shape.At.X - shift, shape.At.Y).Write("Td\n"u8);
+        }
+
+        (shape.Strong ? faces.Bold : faces.Regular).Write(to, text);
+        to.Write("Tj\nET\n"u8);
     }
 
-    private void Paint(XGraphicsPath path, Pen? pen, Fill fill, (double Left, double Top, double Right, double Bottom) bounds)
+    private void Paint(Action path, Pen? pen, Fill fill, (double Left, double Top, double Right, double Bottom) bounds)
     {
-        switch (fill)
+        if (fill is Fill.Hatched or Fill.CrossHatched or Fill.Dotted)
         {
-            case Fill.None:
-                break;
-            case Fill.Hatched or Fill.CrossHatched or Fill.Dotted:
-                Pattern(path, fill, bounds);
-                break;
-            default:
-                page.DrawPath(Brush(fill), path);
-                break;
+            Pattern(path, fill, bounds);
+            fill = Fill.None;
+        }
+
+        if (fill != Fill.None)
+        {
+            Use(Grey(fill));
         }
 
         if (pen is { } p)
         {
-            page.DrawPath(PenOf(p), path);
+            Use(p);
+        }
+
+        if (pen is not null || fill != Fill.None)
+        {
+            path();
+            to.Write(fill == Fill.None ? "S\n"u8 : pen is null ? "f*\n"u8 : "B*\n"u8);
         }
     }
 
     // The same patterns as in SVG, from the corner of the page.
-    private void Pattern(XGraphicsPath path, Fill fill, (double Left, double Top, double Right, double Bottom) bounds)
+    private void Pattern(Action path, Fill fill, (double Left, double Top, double Right, double Bottom) bounds)
     {
-        var state = page.Save();
-        page.IntersectClip(path);
+        var before = _state;
+        to.Write("q\n"u8);
+        path();
+        to.Write("W* n\n"u8);
         if (fill == Fill.Dotted)
         {
             Dots(bounds);
@@ -128,13 +146,14 @@ internal sealed class PdfCanvas(XGraphics page, Dictionary<(double Size, bool St
             }
         }
 
-        page.Restore(state);
+        to.Write("Q\n"u8);
+        _state = before;
     }
 
     private void Hatch((double Left, double Top, double Right, double Bottom) bounds, bool rises)
     {
         const double step = 2;
-        var pen = PenOf(new Pen(0.2));
+        Use(new Pen(0.2));
         var (height, sign) = (bounds.Bottom - bounds.Top, rises ? 1 : -1);
 
         // Lines x + y = k * step, or x - y = k * step.
@@ -142,51 +161,111 @@ internal sealed class PdfCanvas(XGraphics page, Dictionary<(double Size, bool St
         var high = rises ? bounds.Right + bounds.Bottom : bounds.Right - bounds.Top;
         for (var at = Math.Ceiling(low / step) * step; at <= high; at += step)
         {
-            page.DrawLine(pen, Point(new Spot(at - (sign * bounds.Top), bounds.Top)), Point(new Spot(at - (sign * (bounds.Top + height)), bounds.Bottom)));
+            At(to, at - (sign * bounds.Top), bounds.Top).Write("m "u8);
+            At(to, at - (sign * (bounds.Top + height)), bounds.Bottom).Write("l\n"u8);
         }
+
+        to.Write("S\n"u8);
     }
 
+    // A dot is a line of no length with round ends.
     private void Dots((double Left, double Top, double Right, double Bottom) bounds)
     {
         const double step = 0.8, radius = 0.22;
-        var dots = new XGraphicsPath();
+        Use(new Pen(2 * radius));
+        to.Write("1 J\n"u8);
         for (var j = (int)Math.Floor(bounds.Top / step); j * step <= bounds.Bottom; j++)
         {
             for (var i = (int)Math.Floor(bounds.Left / step); i * step <= bounds.Right; i++)
             {
                 if ((i + j) % 2 == 0)
                 {
-                    dots.AddEllipse(((i * step) - radius) * PointsPerMm, ((j * step) - radius) * PointsPerMm, 2 * radius * PointsPerMm, 2 * radius * PointsPerMm);
+                    At(At(to, i * step, j * step).Write("m "u8), i * step, j * step).Write("l\n"u8);
                 }
             }
         }
 
-        page.DrawPath(XBrushes.Black, dots);
+        to.Write("S\n"u8);
     }
 
-    private static (double Left, double Top, double Right, double Bottom) Bounds(IReadOnlyList<Spot> points) =>
-        (points.Min(p => p.X), points.Min(p => p.Y), points.Max(p => p.X), points.Max(p => p.Y));
-
-    private static XPoint Point(Spot spot) => new(spot.X * PointsPerMm, spot.Y * PointsPerMm);
-
-    private static XPen PenOf(Pen pen)
+    private void Polygon(PathShape shape)
     {
-        var width = pen.WidthMm * PointsPerMm;
-        var drawn = new XPen(XColors.Black, width) { LineJoin = XLineJoin.Miter };
-        if (pen.Dashed && width > 0)
+        if (shape.Points is [var a, var b, var c, var d] && a.Y == b.Y && b.X == c.X && c.Y == d.Y && d.X == a.X)
         {
-            // In widths of the pen: dashes of 2 mm and gaps of 1.2 mm.
-            drawn.DashPattern = [2 / pen.WidthMm, 1.2 / pen.WidthMm];
+            At(to, d.X, d.Y).Number((c.X - d.X) * PointsPerMm).Number((d.Y - a.Y) * PointsPerMm).Write("re\n"u8);
+            return;
         }
 
-        return drawn;
+        Lines(shape);
+        to.Write("h\n"u8);
     }
 
-    private static XSolidBrush Brush(Fill fill) => fill switch
+    private void Lines(PathShape shape)
     {
-        Fill.White => XBrushes.White,
-        Fill.Pale => new XSolidBrush(XColor.FromGrayScale(0.933)),
-        Fill.Mid => new XSolidBrush(XColor.FromGrayScale(0.733)),
-        _ => XBrushes.Black,
+        for (var i = 0; i < shape.Points.Length; i++)
+        {
+            At(to, shape.Points[i].X, shape.Points[i].Y).Write(i == 0 ? "m "u8 : "l\n"u8);
+        }
+    }
+
+    private void Circle(double x, double y, double r)
+    {
+        const double k = Quarter;
+        At(to, x + r, y).Write("m "u8);
+        At(At(At(to, x + r, y - (k * r)), x + (k * r), y - r), x, y - r).Write("c\n"u8);
+        At(At(At(to, x - (k * r), y - r), x - r, y - (k * r)), x - r, y).Write("c\n"u8);
+        At(At(At(to, x - r, y + (k * r)), x - (k * r), y + r), x, y + r).Write("c\n"u8);
+        At(At(At(to, x + (k * r), y + r), x + r, y + (k * r)), x + r, y).Write("c h\n"u8);
+    }
+
+    private PdfOperators At(PdfOperators operators, double x, double y) => operators.Number(x * PointsPerMm).Number((heightMm - y) * PointsPerMm);
+
+    private void Use(Pen pen)
+    {
+        if (_state.WidthMm != pen.WidthMm)
+        {
+            to.Number(pen.WidthMm * PointsPerMm).Write("w\n"u8);
+            _state = _state with { WidthMm = pen.WidthMm };
+        }
+
+        if (_state.IsDashed != pen.Dashed)
+        {
+            // Dashes of 2 mm and gaps of 1.2 mm.
+            to.Write(pen.Dashed ? "["u8 : "[] 0 d\n"u8);
+            if (pen.Dashed)
+            {
+                to.Number(2 * PointsPerMm).Number(1.2 * PointsPerMm).Write("] 0 d\n"u8);
+            }
+
+            _state = _state with { IsDashed = pen.Dashed };
+        }
+    }
+
+    private void Use(double grey)
+    {
+        if (_state.Grey != grey)
+        {
+            to.Number(grey).Write("g\n"u8);
+            _state = _state with { Grey = grey };
+        }
+    }
+
+    private static double Grey(Fill fill) => fill switch
+    {
+        Fill.White => 1,
+        Fill.Pale => 0.933,
+        Fill.Mid => 0.733,
+        _ => 0,
     };
+
+    private static (double Left, double Top, double Right, double Bottom) Bounds(PathShape shape)
+    {
+        var (left, top, right, bottom) = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
+        foreach (var point in shape.Points)
+        {
+            (left, top, right, bottom) = (Math.Min(left, point.X), Math.Min(top, point.Y), Math.Max(right, point.X), Math.Max(bottom, point.Y));
+        }
+
+        return (left, top, right, bottom);
+    }
 }

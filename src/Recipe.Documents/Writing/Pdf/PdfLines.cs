@@ -24,7 +24,7 @@ internal static class PdfLines
     /// <summary>A text of some faces and sizes.</summary>
     public readonly record struct Ink(string Text, bool Strong, double SizePt);
 
-    private sealed record Word(List<Ink> Inks, double Width, double Space);
+    private readonly record struct Word(Ink[] Inks, double Width, double Space);
 
     /// <summary>The runs of a phrase in one size.</summary>
     public static IEnumerable<Ink> Inks(Phrase phrase, double sizePt, bool strong = false) =>
@@ -36,7 +36,28 @@ internal static class PdfLines
         var lines = new List<Line>();
         var line = new List<Word>();
         var width = 0.0;
-        foreach (var word in Words(text).SelectMany(word => Fitting(word, widthMm)))
+        foreach (var word in Words(text))
+        {
+            if (word.Width <= widthMm)
+            {
+                Add(word);
+                continue;
+            }
+
+            foreach (var part in Fitting(word, widthMm))
+            {
+                Add(part);
+            }
+        }
+
+        if (line.Count > 0)
+        {
+            lines.Add(Join(line));
+        }
+
+        return lines;
+
+        void Add(Word word)
         {
             var space = line.Count > 0 ? word.Space : 0;
             if (line.Count > 0 && width + space + word.Width > widthMm + 1e-6)
@@ -49,13 +70,6 @@ internal static class PdfLines
             line.Add(word);
             width += space + word.Width;
         }
-
-        if (line.Count > 0)
-        {
-            lines.Add(Join(line));
-        }
-
-        return lines;
     }
 
     /// <summary>Width of the widest piece that is not broken, and of the whole in one line, mm.</summary>
@@ -74,8 +88,9 @@ internal static class PdfLines
     /// <summary>Width of a text, mm.</summary>
     public static double WidthOf(string text, bool strong, double sizePt) => FontFile.Of(strong).WidthOf(text) * sizePt * Lettering.MmPerPoint;
 
-    private static IEnumerable<Word> Words(IEnumerable<Ink> text)
+    private static List<Word> Words(IEnumerable<Ink> text)
     {
+        var words = new List<Word>();
         var inks = new List<Ink>();
         var (width, space) = (0.0, 0.0);
         var last = '\0';
@@ -101,7 +116,7 @@ internal static class PdfLines
 
                 if ((isSpace || isHyphen) && inks.Count > 0)
                 {
-                    yield return new Word([.. inks], width, space);
+                    words.Add(new Word([.. inks], width, space));
                     inks.Clear();
                     (width, space) = (0, 0);
                 }
@@ -119,18 +134,14 @@ internal static class PdfLines
 
         if (inks.Count > 0)
         {
-            yield return new Word(inks, width, space);
+            words.Add(new Word([.. inks], width, space));
         }
+
+        return words;
     }
 
     private static IEnumerable<Word> Fitting(Word word, double widthMm)
     {
-        if (word.Width <= widthMm)
-        {
-            yield return word;
-            yield break;
-        }
-
         var piece = new StringBuilder();
         var space = word.Space;
         var inks = new List<Ink>();
@@ -157,7 +168,7 @@ internal static class PdfLines
             inks.Add(ink with { Text = piece.ToString() });
         }
 
-        yield return new Word(inks, width, space);
+        yield return new Word([.. inks], width, space);
     }
 
     // Neighbours of one face become one text, so that a reader can select and search whole sentences.
@@ -179,9 +190,10 @@ internal static class PdfLines
 
         for (var i = 0; i < words.Count; i++)
         {
-            foreach (var (ink, isFirst) in words[i].Inks.Select((ink, k) => (ink, k == 0)))
+            for (var k = 0; k < words[i].Inks.Length; k++)
             {
-                var space = isFirst && i > 0 ? words[i].Space : 0;
+                var ink = words[i].Inks[k];
+                var space = k == 0 && i > 0 ? words[i].Space : 0;
                 var isSame = open is { } before && before.Strong == ink.Strong && before.SizePt == ink.SizePt
                     && (space == 0 || Math.Abs(space - WidthOf(" ", ink.Strong, ink.SizePt)) < 1e-9);
                 if (!isSame)

@@ -12,9 +12,6 @@ namespace Recipe.Documents.Writing.Pdf;
 /// </summary>
 internal static class PdfWriter
 {
-    // The library keeps its fonts in tables of the whole process.
-    private static readonly Lock Gate = new();
-
     public static byte[] Write(IReadOnlyList<Document> documents)
     {
         if (documents.Count == 0)
@@ -22,20 +19,8 @@ internal static class PdfWriter
             throw new ArgumentException("A PDF holds at least one paper.", nameof(documents));
         }
 
-        var papers = documents.Select(PdfPages.Of).ToList();
-        lock (Gate)
-        {
-            return Write(papers);
-        }
-    }
-
-    private static byte[] Write(List<PdfPaper> papers)
-    {
-        PdfFonts.Install();
-        var about = PdfAbout.Of([.. papers.Select(paper => paper.Document)]);
+        var about = PdfAbout.Of(documents);
         using var pdf = new PdfDocument();
-        pdf.Options.CompressContentStreams = true;
-        pdf.Options.NoCompression = false;
         pdf.Info.Title = about.Title;
         pdf.Info.Subject = about.Subject;
         pdf.Info.Creator = "Recipe";
@@ -48,11 +33,18 @@ internal static class PdfWriter
             pdf.Info.Elements.Remove("/CreationDate");
         }
 
-        var fonts = new Dictionary<(double, bool), XFont>();
-        foreach (var paper in papers)
+        var (operators, faces, resources) = (new PdfOperators(), PdfFace.Both(), new PdfDictionary(pdf));
+        pdf.Internals.AddObject(resources);
+        foreach (var document in documents)
         {
-            Add(pdf, paper, fonts);
+            // One after the other: what is laid on pages takes much more room than what is written of it.
+            Add(pdf, PdfPages.Of(document), operators, faces, resources);
         }
+
+        var fonts = new PdfDictionary(pdf);
+        fonts.Elements["/R"] = faces.Regular.AddTo(pdf);
+        fonts.Elements["/B"] = faces.Bold.AddTo(pdf);
+        resources.Elements["/Font"] = fonts;
 
         pdf.Internals.FirstDocumentID = about.Id;
         pdf.Internals.SecondDocumentID = about.Id;
@@ -61,20 +53,27 @@ internal static class PdfWriter
         return PdfBytes.Settle(stream.ToArray(), about);
     }
 
-    private static void Add(PdfDocument pdf, PdfPaper paper, Dictionary<(double, bool), XFont> fonts)
+    // Fonts are embedded by ourselves: the library keeps its own in tables of the whole process, which only one thread may use at a time.
+    private static void Add(PdfDocument pdf, PdfPaper paper, PdfOperators operators, (PdfFace Regular, PdfFace Bold) faces, PdfDictionary resources)
     {
         var first = pdf.PageCount;
-        foreach (var content in paper.Pages)
+        foreach (var laid in paper.Pages)
         {
             var page = pdf.AddPage();
             page.Width = XUnit.FromMillimeter(paper.WidthMm);
             page.Height = XUnit.FromMillimeter(paper.HeightMm);
-            using var graphics = XGraphics.FromPdfPage(page);
-            var canvas = new PdfCanvas(graphics, fonts);
-            foreach (var shape in content.Shapes)
+            var canvas = new PdfCanvas(operators, faces, paper.HeightMm);
+            foreach (var shape in laid.Shapes)
             {
                 canvas.Draw(shape);
             }
+
+            var content = new PdfDictionary(pdf);
+            content.CreateStream(operators.Take());
+            content.Elements.SetName("/Filter", "/FlateDecode");
+            pdf.Internals.AddObject(content);
+            page.Elements["/Contents"] = content.Reference;
+            page.Elements["/Resources"] = resources.Reference;
         }
 
         var mark = pdf.Outlines.Add(Clean(paper.Document.Kind), pdf.Pages[first], opened: true);
