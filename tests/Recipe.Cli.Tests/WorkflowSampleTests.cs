@@ -26,6 +26,8 @@ public sealed partial class WorkflowSampleTests : IDisposable
         _repo.Change("hatch-lid.recipe", "    back   glass-twill-280", "    back   glass-twill-163");
         _repo.Change("hatch-lid.recipe", "target    mass 126 g", "target    mass 112 g");
         _repo.Change("hatch-lid.recipe", "target  mass 122 g", "target  mass 108 g");
+        _repo.Change("hatch-lid.recipe", "  mass   131 g", "  mass   113 g");
+        _repo.Change("hatch-lid.recipe", "  mass    127 g", "  mass    111 g");
         _repo.Commit("A lighter back");
         Assert.All(Ours(), step => Assert.Equal(new Outcome(0, "", ""), Start(step) with { Out = "" }));
         Assert.NotNull(JsonNode.Parse(_repo["recipes.sarif"])!["runs"]);
