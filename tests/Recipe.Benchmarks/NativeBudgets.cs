@@ -36,6 +36,7 @@ internal static class NativeBudgets
             Row("build of the hatch lid, text formats", binary, Runs, 60, null, "build", hatch, "--part", "hatch-lid", "--out", Path.Combine(folder, "out"), "--format", "md", "html", "csv", "json");
             Row("build of the hatch lid, all formats", binary, Runs, 150, null, "build", hatch, "--part", "hatch-lid", "--out", Path.Combine(folder, "out"));
             Row($"build of {BuildParts} parts, all formats", binary, 5, 5000, 300, "build", MakeParts(Path.Combine(folder, "parts")), "--out", Path.Combine(folder, "many"));
+            Row("explore of 103680 candidates", binary, 3, 60_000, 300, "explore", MakeStudy(Path.Combine(folder, "study")));
             Row(string.Create(CultureInfo.InvariantCulture, $"check of {WorkspaceFiles} files, {lines} lines"), binary, 5, 1000, 300, "check", workspace);
         }
         finally
@@ -54,6 +55,42 @@ internal static class NativeBudgets
         var variants = Enumerable.Range(2, BuildParts - 2).Select(i => string.Create(CultureInfo.InvariantCulture, $"\nvariant many-{i} of hatch-lid {{\n  plies {{\n    remove veil\n  }}\n}}\n"));
         var path = Path.Combine(folder, "many.recipe");
         File.WriteAllText(path, Repository.Read("samples/hatch-lid.recipe") + string.Concat(variants));
+        return path;
+    }
+
+    // The hatch lid with choices of every kind, mass against bending stiffness under limits of thickness and clock.
+    private static string MakeStudy(string folder)
+    {
+        Directory.CreateDirectory(folder);
+        foreach (var name in (string[])["hatch-lid.recipe", "shop.recipe"])
+        {
+            File.Copy(Repository.PathOf($"samples/{name}"), Path.Combine(folder, name));
+        }
+
+        var path = Path.Combine(folder, "study.recipe");
+        File.WriteAllText(
+            path,
+            """
+            use "hatch-lid.recipe"
+            use "shop.recipe"
+
+            explore study of hatch-lid {
+              choose material outer glass-plain-49 glass-plain-80 glass-plain-105
+              choose material body glass-twill-163 glass-twill-280 carbon-twill-200
+              choose material back glass-plain-105 glass-twill-163 glass-twill-280 carbon-twill-200
+              choose orientation body 0/90 +/-45
+              choose orientation back 0/90 +/-45
+              choose repeats veil 0 1
+              choose repeats inner 1 2
+              choose laminators 1 2
+              choose resin-content 40 to 48 % by weight steps 18
+              choose room 18 to 24 degC steps 5
+              limit thickness at-least 0.7 mm
+              limit clock-left at-least 30 min
+              want least mass
+              want most bending-along
+            }
+            """);
         return path;
     }
 

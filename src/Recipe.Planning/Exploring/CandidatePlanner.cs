@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Recipe.Model;
 
@@ -9,8 +10,16 @@ namespace Recipe.Planning.Exploring;
 /// </summary>
 public sealed class CandidatePlanner
 {
+    private const PlanPieces CurePieces = PlanPieces.Cure | PlanPieces.Progress;
+
+    // More cures than these are worked out each for its candidate.
+    private const long MostCures = 4096;
+
     private readonly RecipeModel _model;
     private readonly PlanPieces _pieces;
+    private readonly PlanPieces _cure;
+    private readonly ImmutableArray<int> _curedBy;
+    private readonly ConcurrentDictionary<long, Plan> _cures = new();
     private readonly ImmutableArray<int> _placeOfLimit;
     private readonly ImmutableHashSet<Gap> _gapsAsWritten;
 
@@ -28,11 +37,17 @@ public sealed class CandidatePlanner
 
         (Study, _model) = (study, model);
         Figures = study.Figures;
-        _pieces = FigurePieces.Of(Figures);
+
+        // The cure goes by the part's cure block, its resin and the room: candidates that share them share its figures, and it is dear to work out.
+        var pieces = FigurePieces.Of(Figures);
+        _curedBy = [.. Enumerable.Range(0, study.Choices.Length).Where(i => study.Choices[i].What is "resin" or "hardener" or "room" or "part")];
+        var cures = _curedBy.Aggregate(1L, (all, i) => all * study.Choices[i].Options.Length);
+        _cure = cures <= MostCures ? pieces & CurePieces : 0;
+        _pieces = pieces & ~_cure;
         _placeOfLimit = [.. study.Limits.Select(limit => Figures.IndexOf(limit.Figure))];
-        var plan = Planner.Plan(study.Part!, model, _pieces);
+        var plan = Planner.Plan(study.Part!, model, pieces);
         _gapsAsWritten = [.. plan.Gaps];
-        AsWritten = Judge(-1, plan);
+        AsWritten = Judge(-1, plan, plan);
     }
 
     /// <summary>The study.</summary>
@@ -49,24 +64,36 @@ public sealed class CandidatePlanner
     public Candidate Look(long index)
     {
         var options = Study.OptionsOf(index);
-        return Study.IsRepeated(options)
-            ? new Candidate(index, CandidateFate.Repeated, [], [], null)
-            : Judge(index, Planner.Plan(Study.PartOf(options), _model, _pieces));
+        if (Study.IsRepeated(options))
+        {
+            return new Candidate(index, CandidateFate.Repeated, [], [], null);
+        }
+
+        var part = Study.PartOf(options);
+        var plan = Planner.Plan(part, _model, _pieces);
+        return Judge(index, plan, _cure == 0 ? plan : CureOf(part, options));
     }
 
     /// <summary>The whole plan of a candidate.</summary>
     public Plan PlanOf(long index) => Planner.Plan(Study.PartOf(Study.OptionsOf(index)), _model);
 
-    private Candidate Judge(long index, Plan plan)
+    private Plan CureOf(Part part, ImmutableArray<int> options)
+    {
+        var key = _curedBy.Aggregate(0L, (number, i) => (number * Study.Choices[i].Options.Length) + options[i]);
+        return _cures.TryGetValue(key, out var known) ? known : _cures.GetOrAdd(key, Planner.Plan(part, _model, _cure));
+    }
+
+    private Candidate Judge(long index, Plan plan, Plan cure)
     {
         var values = new double?[Figures.Length];
         string? missing = null;
         for (var i = 0; i < values.Length; i++)
         {
-            values[i] = PlanFigures.Of(Figures[i], plan) is { } value && double.IsFinite(value) ? value : null;
+            var from = (FigurePieces.Of(Figures[i]) & CurePieces) != 0 ? cure : plan;
+            values[i] = PlanFigures.Of(Figures[i], from) is { } value && double.IsFinite(value) ? value : null;
             if (values[i] is null)
             {
-                missing ??= Why(Figures[i], plan);
+                missing ??= Why(Figures[i], from);
             }
         }
 

@@ -1,6 +1,7 @@
 using CsCheck;
 using Recipe.Model;
 using Recipe.Planning.Exploring;
+using UnitsNet;
 
 namespace Recipe.Planning.Tests.Exploring;
 
@@ -85,6 +86,33 @@ public class StudyTallyTests
         var mass = Planner.AsWritten.Values[0]!.Value;
         Assert.True(near[2].Values[0] < mass && mass < near[3].Values[0]);
         Assert.Equal(PlanFigures.Of(PartFigure.Mass, Planning.Planner.Plan(Planner.Study.Part!, Model)), mass);
+    }
+
+    [Fact]
+    public void Every_figure_of_a_candidate_is_that_of_its_whole_plan()
+    {
+        var where = Planner.Study.Where;
+        Figure<Temperature> Room(double celsius) => new(Temperature.FromDegreesCelsius(celsius), Basis.Stated, $"{celsius} degC", where);
+        StudyOption Resin(string name) => new(name, new PutResin((ResinSystem)Model.Materials[name], where));
+        var study = Planner.Study with
+        {
+            Choices =
+            [
+                .. Planner.Study.Choices,
+                new StudyChoice("room", null, [.. ((double[])[16, 20, 26]).Select(celsius => new StudyOption($"{celsius}", new PutRoom(Room(celsius))))], where),
+                new StudyChoice("resin", null, [Resin("slow-laminating-epoxy"), Resin("laminating-epoxy")], where),
+            ],
+            Limits = [],
+            Wants = [.. Enum.GetValues<PartFigure>().Where(figure => figure is not (PartFigure.Fill or PartFigure.TimesOver)).Select(figure => new StudyWant(figure, true, where))],
+        };
+        var planner = new CandidatePlanner(study, Model);
+        Gen.Long[0, study.Candidates - 1].Sample(
+            index =>
+            {
+                var plan = planner.PlanOf(index);
+                Assert.Equal(study.Figures.Select(figure => PlanFigures.Of(figure, plan)), planner.Look(index).Values.AsEnumerable());
+            },
+            iter: 60);
     }
 
     private static StudyTally Of(IReadOnlyCollection<Candidate> candidates, Func<long, bool> isSound)
