@@ -20,7 +20,7 @@ internal static class Stair
         new("Recipe.Semantics", ["Recipe.Text", "Recipe.Syntax", "Recipe.Model"], [UnitsNet]),
 
         // Pure calculations: neither syntax, nor a recipe's meaning, nor findings.
-        new("Recipe.Engineering", [], [UnitsNet]),
+        new("Recipe.Engineering", [], [UnitsNet, "NetTopologySuite"]),
 
         // Knows what a recipe means and not how it was written.
         new("Recipe.Planning", ["Recipe.Text", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering"], [UnitsNet]),
