@@ -82,5 +82,7 @@ public sealed class LiveWorkspace
     }
 
     private bool IsPresent(CompiledFile file) =>
-        file.RestsOn.All(text => _files.TryRead(text.Name, out var now) ? text.Text is not null && text.Text == now : text.Text is null);
+        file.RestsOn.All(text => text.IsShape
+            ? ShapesUsed.DigestOf(_files.ShapeOf(text.Name)) == text.Text
+            : _files.TryRead(text.Name, out var now) ? text.Text is not null && text.Text == now : text.Text is null);
 }

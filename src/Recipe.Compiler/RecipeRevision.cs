@@ -16,12 +16,18 @@ internal static class RecipeRevision
     private static readonly ConditionalWeakTable<SyntaxTree, string> Said = [];
 
     /// <summary>The revision of texts taken together, the first one first.</summary>
-    public static string Of(IEnumerable<SyntaxTree> trees)
+    public static string Of(IEnumerable<SyntaxTree> trees, IEnumerable<string> shapes)
     {
         var hash = new XxHash128();
         foreach (var tree in trees)
         {
             hash.Append(MemoryMarshal.AsBytes(Said.GetValue(tree, WhatIsSaid).AsSpan()));
+            hash.Append([0, 0]);
+        }
+
+        foreach (var shape in shapes)
+        {
+            hash.Append(MemoryMarshal.AsBytes(shape.AsSpan()));
             hash.Append([0, 0]);
         }
 

@@ -28,6 +28,7 @@ public sealed class Workspace
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SeveritySetting>>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<ShapeFile?>> _shapes = new(StringComparer.Ordinal);
 
     /// <summary>Makes a workspace over the shipped book.</summary>
     /// <param name="files">Where texts come from.</param>
@@ -63,7 +64,7 @@ public sealed class Workspace
         _files = files;
         _today = today;
         _book = book;
-        _uses = new UseScope((from, path) => TreeOf(PathNames.Resolve(from, path)));
+        _uses = new UseScope((from, path) => TreeOf(PathNames.Resolve(from, path)), (from, path) => ShapeOf(PathNames.Resolve(from, path)));
     }
 
     /// <summary>The materials always in scope.</summary>
@@ -160,12 +161,23 @@ public sealed class Workspace
         name,
         key => new Lazy<SyntaxTree?>(() => _files.TryRead(key, out var text) ? _parsed.TreeOf(key, text) : null)).Value;
 
+    private ShapeFile? ShapeOf(string name) => _shapes.GetOrAdd(name, key => new Lazy<ShapeFile?>(() => _files.ShapeOf(key))).Value;
+
     /// <summary>
     /// The revision of a text with every text it uses, in order of name, so that a change of the shop file changes the revision of the
     /// papers that rest on it.
     /// </summary>
-    private string RevisionOf(SyntaxTree root) =>
-        RecipeRevision.Of(UsedBy(root).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, root)).Prepend(root));
+    private string RevisionOf(SyntaxTree root)
+    {
+        List<SyntaxTree> trees = [root, .. UsedBy(root).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, root))];
+        return RecipeRevision.Of(trees, ShapesIn(trees).Select(shape => shape.Text ?? ""));
+    }
+
+    /// <summary>The files of shapes that texts name, in order of name.</summary>
+    private IEnumerable<TextUsed> ShapesIn(IEnumerable<SyntaxTree> trees) => trees.SelectMany(ShapesUsed.In)
+        .Distinct(StringComparer.Ordinal)
+        .Order(StringComparer.Ordinal)
+        .Select(name => new TextUsed(name, ShapesUsed.DigestOf(ShapeOf(name)), IsShape: true));
 
     /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
     private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, bool withRecordsBeside)
@@ -200,7 +212,7 @@ public sealed class Workspace
             }
         }
 
-        return [.. names.Select(pair => new TextUsed(pair.Key, pair.Value?.Source.Text))];
+        return [.. names.Select(pair => new TextUsed(pair.Key, pair.Value?.Source.Text)), .. ShapesIn(names.Values.OfType<SyntaxTree>())];
     }
 
     /// <summary>A text and all that it uses, directly or through others, in order of name; null stands for one that is not there.</summary>

@@ -10,6 +10,7 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Records;
+using Recipe.Documents.Shapes;
 using Recipe.Documents.Takeoffs;
 using Recipe.Documents.Travellers;
 using Recipe.Documents.Vacuums;
@@ -43,6 +44,11 @@ public static class Papers
     public static PaperKind CutList { get; } = new(
         "cut-list", "Cut list", "what is cut from which roll, how it lies there, and in which order it goes into the kit box",
         CutListPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
+
+    /// <summary>The surface, and the cloth on it.</summary>
+    public static PaperKind Shape { get; } = new(
+        "shape", "Shape sheet", "the surface as measured, where each cloth is sheared on it, and what it looks like flat",
+        ShapePaper.Build, ShapePaper.Applies, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>What is weighed into each pot.</summary>
     public static PaperKind MixCards { get; } = new(
@@ -90,7 +96,7 @@ public static class Papers
         ChangeNotePaper.Build, input => input.Earlier is not null, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>All papers, in the order in which they are used.</summary>
-    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels, ChangeNote];
+    public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, Shape, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels, ChangeNote];
 
     /// <summary>BCP 47 tags of the languages there are; a paper that is not written in one is English (<see cref="PaperKind.Languages"/>).</summary>
     public static ImmutableArray<string> Languages => Wordings.Tags;

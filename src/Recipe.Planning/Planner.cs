@@ -51,6 +51,7 @@ public static class Planner
         var progress = Wants(PlanPieces.Progress) ? CureProgressPlanner.Work(context, cure) : null;
         var heating = Wants(PlanPieces.Rest) ? SelfHeating.Work(context, cure, laminate, stack) : null;
         var curl = stiffness is null || !Wants(PlanPieces.Rest) ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
+        var shape = Wants(PlanPieces.Rest) ? ShapePlanner.Work(context, ground, stack) : null;
         var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, stack, bag) : [];
         var takeoff = Wants(PlanPieces.Takeoff) ? TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes)) : [];
 
@@ -72,6 +73,7 @@ public static class Planner
             Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, heating),
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,
+            Shape = shape,
             Nests = nests,
             Cost = Wants(PlanPieces.Takeoff) ? CostPlanner.Work(model.Shop, takeoff) : null,
         };

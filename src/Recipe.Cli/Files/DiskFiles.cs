@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Recipe.Compiler;
+using Recipe.Model;
 
 namespace Recipe.Cli.Files;
 
@@ -9,6 +10,21 @@ internal sealed class DiskFiles : IFileStore
 {
     /// <summary>Recipes are written by hand; a file past this size is something else that was given by mistake.</summary>
     public const long LargestFile = 64L * 1024 * 1024;
+
+    /// <summary>The largest file of a shape: some twenty times a fine scan of a part.</summary>
+    public const long LargestShape = 512L * 1024 * 1024;
+
+    public ShapeFile? ShapeOf(string name)
+    {
+        try
+        {
+            return new FileInfo(name) is { Exists: true, Length: <= LargestShape } ? new ShapeFile(name, File.ReadAllBytes(name)) : null;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            return null;
+        }
+    }
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {

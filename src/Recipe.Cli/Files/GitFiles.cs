@@ -3,6 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
 using Recipe.Compiler;
+using ShapeFile = Recipe.Model.ShapeFile;
 
 namespace Recipe.Cli.Files;
 
@@ -53,11 +54,20 @@ internal sealed class GitFiles : IFileStore, IDisposable
         {
             if (!_known.TryGetValue(name, out text))
             {
-                _known[name] = text = Read(name);
+                _known[name] = text = Read(name) is { } bytes ? DiskFiles.Decode(bytes) : null;
             }
         }
 
         return text is not null;
+    }
+
+    /// <summary>The file of a shape as it was committed.</summary>
+    public ShapeFile? ShapeOf(string name)
+    {
+        lock (_gate)
+        {
+            return Read(name) is { } bytes ? new ShapeFile(name, bytes) : null;
+        }
     }
 
     public void Dispose()
@@ -67,7 +77,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
         _git.Dispose();
     }
 
-    private string? Read(string name)
+    private byte[]? Read(string name)
     {
         var path = Path.IsPathRooted(name) ? Path.GetRelativePath(_folder, name).Replace('\\', '/') : name;
         if (path.Contains('\n', StringComparison.Ordinal))
@@ -93,7 +103,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
         var bytes = new byte[int.Parse(size, CultureInfo.InvariantCulture)];
         _git.StandardOutput.BaseStream.ReadExactly(bytes);
         Skip(1);
-        return DiskFiles.Decode(bytes);
+        return bytes;
     }
 
     private static string Line(Stream stream)

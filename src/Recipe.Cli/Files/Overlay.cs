@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
+using Recipe.Model;
 
 namespace Recipe.Cli.Files;
 
@@ -18,6 +19,8 @@ internal sealed class Overlay(IFileStore below, string name, string text) : IFil
         found = text;
         return true;
     }
+
+    public ShapeFile? ShapeOf(string name) => below.ShapeOf(name);
 
     public string? FolderAbove(string folder) => below.FolderAbove(folder);
 

@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
+using Recipe.Model;
 using Recipe.Text;
 
 namespace Recipe.LanguageServer.Documents;
@@ -11,6 +12,7 @@ internal sealed class DocumentStore : IFileStore
 {
     private readonly Dictionary<string, OpenDocument> _open = new(StringComparer.Ordinal);
     private readonly DiskTexts _disk = new();
+    private readonly DiskShapes _shapes = new();
 
     /// <summary>The unit of columns; agreed upon once, before any document is opened.</summary>
     public Positions Positions { get; set; } = new(PositionEncoding.Utf16);
@@ -56,6 +58,9 @@ internal sealed class DocumentStore : IFileStore
         text = Find(name)?.Text.Text;
         return text is not null || _disk.TryRead(name, out text);
     }
+
+    /// <summary>The file of a shape, which no editor opens as a text.</summary>
+    public ShapeFile? ShapeOf(string name) => _shapes.ShapeOf(name);
 
     /// <summary>What stands in a folder on disk, and what is open as if it stood there.</summary>
     public IEnumerable<string> RecipesIn(string folder) =>

@@ -55,6 +55,9 @@ public sealed record Reinforcement : Material
     /// <summary>Dry mass per area.</summary>
     public Figure<AreaDensity>? ArealWeight { get; init; }
 
+    /// <summary>Angle by which warp and weft can be sheared before the cloth wrinkles.</summary>
+    public Figure<Angle>? LockingAngle { get; init; }
+
     /// <summary>Share of the dry mass that runs along the roll, 0 to 1.</summary>
     public Figure<double>? WarpShare { get; init; }
 

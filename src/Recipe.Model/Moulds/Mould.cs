@@ -78,6 +78,12 @@ public sealed record Mould
     /// <summary>The surface laid on (of one half, when there are halves).</summary>
     public Figure<SurfaceShape>? Surface { get; init; }
 
+    /// <summary>What is kept of the surface; empty for all of it.</summary>
+    public ImmutableArray<ShapeRegion> Regions { get; init; } = [];
+
+    /// <summary>Which way the part comes off, in the axes of the surface.</summary>
+    public Figure<ShapeDirection>? Pull { get; init; }
+
     /// <summary>Names of the halves; empty when the mould is one piece.</summary>
     public ImmutableArray<string> Halves { get; init; } = [];
 

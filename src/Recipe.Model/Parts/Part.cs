@@ -106,6 +106,12 @@ public sealed record Part
     /// <summary>A surface of its own, when it is not the mould's.</summary>
     public Figure<SurfaceShape>? Surface { get; init; }
 
+    /// <summary>What the part covers of its surface or of its mould's; empty for all of it.</summary>
+    public ImmutableArray<ShapeRegion> Regions { get; init; } = [];
+
+    /// <summary>How the cloth is laid down on a shaped surface, or null.</summary>
+    public DrapeStart? Drape { get; init; }
+
     /// <summary>Coats on the mould before the plies.</summary>
     public ImmutableArray<Coat> Coats { get; init; } = [];
 

@@ -162,6 +162,9 @@ public sealed record StockLine(string Material, StockAmount? Amount, string Writ
     /// <summary>Lot of the tin or roll, or null.</summary>
     public string? Lot { get; init; }
 
+    /// <summary>Length along the roll and width across it when it is an offcut, or null.</summary>
+    public (Length Along, Length Across)? Offcut { get; init; }
+
     /// <summary>Day the amount was counted, or null when it is what came.</summary>
     public DateOnly? Counted { get; init; }
 

@@ -22,6 +22,9 @@ public sealed record Plan
     /// <summary>The surface laid on, or null when there is none.</summary>
     public GeometryPlan? Geometry { get; init; }
 
+    /// <summary>That surface as cloth meets it, or null for one that is flat, rolls out flat or is given by its area only.</summary>
+    public ShapePlan? Shape { get; init; }
+
     /// <summary>Every line of the stack, mould side first.</summary>
     public ImmutableArray<StackPlan> Stack { get; init; } = [];
 

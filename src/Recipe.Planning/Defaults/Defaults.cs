@@ -71,6 +71,16 @@ public static partial class Defaults
         "default.nest-gap", "least distance of two pieces on the roll", Length.FromMillimeters(5), "5 mm",
         $"{Memory}: room for shears and for what frays", "the program has no word for it yet");
 
+    /// <summary>Shear at which a woven cloth begins to wrinkle.</summary>
+    public static readonly TradeDefault<Angle> LockingAngle = new(
+        "default.locking-angle", "shear at which a woven cloth begins to wrinkle", Angle.FromDegrees(40), "40 deg",
+        $"{Memory}: published 40 to 60 deg for plain and twill glass", "write `locking-angle 45 deg` in the cloth; pull a strip of it askew and measure");
+
+    /// <summary>Angle between two faces that makes the edge between them sharp.</summary>
+    public static readonly TradeDefault<Angle> SharpEdge = new(
+        "default.sharp-edge", "angle of two faces that bounds a patch", Angle.FromDegrees(30), "30 deg",
+        "our own choice: facets of a fine mesh meet at a few degrees", "write `edge 30 deg` behind `region patch`");
+
     /// <summary>How a ply lies that says nothing.</summary>
     public static readonly TradeDefault<Orientation> Orientation = new(
         "default.orientation", "orientation of a ply that gives none", new Orientation(OrientationKind.Pair, 0, 90), "0/90",

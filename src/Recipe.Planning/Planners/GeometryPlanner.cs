@@ -54,6 +54,11 @@ internal static class GeometryPlanner
 
         var owner = own || part.Mould is null ? context.PartOwner : Owner.Of(part.Mould);
         var area = context.Figures.Basis(figure, owner, "surface");
+        if (ShapePlanner.IsMeasured(figure.Value, ShapePlanner.Regions(part)))
+        {
+            return OfTriangles(context, figure, area);
+        }
+
         var surface = Measure(figure.Value, out var assumed);
         if (surface is null)
         {
@@ -77,6 +82,30 @@ internal static class GeometryPlanner
         DoublyCurved = ground.Surface.IsDoublyCurved,
         Flat = ground.Surface.IsFlat,
     };
+
+    // Every figure of it is measured on triangles: the developed sizes are those of the cloth laid down straight.
+    private static Ground? OfTriangles(PlanContext context, Figure<SurfaceShape> figure, Rests area)
+    {
+        var part = context.Part;
+        if (ShapePlanner.Begin(part) is not { Trouble: null, Model: { } model } shape)
+        {
+            context.Miss(Subject, $"'{figure.Written}' gives no surface to lay on");
+            return null;
+        }
+
+        var measures = model.Measures;
+        var flat = model.Drape(shape.Start, shape.Along, Angle.Zero, part.Drape?.Step ?? ShapePlanner.StepFor(measures.Area))?.Flat;
+        var curvature = measures.IsFlat ? Curvature.Flat : measures.IsDevelopable ? Curvature.Single : Curvature.Double;
+        var surface = Surfaces.ShapedArea(
+            measures.Area,
+            measures.RimLength,
+            measures.Depth,
+            flat is null ? null : Length.FromMeters(flat.Along),
+            flat is null ? null : Length.FromMeters(flat.Across),
+            curvature);
+        var sizes = flat is null ? area | context.Ledger.Assume(Defaults.GivenAreaShape) : area;
+        return new Ground(figure.Value, surface, part.Mould is { Halves.Length: > 1 } ? 2 : 1, area, sizes);
+    }
 
     private static Surface? Measure(SurfaceShape shape, out bool assumed)
     {

@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Syntax;
 
 namespace Recipe.Semantics.Binding;
@@ -47,6 +48,9 @@ internal sealed class BookScope : INameScope
     public PartDeclaration? FindPart(string name) => _parts.GetValueOrDefault(name);
 
     public LetDeclaration? FindLet(string name) => _lets.GetValueOrDefault(name);
+
+    // The book has no files beside it.
+    public ShapeFile? FindShape(string fromName, string path) => null;
 
     public IEnumerable<string> NamesOf(NameKind kind) => Files.SelectMany(f => NamesOf(f, kind));
 

@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Semantics.Reading;
 using Recipe.Syntax;
 
@@ -48,6 +49,8 @@ internal sealed class FileScope : INameScope
     public PartDeclaration? FindPart(string name) => Find(name, static i => i.Parts) ?? Book.Scope.FindPart(name);
 
     public LetDeclaration? FindLet(string name) => Find(name, static i => i.Lets) ?? Book.Scope.FindLet(name);
+
+    public ShapeFile? FindShape(string fromName, string path) => _uses.Shape(fromName, path);
 
     public IEnumerable<string> NamesOf(NameKind kind) =>
         Files.SelectMany(f => BookScope.NamesOf(f.Index, kind)).Concat(Book.Scope.NamesOf(kind));

@@ -1,3 +1,5 @@
+using Recipe.Model;
+
 namespace Recipe.Semantics.Binding;
 
 /// <summary>What names mean somewhere: in a file with the files it uses and the book, or in the book.</summary>
@@ -10,6 +12,11 @@ internal interface INameScope
     PartDeclaration? FindPart(string name);
 
     LetDeclaration? FindLet(string name);
+
+    /// <summary>The file of a shape, or null when it cannot be read.</summary>
+    /// <param name="fromName">Name of the text in which it is named.</param>
+    /// <param name="path">The path as written there.</param>
+    ShapeFile? FindShape(string fromName, string path);
 
     /// <summary>All names of a space, for a did-you-mean.</summary>
     IEnumerable<string> NamesOf(NameKind kind);

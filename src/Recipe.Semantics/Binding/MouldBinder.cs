@@ -24,6 +24,8 @@ internal static class MouldBinder
             IsPattern = declaration.Word.Word == "pattern",
             Title = lines.Text("title"),
             Surface = SurfaceBinder.Bind(lines.One("surface")),
+            Regions = ShapeBinder.Regions(lines.Many("region")),
+            Pull = lines.Choice("pull", ShapeBinder.Direction),
             Halves = halves?.Text("first") is { } first && halves.Text("second") is { } second ? [first, second] : [],
             Flange = lines.Figure("flange", Si.Length),
             MadeOf = material,

@@ -50,6 +50,8 @@ internal static class PartBinder
             }),
             Axis = lines.Text("axis"),
             Surface = SurfaceBinder.Bind(lines.One("surface")),
+            Regions = ShapeBinder.Regions(lines.Many("region")),
+            Drape = ShapeBinder.Drape(lines.One("drape")),
             Outdoors = lines.YesNoFigure("outdoors"),
             Colour = lines.Choice("colour", word => word switch
             {

@@ -32,6 +32,7 @@ internal static class ReinforcementBinder
         Weave = lines.Text("weave"),
         ArealWeight = lines.Figure("areal-weight", Si.ArealWeight),
         WarpShare = lines.Plain("warp-share"),
+        LockingAngle = lines.Figure("locking-angle", Si.Angle),
         FibreAngles = lines.Payload<Orientation>("fibre-angles"),
         Width = lines.Figure("width", Si.Length),
         RollLength = lines.Figure("roll-length", Si.Length),

@@ -128,8 +128,12 @@ internal static class ShopBinder
             CheckDates(line, "received", "expires");
             CheckDates(line, "opened", "expires");
             CheckDates(line, "received", "opened");
-            yield return new StockLine(material.Name, amount?.Payload as StockAmount?, amount?.Written ?? "", line.Where)
+            var offcut = line.Reading.Find("offcut");
+            var sides = offcut?.Payload as Side[];
+            var counted = amount?.Payload as StockAmount? ?? (sides is null ? null : new StockAmount(sides[0].Si * sides[1].Si, DimensionNames.Area));
+            yield return new StockLine(material.Name, counted, amount?.Written ?? offcut?.Written ?? "", line.Where)
             {
+                Offcut = sides is null ? null : (Si.Length(sides[0].Si), Si.Length(sides[1].Si)),
                 Lot = line.Text("lot"),
                 Counted = line.Reading.Find("counted")?.Date,
                 Received = line.Reading.Find("received")?.Date,

@@ -30,6 +30,9 @@ internal static class SurfaceBinder
             "cone" when diameter is { } d && length is { } l && line.Reading.Find("diameter")!.High is { } top => new ConeShape(d, Si.Length(top.Si), l),
             "spherical-cap" when diameter is { } d && rise is { } r => new SphericalCapShape(d, r),
             "paraboloid" when diameter is { } d && rise is { } r => new ParaboloidShape(d, r),
+            "mesh" => ShapeBinder.Mesh(line),
+            "revolved" => ShapeBinder.Revolved(line),
+            "swept" => ShapeBinder.Swept(line),
             "area" when line.Reading.Find(Define.Value) is { } area => new GivenAreaShape(Si.Area(area.Si), length, Length(line, "width"), Length(line, "depth")),
             _ => null,
         };

@@ -8,6 +8,7 @@ internal static class Kinds
 {
     public static readonly QuantityKind Length = new("a length", DimensionNames.Length, ["mm", "cm", "m", "in"]) { AtLeast = 0 };
     public static readonly QuantityKind PositiveLength = Length with { AtLeast = null, MoreThan = 0 };
+    public static readonly QuantityKind Position = Length with { Noun = "a place along an axis", AtLeast = null };
     public static readonly QuantityKind LongLength = new("a length", DimensionNames.Length, ["m", "cm", "ft", "yd"]) { MoreThan = 0 };
     public static readonly QuantityKind Altitude = new("a height", DimensionNames.Length, ["m", "ft"]) { AtLeast = -500, AtMost = 9000 };
     public static readonly QuantityKind Area = new("an area", DimensionNames.Area, ["m2", "cm2", "ft2"]) { MoreThan = 0 };

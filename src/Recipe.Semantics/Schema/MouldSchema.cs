@@ -23,8 +23,12 @@ internal static class MouldSchema
             new("half-ellipsoid", "half an ellipsoid: footprint length x width, then depth", new(Arg(Kinds.Block)), "surface half-ellipsoid 400 mm x 200 mm x 60 mm"),
             new("paraboloid", "paraboloid of revolution", new(Needs("diameter", Kinds.PositiveLength, "diameter of the rim"), Needs("rise", Kinds.PositiveLength, "depth")), "surface paraboloid diameter 400 mm rise 60 mm"),
             new("box", "open box: floor and four walls", new(Arg(Kinds.Block)), "surface box 200 mm x 120 mm x 60 mm"),
+            new("mesh", "a surface of triangles from a file of the drawing or the scan", new(Arg(Kinds.Text), Clause("unit", ShapeWords.Unit, "what a 1 in the file means"), Clause("laid-on", ShapeWords.Side, "the side of the triangles that cloth is laid on")), "surface mesh \"lid.stl\" unit mm"),
+            new("revolved", "a profile turned about an axis", new(Clause("arc", Kinds.Angle with { AtLeast = null, MoreThan = 0, AtMost = 2 * Math.PI }, "how far it is turned; a whole turn when not said")), "surface revolved { point radius 0 mm height 0 mm; point radius 80 mm height 30 mm }"),
+            new("swept", "a section drawn along a path", LinePattern.Bare, "surface swept { section across 0 mm height 0 mm; section across 60 mm height 10 mm; path along 0 mm height 0 mm; path along 900 mm height 40 mm }"),
             new("area", "any surface whose area was measured", new(Arg(Kinds.Area), Clause("length", Kinds.PositiveLength, "developed length"), Clause("width", Kinds.PositiveLength, "developed width"), Clause("depth", Kinds.PositiveLength, "depth")), "surface area 0.42 m2 length 900 mm width 500 mm"),
         ],
+        Block = ShapeWords.Profile,
     };
 
     private static readonly BlockSchema ReleaseBlock = new("release", "What keeps the part from sticking, in the order of work.")
@@ -47,6 +51,8 @@ internal static class MouldSchema
         [
             MaterialWords.Title,
             Surface,
+            ShapeWords.Region,
+            Word("pull", "Which way the part comes off, in the axes of the surface.", "pull z", ShapeWords.Direction),
             Word("halves", "Names of the two halves; the second mirrors the first.", "halves left right", Arg("first", new AnyWordKind("a name for the half")), Arg("second", new AnyWordKind("a name for the half"))),
             Word("flange", "Flange round the part.", "flange 50 mm", Kinds.Length).Also("land"),
             Word("made-of", "What it is made of.", "made-of epoxy-glass-tooling", Kinds.MouldMaterial),

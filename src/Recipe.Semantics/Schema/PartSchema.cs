@@ -59,6 +59,8 @@ internal static class PartSchema
         Word("axis", "Which way 0 degrees runs, in words.", "axis \"0 degrees runs along the hinge line\"", Kinds.Text),
         Load,
         MouldSchema.Surface with { Doc = "A surface of its own, when it is not the mould's.", Default = "the mould's" },
+        ShapeWords.Region with { Doc = "What the part covers of its surface or its mould's; of several lines, what all of them keep." },
+        ShapeWords.Drape,
     ];
 
     private static readonly ImmutableArray<WordSchema> Blocks =

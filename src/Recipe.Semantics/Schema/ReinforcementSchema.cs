@@ -24,6 +24,7 @@ internal static class ReinforcementSchema
         Word("areal-weight", "Dry mass per area.", "areal-weight 163 g/m2", Kinds.PositiveArealWeight) with { IsRequired = true, Regional = ["faw", "gsm"] },
         Word("warp-share", "Share of the dry mass that runs along the roll.", "warp-share 50 %", Kinds.Share),
         Word("fibre-angles", "Directions of a stitched cloth, from the roll.", "fibre-angles +/-45", new OrientationKind()).Also("fiber-angles"),
+        Word("locking-angle", "Shear of warp against weft at which the cloth begins to wrinkle.", "locking-angle 45 deg", Kinds.Angle with { AtLeast = null, MoreThan = 0, AtMost = Math.PI / 2 }).Otherwise("40 deg"),
         MaterialWords.Width,
         MaterialWords.RollLength,
         Word(

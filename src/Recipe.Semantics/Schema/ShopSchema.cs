@@ -50,6 +50,7 @@ internal static class ShopSchema
                 "slow-laminating-epoxy 2.4 kg lot \"E31\" opened 2026-02-01 expires 2027-02-01",
                 Optional(Define.Value, new AmountKind()),
                 Clause("lot", Kinds.Text, "lot of the tin or roll"),
+                Clause("offcut", Kinds.Rectangle, "an offcut of this size, along the roll x across it; it is used before the roll"),
                 Clause("counted", Kinds.Date, "the day the amount was counted; what build records use from then on comes off it"),
                 Clause("received", Kinds.Date, "the day it came"),
                 Clause("opened", Kinds.Date, "the day it was opened"),

@@ -1,0 +1,109 @@
+using UnitsNet;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>A woven cloth is sheared on the surface until it wrinkles.</summary>
+public sealed class ClothLocks : Check
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC3007",
+        Name = "cloth-locks",
+        Severity = Severity.Warning,
+        Title = "Cloth sheared until it wrinkles",
+        Reason = "Woven cloth follows a hollow by shearing. Beyond its locking angle it cannot, and stands in wrinkles or bridges.",
+        Remedy = "Cut darts from the rim where it locks, take the cloth in pieces, begin in the deepest place, or take a cloth that shears more.",
+        Source = "pin-jointed net of inextensible threads (Mack and Taylor, J. Textile Inst. 47 (1956) T477)",
+        Exceptions = """
+            Silent where less than 2 % of the ply is sheared that much, for mat and veil, and for unidirectional cloth, which opens instead.
+            """,
+        BadExample = """
+            mould lid-mould {
+              surface spherical-cap diameter 300 mm rise 145 mm
+              made-of epoxy-glass-tooling
+              pull-aid "air port in the floor"
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part lid {
+              mould lid-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            mould lid-mould {
+              surface spherical-cap diameter 300 mm rise 60 mm
+              made-of epoxy-glass-tooling
+              pull-aid "air port in the floor"
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part lid {
+              mould lid-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    private const double Little = 0.02;
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        if (context.Plan.Shape is not { } shape)
+        {
+            return;
+        }
+
+        foreach (var cloth in shape.Cloths)
+        {
+            var ply = context.Plan.Stack[cloth.StackLine].Item;
+            if (cloth.Net.Value is not { } net)
+            {
+                context.NotChecked($"the cloth of {ply.Name} cannot be laid down from where it begins", context.Part.Drape?.Where ?? ply.Where);
+                continue;
+            }
+
+            var locking = cloth.Locking.Value;
+            var beyond = net.ShearBeyond(locking).Share.DecimalFractions;
+            if (beyond < Little)
+            {
+                continue;
+            }
+
+            var advice = net.Darts(locking);
+            var darts = advice is { StaysWithin: true, Darts: { Length: > 0 } cuts }
+                ? $"; {cuts.Length} darts from the rim, the deepest {Say.About(cuts.MaxBy(cut => cut.Depth)!.Depth)}, would keep it within"
+                : "";
+            context.Report(
+                ply.Where,
+                $"{ply.Name} is sheared by up to {Say.Number(Math.Round(net.GreatestShear.Degrees))} deg, and {cloth.Cloth.Name} begins to wrinkle at {Say.Number(locking.Degrees)} deg: {Say.Percent(Math.Round(beyond, 2))} of it{darts}",
+                Grounds.Sure.And<Angle>(cloth.Locking),
+                shape.Surface.Where is { } surface ? [new FindingLabel(surface, "on this surface")] : []);
+        }
+    }
+}
