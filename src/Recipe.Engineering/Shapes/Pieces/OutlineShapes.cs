@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using NetTopologySuite.Geometries;
+
+namespace Recipe.Engineering;
+
+/// <summary>Outlines as the polygons of the library that offsets and cuts them, and back.</summary>
+internal static class OutlineShapes
+{
+    private static readonly GeometryFactory Factory = new();
+
+    internal static Polygon Shape(Outline outline) =>
+        Factory.CreatePolygon([.. outline.Points.Append(outline.Points[0]).Select(at => new Coordinate(at.X, at.Y))]);
+
+    /// <summary>The rings of the polygons' outsides, the largest first.</summary>
+    internal static ImmutableArray<Outline> Outsides(Geometry shapes)
+    {
+        List<Outline> found = [];
+        for (int i = 0; i < shapes.NumGeometries; i++)
+        {
+            if (shapes.GetGeometryN(i) is Polygon polygon && polygon.Area > 0)
+            {
+                found.Add(new Outline([.. polygon.ExteriorRing.Coordinates.SkipLast(1).Select(at => new Point2(at.X, at.Y))]));
+            }
+        }
+
+        return [.. found.OrderByDescending(outline => outline.SquareMetres).ThenBy(outline => outline.Least.X).ThenBy(outline => outline.Least.Y)];
+    }
+
+    /// <summary>The points as an outline; null when they cross themselves or have no area.</summary>
+    internal static Outline? Ring(List<Point2> points)
+    {
+        double twice = 0;
+        for (int i = 0; i < points.Count; i++)
+        {
+            twice += Point2.Cross(points[i], points[(i + 1) % points.Count]);
+        }
+
+        if (points.Count < 3 || twice == 0)
+        {
+            return null;
+        }
+
+        Outline outline = new([.. points]);
+        return Shape(outline).IsValid ? outline : null;
+    }
+
+    internal static bool HoldsAll(Outline outer, ImmutableArray<Outline> holes)
+    {
+        Polygon shape = Shape(outer);
+        return holes.All(hole => shape.Covers(Shape(hole)));
+    }
+
+    /// <summary>Without the points that lie on a straight line between those beside them, and those that stand twice.</summary>
+    internal static List<Point2> WithoutStraights(List<Point2> points, double tolerance)
+    {
+        List<Point2> kept = new(points.Count);
+        for (int i = 0; i < points.Count; i++)
+        {
+            Point2 before = kept.Count > 0 ? kept[^1] : points[^1];
+            (Point2 at, Point2 after) = (points[i], points[(i + 1) % points.Count]);
+            Point2 span = after - before;
+            bool straight = (at - before).Norm <= tolerance
+                || (Math.Abs(Point2.Cross(at - before, span)) <= tolerance * span.Norm && Point2.Dot(at - before, after - at) > 0);
+            if (!straight)
+            {
+                kept.Add(at);
+            }
+        }
+
+        return kept.Count >= 3 ? kept : points;
+    }
+
+    internal static Point2 NearestOnRim(Outline outline, Point2 at)
+    {
+        (double least, Point2 best) = (double.PositiveInfinity, outline.Points[0]);
+        for (int i = 0; i < outline.Points.Length; i++)
+        {
+            Point2 from = outline.Points[i];
+            Point2 way = outline.Points[(i + 1) % outline.Points.Length] - from;
+            double square = Point2.Dot(way, way);
+            Point2 near = from + (way * (square > 0 ? Math.Clamp(Point2.Dot(at - from, way) / square, 0, 1) : 0));
+            if ((near - at).Norm < least)
+            {
+                (least, best) = ((near - at).Norm, near);
+            }
+        }
+
+        return best;
+    }
+}
