@@ -87,4 +87,66 @@ internal static class OutlineShapes
 
         return best;
     }
+
+    /// <summary>The direction of the long side of the least rectangle round points, and its least corner measured along and across it.</summary>
+    internal static (Point2 Along, Point2 Least) LeastRectangle(IReadOnlyList<Point2> points)
+    {
+        Coordinate[] hull = Factory.CreateMultiPointFromCoords([.. points.Select(at => new Coordinate(at.X, at.Y))]).ConvexHull().Coordinates;
+        (double best, Point2 way, Point2 corner) = (double.PositiveInfinity, new Point2(1, 0), default);
+        for (int i = 0; i + 1 < hull.Length; i++)
+        {
+            Point2 along = new(hull[i + 1].X - hull[i].X, hull[i + 1].Y - hull[i].Y);
+            along *= 1 / along.Norm;
+            (double left, double right, double near, double far) = (double.PositiveInfinity, double.NegativeInfinity, double.PositiveInfinity, double.NegativeInfinity);
+            foreach (Coordinate at in hull)
+            {
+                Point2 point = new(at.X, at.Y);
+                (double x, double y) = (Point2.Dot(point, along), Point2.Cross(along, point));
+                (left, right, near, far) = (Math.Min(left, x), Math.Max(right, x), Math.Min(near, y), Math.Max(far, y));
+            }
+
+            if ((right - left) * (far - near) < best * (1 - 1e-9))
+            {
+                best = (right - left) * (far - near);
+                (way, corner) = right - left >= far - near ? (along, new Point2(left, near)) : (new Point2(-along.Y, along.X), new Point2(near, -right));
+            }
+        }
+
+        return (way, corner);
+    }
+
+    /// <summary>Whether a point lies inside, by the number of times that a line from it crosses the rim.</summary>
+    internal static bool Contains(Outline outline, Point2 at)
+    {
+        bool inside = false;
+        for (int i = 0; i < outline.Points.Length; i++)
+        {
+            (Point2 a, Point2 b) = (outline.Points[i], outline.Points[(i + 1) % outline.Points.Length]);
+            if ((a.Y > at.Y) != (b.Y > at.Y) && at.X < a.X + ((b.X - a.X) * (at.Y - a.Y) / (b.Y - a.Y)))
+            {
+                inside = !inside;
+            }
+        }
+
+        return inside;
+    }
+
+    /// <summary>Distance from a point inside to the rim in a direction of length 1, m.</summary>
+    internal static double ToRim(Outline outline, Point2 from, Point2 way)
+    {
+        double least = double.PositiveInfinity;
+        for (int i = 0; i < outline.Points.Length; i++)
+        {
+            Point2 a = outline.Points[i] - from;
+            Point2 b = outline.Points[(i + 1) % outline.Points.Length] - from;
+            (double left, double right) = (Point2.Cross(way, a), Point2.Cross(way, b));
+            if (left != right && left * right <= 0)
+            {
+                double ahead = Point2.Dot(way, a) + (Point2.Dot(way, b - a) * left / (left - right));
+                least = ahead >= 0 ? Math.Min(least, ahead) : least;
+            }
+        }
+
+        return double.IsFinite(least) ? least : 0;
+    }
 }
