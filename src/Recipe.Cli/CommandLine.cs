@@ -25,6 +25,8 @@ internal static class CommandLine
             RecordCommand.Create(terminal),
             HistoryCommand.Create(terminal),
             LearnCommand.Create(terminal),
+            ShapeCommand.Create(terminal),
+            CutCommand.Create(terminal),
             StockCommand.Create(terminal),
             GitCommand.Create(terminal),
             LspCommand.Create(terminal),

@@ -77,23 +77,26 @@ public sealed class CornerTooSharp : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part.Mould is not { InsideRadius: { } radius } mould || context.Plan.Laminate?.Thickness is not { } thickness)
+        var measured = context.Plan.Shape is { IsMeasured: true, Model.Measures.SmallestInsideRadius: { } found } ? found : (Length?)null;
+        if (part.Mould is not { } mould || context.Plan.Laminate?.Thickness is not { } thickness || (mould.InsideRadius?.Value ?? measured) is not { } radius)
         {
             return;
         }
 
         var heavy = part.Stack.OfType<PlyItem>().FirstOrDefault(p => p.Material.ArealWeight?.Value.KilogramsPerSquareMeter >= HeavyKgPerM2 - 1e-9);
         var wanted = Length.FromMillimeters(Math.Max(Least.Millimeters, 2 * thickness.Value.Millimeters));
-        if (heavy is null || radius.Value >= wanted)
+        if (heavy is null || radius >= wanted)
         {
             return;
         }
 
+        var said = mould.InsideRadius;
+        var grounds = said is null ? Grounds.Sure : Grounds.Sure.And("inside radius", said);
         context.Report(
-            radius.Where ?? mould.Where,
-            $"the smallest inside radius of {mould.Name} is {Say.Of(radius)}; {heavy.Material.Name} in a stack of {Say.About(thickness.Value)} lies down into {Say.About(wanted, radius.Written)} or more",
-            2 * thickness.Value > Least ? Grounds.Sure.And("inside radius", radius).And<Length>(thickness) : Grounds.Sure.And("inside radius", radius),
+            said?.Where ?? mould.Surface?.Where ?? mould.Where,
+            $"the smallest inside radius of {mould.Name} is {(said is null ? $"about {Say.About(radius)}, measured on its surface" : Say.Of(said))}; {heavy.Material.Name} in a stack of {Say.About(thickness.Value)} lies down into {Say.About(wanted, said?.Written)} or more",
+            2 * thickness.Value > Least ? grounds.And<Length>(thickness) : grounds,
             [new FindingLabel(heavy.Where, "heavy cloth here")],
-            [Edits.Fix("Round the corner", FixSafety.NeedsALook, Edits.Rewrite(radius, FormattableString.Invariant($"{Math.Ceiling(wanted.Millimeters)} mm")))]);
+            [Edits.Fix("Round the corner", FixSafety.NeedsALook, Edits.Rewrite(said, FormattableString.Invariant($"{Math.Ceiling(wanted.Millimeters)} mm")))]);
     }
 }

@@ -73,9 +73,22 @@ public sealed class LockedIn : Check
             """,
     };
 
+    // Facets of a scan lean by chance; so little holds nothing.
+    private const double Little = 0.002;
+
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
+        if (context.Part.Mould is { Pull: not null, Undercut: null, IsFlexible: false, StaysInPart: false, Halves.IsEmpty: true } unsaid
+            && context.Plan.Shape is { Model.Measures: { Draft: { } draft } measures } && draft.Undercut / measures.Area > Little)
+        {
+            context.Report(
+                unsaid.Pull?.Where ?? unsaid.Where,
+                $"{Say.Percent(Math.Round(draft.Undercut / measures.Area, 3))} of the surface of {unsaid.Name} lies under itself along the pull: what is laid in it is locked in",
+                labels: unsaid.Surface?.Where is { } surface ? [new FindingLabel(surface, "measured on this surface")] : []);
+            return;
+        }
+
         if (context.Part.Mould is not { Undercut: { Value: true } undercut, IsFlexible: false, StaysInPart: false, Halves.IsEmpty: true } mould)
         {
             return;

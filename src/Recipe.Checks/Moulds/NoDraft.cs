@@ -77,6 +77,17 @@ public sealed class NoDraft : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
+        if (context.Part.Mould is { Pull: not null, Draft: null, IsFlexible: false, StaysInPart: false, IsMandrel: false, Halves.IsEmpty: true } unsaid
+            && context.Plan is { Shape.Model.Measures.Draft: { } measured, Geometry: { } walls } && walls.Depth > Shallow
+            && measured.FacingAway <= UnitsNet.Area.Zero && measured.Smallest < Enough)
+        {
+            context.Report(
+                unsaid.Pull?.Where ?? unsaid.Where,
+                $"a wall {Say.About(walls.Depth)} deep has a draft of {Say.Number(Math.Round(measured.Smallest.Degrees, 1))} deg, measured on the surface; a rigid mould in one piece wants {Say.Number(Enough.Degrees)} deg or more",
+                labels: unsaid.Surface?.Where is { } surface ? [new FindingLabel(surface, "walls here")] : []);
+            return;
+        }
+
         if (context.Part.Mould is not { Draft: { } draft, IsFlexible: false, StaysInPart: false, IsMandrel: false, Halves.IsEmpty: true } mould
             || context.Plan.Geometry is not { } geometry || geometry.Depth <= Shallow || draft.Value >= Enough)
         {

@@ -76,7 +76,7 @@ public sealed class NoWayToPull : Check
     {
         if (context.Part.Mould is not { PullAid: null, IsFlexible: false, StaysInPart: false, IsMandrel: false, Halves.IsEmpty: true } mould
             || mould.Draft is { } draft && draft.Value >= Easy
-            || Cavity(context.Part.Surface?.Value ?? mould.Surface?.Value) is not var (depth, width) || depth <= width / 2)
+            || (Measured(context) ?? Cavity(context.Part.Surface?.Value ?? mould.Surface?.Value)) is not var (depth, width) || depth <= width / 2)
         {
             return;
         }
@@ -86,6 +86,10 @@ public sealed class NoWayToPull : Check
             $"{mould.Name} is {Say.Of(depth)} deep and {Say.Of(width)} wide, and nothing is built in to get the part off",
             fixes: [Edits.Fix("Build in an air port", FixSafety.NeedsALook, Edits.Last(mould.Where, "pull-aid \"air port in the floor\""))]);
     }
+
+    // Of a hollow only: what stands up is pulled off, not out.
+    private static (Length Depth, Length Width)? Measured(CheckContext context) =>
+        context.Plan.Shape is { IsMeasured: true, Model.Measures.Rim: { } rim } && rim.Depth > rim.Rise ? (rim.Depth, rim.Width) : null;
 
     private static (Length Depth, Length Width)? Cavity(SurfaceShape? shape) => shape switch
     {

@@ -16,6 +16,7 @@ namespace Recipe.Documents.Json;
 [JsonSerializable(typeof(HistoryRecord))]
 [JsonSerializable(typeof(LearntRecord))]
 [JsonSerializable(typeof(ShelfCountRecord))]
+[JsonSerializable(typeof(ShapeRecord))]
 internal sealed partial class JsonShapes : JsonSerializerContext;
 
 /// <summary>How the JSON documents are written: indented, LF, letters of all scripts as they are, everything that HTML could trip over escaped.</summary>

@@ -24,7 +24,7 @@ internal static class PlanMapping
             Of(part),
             plan.Shop is { } shop ? new(shop.Name, Keys.Of(shop.Units), Keys.Of(shop.Paper), shop.Currency, Si.Of(shop.ScaleResolution?.Value)) : null,
             Conditions(plan),
-            plan.Geometry is { } surface ? Of(surface) : null,
+            plan.Geometry is { } surface ? Of(surface, plan) : null,
             [.. (part.Mould?.Release ?? []).Select(Of)],
             [.. part.Coats.Select(coat => Of(plan, coat))],
             [.. plan.Stack.Select(StackMapping.Of)],
@@ -100,7 +100,7 @@ internal static class PlanMapping
                 ("ambient_Pa", conditions.Ambient.RestsOn)));
     }
 
-    private static GeometryRecord Of(GeometryPlan surface) => new(
+    private static GeometryRecord Of(GeometryPlan surface, Plan plan) => new(
         Words.Of(surface.Shape),
         surface.Sides,
         Si.Of(surface.Area),
@@ -109,7 +109,8 @@ internal static class PlanMapping
         Si.Of(surface.DevelopedLength),
         Si.Of(surface.DevelopedWidth),
         surface.DoublyCurved,
-        surface.Flat);
+        surface.Flat,
+        ShapeRecord.Of(plan));
 
     private static ReleaseRecord Of(ReleaseCoat line) => new(
         line.Agent.Name,

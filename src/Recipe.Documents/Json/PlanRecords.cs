@@ -55,7 +55,8 @@ internal sealed record ConditionsRecord(
     double? AltitudeM, [property: System.Text.Json.Serialization.JsonPropertyName("ambient_Pa")] double? AmbientPa, TimeOnly? Start, Rests? RestsOn);
 
 internal sealed record GeometryRecord(
-    string Shape, int Sides, double? AreaM2, double? RimM, double? DepthM, double? DevelopedLengthM, double? DevelopedWidthM, bool DoublyCurved, bool Flat);
+    string Shape, int Sides, double? AreaM2, double? RimM, double? DepthM, double? DevelopedLengthM, double? DevelopedWidthM, bool DoublyCurved, bool Flat,
+    ShapeRecord? Triangles);
 
 internal sealed record ReleaseRecord(string Agent, string Label, string? Kind, int? Coats, double? WaitS, double? DryS);
 

@@ -36,18 +36,18 @@ internal static class ShapePaper
         facts.Add(new(say.Say("Surface"), QuantityText.Written(shape.Surface)));
         facts.AddRange(shape.Regions.Select(region => new Fact(say.Say("Of it"), region.Written)));
         facts.Add(new(say.Say("Area"), text.Area(measures.Area).Main));
-        facts.Add(new(say.Say("Rim"), text.Distance(measures.RimLength).Main));
-        facts.Add(new(say.Say("Box"), $"{text.Size(measures.Box.X).Main} x {text.Size(measures.Box.Y).Main} x {text.Size(measures.Box.Z).Main}"));
-        facts.Add(new(say.Say("Depth below the rim"), text.Size(measures.Depth).Main));
+        facts.Add(new(say.Say("Rim"), text.Distance(shape.Model.Rim).Main));
+        facts.Add(new(say.Say("Box"), string.Join(" x ", Box(measures).Select(side => text.Size(side).Main))));
+        facts.Add(new(say.Say("Depth below the rim"), text.Size(shape.Model.Depth).Main));
         if (measures.SmallestInsideRadius is { } radius)
         {
             facts.Add(new(say.Say("Smallest inside radius, about"), text.Thickness(radius).Main));
         }
 
-        if (measures.SmallestDraft is { } draft)
+        if (measures.Draft is { } draft)
         {
-            facts.Add(new(say.Say("Smallest draft against the pull"), Numbers.AtMost(draft.Degrees, 1) + "\u00A0" + "deg"));
-            facts.Add(new(say.Say("Undercut"), measures.UndercutArea is { SquareMeters: > 0 } under ? text.Area(under).Main : say.Say("none")));
+            facts.Add(new(say.Say("Smallest draft against the pull"), Numbers.AtMost(draft.Smallest.Degrees, 1) + "\u00A0" + "deg"));
+            facts.Add(new(say.Say("Undercut"), draft.Undercut is { SquareMeters: > 0 } under ? text.Area(under).Main : say.Say("none")));
         }
 
         var blocks = ImmutableArray.CreateBuilder<Block>();
@@ -141,6 +141,12 @@ internal static class ShapePaper
         }));
         blocks.Add(new Paragraph(say.Say("For mat, veil and strands in one direction: they are not sheared like a woven cloth. Mat gives a little; strands gape or are cut into strips."), Fine: true));
         yield return new Station(say.Say("Mat, veil and strands in one direction"), blocks.ToImmutable());
+    }
+
+    private static Length[] Box(MeshMeasures measures)
+    {
+        var size = measures.Most - measures.Least;
+        return [Length.FromMeters(size.X), Length.FromMeters(size.Y), Length.FromMeters(size.Z)];
     }
 
     private static Point3 Up(ShapeModel model)

@@ -95,14 +95,13 @@ internal static class GeometryPlanner
 
         var measures = model.Measures;
         var flat = model.Drape(shape.Start, shape.Along, Angle.Zero, part.Drape?.Step ?? ShapePlanner.StepFor(measures.Area))?.Flat;
-        var curvature = measures.IsFlat ? Curvature.Flat : measures.IsDevelopable ? Curvature.Single : Curvature.Double;
         var surface = Surfaces.ShapedArea(
             measures.Area,
-            measures.RimLength,
-            measures.Depth,
+            ShapeModel.RimOf(measures),
+            ShapeModel.DepthOf(measures),
             flat is null ? null : Length.FromMeters(flat.Along),
             flat is null ? null : Length.FromMeters(flat.Across),
-            curvature);
+            measures.Bends.Kind);
         var sizes = flat is null ? area | context.Ledger.Assume(Defaults.GivenAreaShape) : area;
         return new Ground(figure.Value, surface, part.Mould is { Halves.Length: > 1 } ? 2 : 1, area, sizes);
     }

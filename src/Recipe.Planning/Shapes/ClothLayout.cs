@@ -14,12 +14,14 @@ public sealed record ClothLayout(Reinforcement Cloth, ImmutableArray<PieceToCut>
 {
     /// <summary>What is to be laid out for a part: one entry for each cloth whose roll has a known width, in the order of the cut list.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="model">What is around it: the shelf.</param>
     /// <param name="pieces">Its pieces; see <see cref="PiecesToCut"/>.</param>
     /// <param name="parts">How many parts are cut at once; 1 or more.</param>
     /// <param name="offcuts">Whether the offcuts of the shop are used.</param>
-    public static ImmutableArray<ClothLayout> Of(Plan plan, ImmutableArray<PieceToCut> pieces, int parts, bool offcuts)
+    public static ImmutableArray<ClothLayout> Of(Plan plan, RecipeModel model, ImmutableArray<PieceToCut> pieces, int parts, bool offcuts)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(model);
         ArgumentOutOfRangeException.ThrowIfLessThan(parts, 1);
         var layouts = ImmutableArray.CreateBuilder<ClothLayout>();
         foreach (var nest in plan.Nests)
@@ -32,7 +34,7 @@ public sealed record ClothLayout(Reinforcement Cloth, ImmutableArray<PieceToCut>
             ImmutableArray<PieceToCut> own = [.. pieces.Where(piece => piece.Cloth.Name == cloth.Name).SelectMany(piece => Sides(piece, parts))];
             if (!own.IsEmpty)
             {
-                layouts.Add(new ClothLayout(cloth, own, [.. offcuts ? Offcuts(plan, cloth) : [], new RollStock(cloth.Name, width.Value)], nest.Gap?.Value ?? Defaults.NestGap.Value));
+                layouts.Add(new ClothLayout(cloth, own, [.. offcuts ? Offcuts(model, cloth) : [], new RollStock(cloth.Name, width.Value)], nest.Gap?.Value ?? Defaults.NestGap.Value));
             }
         }
 
@@ -77,7 +79,7 @@ public sealed record ClothLayout(Reinforcement Cloth, ImmutableArray<PieceToCut>
         }
     }
 
-    private static IEnumerable<RollStock> Offcuts(Plan plan, Reinforcement cloth) => (plan.Shop?.Stock ?? [])
+    private static IEnumerable<RollStock> Offcuts(RecipeModel model, Reinforcement cloth) => model.Stock
         .Where(line => line.Material == cloth.Name && line.Offcut is { Along.Meters: > 0, Across.Meters: > 0 })
         .OrderBy(line => line.Offcut!.Value.Along.Meters * line.Offcut.Value.Across.Meters)
         .Select(line => new RollStock(line.Lot is { } lot ? $"offcut, lot {lot}" : "offcut", line.Offcut!.Value.Across, line.Offcut.Value.Along));

@@ -42,6 +42,16 @@ public sealed class ShapeModel
     /// <summary>The point of the surface over or under the middle of its area, seen along the pull.</summary>
     public Point3 Middle => _middle.Value;
 
+    /// <summary>Length of all rims, holes included.</summary>
+    public Length Rim => RimOf(Measures);
+
+    /// <summary>How far the surface lies from the plane of its longest rim, at most.</summary>
+    public Length Depth => DepthOf(Measures);
+
+    internal static Length RimOf(MeshMeasures measures) => measures.Boundaries.Aggregate(Length.Zero, (sum, rim) => sum + rim.Length);
+
+    internal static Length DepthOf(MeshMeasures measures) => measures.Rim is { } rim ? UnitMath.Max(rim.Depth, rim.Rise) : Length.Zero;
+
     /// <summary>The cloth laid down with its warp at an angle to 0 degrees; null where it cannot be laid.</summary>
     /// <param name="start">The point it touches first; the nearest point of the surface is taken.</param>
     /// <param name="along">Which way 0 degrees runs there.</param>

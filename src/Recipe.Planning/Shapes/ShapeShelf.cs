@@ -81,7 +81,11 @@ internal static class ShapeShelf
                 return new(null, new ShapeTrouble(ShapeTroubleKind.NoSuchGroup, Region: region, Groups: [.. mesh.Groups.Select(known => known.Name).Distinct()]));
             }
 
-            mesh = MeshRegions.Select(mesh, Region(region));
+            foreach (var kept in Kept(region))
+            {
+                mesh = MeshRegions.Select(mesh, kept);
+            }
+
             if (mesh.Triangles.IsEmpty)
             {
                 return new(null, new ShapeTrouble(ShapeTroubleKind.NothingLeft, Region: region));
@@ -95,21 +99,21 @@ internal static class ShapeShelf
     private static TriangleMesh? Read(MeshShape shape, out MeshReading? reading)
     {
         reading = shape.File is { } file ? MeshReading.Read(file.Bytes, file.Name, shape.Unit) : null;
-        return reading?.Mesh is { } mesh && shape.LaidOnBack ? mesh.Turned() : reading?.Mesh;
+        return reading?.Mesh is { } mesh && shape.LaidOnBack ? SurfaceMeshes.OtherSide(mesh) : reading?.Mesh;
     }
 
     private static TriangleMesh? Primitive(SurfaceShape shape) => shape switch
     {
-        FlatShape s => SurfaceMeshes.FlatRectangle(s.Length, s.Width, Chord(s.Length)),
-        DiscShape s => SurfaceMeshes.FlatDisc(s.Diameter, Chord(s.Diameter)),
+        FlatShape s => SurfaceMeshes.FlatRectangle(s.Length, s.Width),
+        DiscShape s => SurfaceMeshes.Disc(s.Diameter, Chord(s.Diameter)),
         CylinderShape s => SurfaceMeshes.Cylinder(s.Diameter, s.Length, Chord(s.Diameter)),
         ConeShape s => SurfaceMeshes.Frustum(s.BaseDiameter, s.TopDiameter, s.Length, Chord(UnitMath.Max(s.BaseDiameter, s.TopDiameter))),
         SphericalCapShape s => SurfaceMeshes.SphericalCap(s.Diameter, s.Rise, Chord(s.Diameter)),
         HalfEllipsoidShape s => SurfaceMeshes.HalfEllipsoid(s.Length, s.Width, s.Depth, Chord(UnitMath.Max(s.Length, s.Width))),
         ParaboloidShape s => SurfaceMeshes.Paraboloid(s.Diameter, s.Rise, Chord(s.Diameter)),
-        BoxShape s => SurfaceMeshes.OpenBox(s.Length, s.Width, s.Height, Chord(s.Length)),
+        BoxShape s => SurfaceMeshes.OpenBox(s.Length, s.Width, s.Height),
         RevolvedShape s => SurfaceMeshes.Revolved(Points(s.Profile), s.Arc, Chord(Size(s.Profile))),
-        SweptShape s => SurfaceMeshes.Swept(Points(s.Section), Points(s.Path), Chord(UnitMath.Max(Size(s.Section), Size(s.Path)))),
+        SweptShape s => SurfaceMeshes.Swept(Points(s.Section), [.. s.Path.Select(point => new Point3(point.Out.Meters, 0, point.Height.Meters))]),
         _ => null,
     };
 
@@ -123,22 +127,32 @@ internal static class ShapeShelf
 
     private static Length Chord(Length size) => size * Fineness;
 
-    private static MeshRegion Region(ShapeRegion region) => region switch
+    private static IEnumerable<MeshRegion> Kept(ShapeRegion region)
     {
-        BetweenPlanes planes => Between(planes),
-        GroupOfShape group => new NamedGroup(group.Name),
-        PatchOfShape patch => new SharpEdgedPatch(
-            new Point3(patch.X.Meters, patch.Y.Meters, patch.Z.Meters), patch.Edge ?? Defaults.SharpEdge.Value),
-        _ => throw new ArgumentOutOfRangeException(nameof(region), region, "No such region."),
-    };
+        switch (region)
+        {
+            case BetweenPlanes planes:
+                var axis = Unit(planes.Axis);
+                if (planes.From is { } from)
+                {
+                    yield return new HalfSpaceRegion(axis * from.Meters, axis);
+                }
 
-    private static BoxRegion Between(BetweenPlanes planes)
-    {
-        const double far = 1e6;
-        var axis = Unit(planes.Axis);
-        var (from, to) = (planes.From?.Meters ?? -far, planes.To?.Meters ?? far);
-        var rest = new Point3((1 - axis.X) * far, (1 - axis.Y) * far, (1 - axis.Z) * far);
-        return new BoxRegion((axis * from) - rest, (axis * to) + rest);
+                if (planes.To is { } to)
+                {
+                    yield return new HalfSpaceRegion(axis * to.Meters, axis * -1);
+                }
+
+                break;
+            case GroupOfShape group:
+                yield return new GroupRegion(group.Name);
+                break;
+            case PatchOfShape patch:
+                yield return new PatchRegion(new Point3(patch.X.Meters, patch.Y.Meters, patch.Z.Meters), patch.Edge ?? Defaults.SharpEdge.Value);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(region), region, "No such region.");
+        }
     }
 
     private static string Key(SurfaceShape shape, ImmutableArray<ShapeRegion> regions, ShapeDirection? pull)
