@@ -38,10 +38,17 @@ internal static class Corpus
     /// <summary>The plan of the only part of a text that must be sound.</summary>
     public static Plan PlanOf(string text)
     {
+        var model = ModelOf(text, null);
+        return Planner.Plan(Assert.Single(model.Parts), model);
+    }
+
+    /// <summary>What a sound text means that may name one file of a shape.</summary>
+    public static RecipeModel ModelOf(string text, ShapeFile? shape)
+    {
         var tree = SyntaxTree.Parse(new SourceText("this.recipe", text));
-        var bound = Binder.Bind(tree, Shipped.Value, new UseScope((_, _) => null));
+        var bound = Binder.Bind(tree, Shipped.Value, new UseScope((_, _) => null, (_, _) => shape));
         Assert.Empty(tree.Findings.Concat(bound.Findings).Select(finding => finding.Message));
-        return Planner.Plan(Assert.Single(bound.Model.Parts), bound.Model);
+        return bound.Model;
     }
 
     // The samples only use files of their own folder.

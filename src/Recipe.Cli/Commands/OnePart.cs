@@ -1,4 +1,5 @@
 using Recipe.Cli.Files;
+using Recipe.Cli.Text;
 using Recipe.Compiler;
 
 namespace Recipe.Cli.Commands;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Shared;
 using Recipe.Engineering;
 using Recipe.Planning;
 

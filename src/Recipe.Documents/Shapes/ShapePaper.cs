@@ -25,7 +25,7 @@ internal static class ShapePaper
             Identity = context.Identity(ofOneBuild: false),
             Paper = context.Paper,
             ForTheBench = true,
-            Stations = [Measures(context, shape), .. shape.Cloths.Select(cloth => Cloth(context, shape, cloth)), .. Flattened(context, shape)],
+            Stations = [Measures(context, shape), .. shape.Cloths.GroupBy(cloth => (cloth.Warp, cloth.Locking.Value.Degrees)).Select(alike => Cloth(context, shape, [.. alike])), .. Flattened(context, shape)],
         };
     }
 
@@ -65,12 +65,12 @@ internal static class ShapePaper
         return new Station(say.Say("The surface"), blocks.ToImmutable());
     }
 
-    private static Station Cloth(PaperContext context, ShapePlan shape, ClothShear cloth)
+    // Cloths that lie the same way and stand the same shear lie alike.
+    private static Station Cloth(PaperContext context, ShapePlan shape, ImmutableArray<ClothShear> alike)
     {
-        var (say, text) = (context.Wording, context.Text);
-        var line = context.Plan.Stack[cloth.StackLine];
+        var (say, text, cloth) = (context.Wording, context.Text, alike[0]);
         var locking = cloth.Locking.Value.Degrees;
-        var title = say.Say($"{Words.Of(cloth.Cloth)}, warp at {Numbers.AtMost(cloth.Warp, 0)} deg");
+        var title = say.Say($"Woven cloth, warp at {Numbers.AtMost(cloth.Warp, 0)} deg");
         if (cloth.Net.Value is not { } net)
         {
             return new Station(title, [new Paragraph(say.Say("The cloth cannot be laid down from where it begins. Write another place with `drape`."))]);
@@ -80,7 +80,7 @@ internal static class ShapePaper
         var name = $"shear-{Numbers.Whole(cloth.StackLine + 1)}";
         var blocks = ImmutableArray.CreateBuilder<Block>();
         blocks.Add(new KeyNumbers(
-            say.Say($"First in ply {line.Item.Name}"),
+            string.Join("; ", alike.Select(one => $"{context.Plan.Stack[one.StackLine].Item.Name}: {Words.Of(one.Cloth)}")),
             [
                 new(say.Say("Greatest shear"), Numbers.AtMost(net.GreatestShear.Degrees, 0) + "\u00A0" + "deg", say.Say($"wrinkles from {Numbers.AtMost(locking, 0)} deg"), Alarm: net.GreatestShear > cloth.Locking.Value),
                 new(say.Say("Beyond that"), QuantityText.Share(share), say.Say("of the ply")),

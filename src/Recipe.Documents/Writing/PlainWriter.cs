@@ -54,6 +54,21 @@ internal static class PlainWriter
                 }
 
                 break;
+            case KeyNumbers numbers:
+                Line(text, numbers.Caption, "  ");
+                foreach (var number in numbers.Items)
+                {
+                    Line(text, $"{number.Label}: {number.Value}{(number.Note is { } note ? $" ({note})" : "")}", "    ");
+                }
+
+                break;
+            case IfBox box:
+                foreach (var line in box.Lines)
+                {
+                    Line(text, $"{line.If}: {line.Then}", "  ? ");
+                }
+
+                break;
             case Table table:
                 Append(text, table);
                 break;

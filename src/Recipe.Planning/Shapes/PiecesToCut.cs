@@ -133,7 +133,7 @@ public static class PiecesToCut
         var outline = net.Outline;
         if (ply.CoversArea is not null || ply.CoversShare is not null)
         {
-            var share = ply.CoversShare?.Value ?? ply.CoversArea!.Value.Value / geometry.Area;
+            var share = ply.CoversShare?.Value ?? (ply.CoversArea!.Value / geometry.Area);
             var scale = Math.Sqrt(Math.Clamp(share, 1e-6, 1));
             outline = new Outline([.. outline.Points.Select(point => point * scale)]);
         }

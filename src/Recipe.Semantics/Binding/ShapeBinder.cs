@@ -38,7 +38,7 @@ internal static class ShapeBinder
 
     public static DrapeStart? Drape(Line? line) => line is null
         ? null
-        : new DrapeStart(Place(line, "x"), Place(line, "y"), Place(line, "z"), line.Text("along") is { } along ? Direction(along) : null, Place(line, "step"), line.Where);
+        : new DrapeStart(Place(line, "at-x"), Place(line, "at-y"), Place(line, "at-z"), line.Text("along") is { } along ? Direction(along) : null, Place(line, "step"), line.Where);
 
     public static ShapeDirection Direction(string word) => word switch
     {
@@ -60,7 +60,7 @@ internal static class ShapeBinder
             ("below", { } a, { } to) => new BetweenPlanes(a, null, to, line.Rest, line.Where),
             ("between", { } a, { } from) => new BetweenPlanes(a, from, line.Reading.Find(Define.Value)!.High is { } high ? Si.Length(high.Si) : from, line.Rest, line.Where),
             ("group", _, _) when line.Text(Define.Value) is { } name => new GroupOfShape(name, line.Rest, line.Where),
-            ("patch", _, _) when Place(line, "x") is { } x && Place(line, "y") is { } y && Place(line, "z") is { } z =>
+            ("patch", _, _) when Place(line, "at-x") is { } x && Place(line, "at-y") is { } y && Place(line, "at-z") is { } z =>
                 new PatchOfShape(x, y, z, line.Reading.Find("edge") is { } edge ? Si.Angle(edge.Si) : null, line.Rest, line.Where),
             _ => null,
         };

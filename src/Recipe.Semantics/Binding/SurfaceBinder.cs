@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using UnitsNet;
@@ -9,10 +10,17 @@ namespace Recipe.Semantics.Binding;
 internal static class SurfaceBinder
 {
     /// <summary>The shape, or null when a measure of it is missing (which has been reported).</summary>
-    public static Figure<SurfaceShape>? Bind(Line? line) =>
-        line is not null && Shape(line) is { } shape
+    public static Figure<SurfaceShape>? Bind(Line? line)
+    {
+        if (line is { Entry.Block: { } block, Reading.Form: { } form and not ("revolved" or "swept") })
+        {
+            line.Context.Sink.Report(ExtraValue.Create(line.Context.At(block.Span), "a block of points", $"{line.Head} {form}", line.Word.FormOf(form)!.Example));
+        }
+
+        return line is not null && Shape(line) is { } shape
             ? new Figure<SurfaceShape>(shape, line.Basis, Written(line), line.Where, line.Source?.Text)
             : null;
+    }
 
     private static SurfaceShape? Shape(Line line)
     {

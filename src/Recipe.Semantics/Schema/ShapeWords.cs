@@ -47,8 +47,8 @@ internal static class ShapeWords
             new(
                 "patch",
                 "what lies round a point, as far as the next sharp edge",
-                new LinePattern(Needs("x", Kinds.Position, "the point"), Needs("y", Kinds.Position, "the point"), Needs("z", Kinds.Position, "the point"), Clause("edge", Kinds.Angle with { AtLeast = null, MoreThan = 0 }, "angle of two faces that makes an edge sharp")),
-                "region patch x 10 mm y 20 mm z 0 mm edge 30 deg"),
+                new LinePattern(Needs("at-x", Kinds.Position, "the point"), Needs("at-y", Kinds.Position, "the point"), Needs("at-z", Kinds.Position, "the point"), Clause("edge", Kinds.Angle with { AtLeast = null, MoreThan = 0 }, "angle of two faces that makes an edge sharp")),
+                "region patch at-x 10 mm at-y 20 mm at-z 0 mm edge 30 deg"),
         ],
     };
 
@@ -56,10 +56,10 @@ internal static class ShapeWords
     public static readonly WordSchema Drape = Word(
         "drape",
         "Where cloth touches a shaped surface first, and which way 0 degrees runs there.",
-        "drape x 150 mm y 0 mm along x",
-        Clause("x", Kinds.Position, "the point that is touched first"),
-        Clause("y", Kinds.Position, "the point that is touched first"),
-        Clause("z", Kinds.Position, "the point that is touched first"),
+        "drape at-x 150 mm at-y 0 mm along x",
+        Clause("at-x", Kinds.Position, "the point that is touched first"),
+        Clause("at-y", Kinds.Position, "the point that is touched first"),
+        Clause("at-z", Kinds.Position, "the point that is touched first"),
         Clause("along", Direction, "the way 0 degrees runs"),
         Clause("step", Kinds.PositiveLength, "distance of two threads in the net it is worked out with")) with
     { Default = "the middle of the surface, along x" };
