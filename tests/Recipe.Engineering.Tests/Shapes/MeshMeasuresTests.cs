@@ -57,7 +57,9 @@ public class MeshMeasuresTests
         Assert.True(measures.IsDevelopable);
         Digits.Close(radius, measures.SmallestInsideRadius!.Value.Meters, 1e-3);
         Assert.Equal(shape == "cylinder" ? 2 : 1, measures.Boundaries.Length);
-        Assert.Equal(0, measures.Draft!.Smallest.Degrees, shape == "cylinder" ? 6 : -2);
+
+        // The wall of the tube is along the pull; the trough of 150 degrees leans out by 15 at its edge, less half a facet.
+        Assert.InRange(measures.Draft!.Smallest.Degrees, shape == "cylinder" ? -1e-6 : 15, shape == "cylinder" ? 1e-6 : 17);
     }
 
     [Fact]

@@ -136,7 +136,7 @@ public class MeshReadingTests
     {
         MeshRefusalReason? Reason(string model) => MeshReading.Read(MeshFiles.ThreeMf(model), "a.3mf", null).Refusal?.Reason;
         string whole = MeshFiles.ThreeMfModel(Bowl, "millimeter");
-        Assert.Equal(MeshRefusalReason.TooMuchInside, Reason(whole.Replace("<build>", new string(' ', 60_000_000) + "<build>")));
+        Assert.Equal(MeshRefusalReason.TooMuchInside, Reason(whole.Replace("<build>", new string(' ', 36_000_000) + "<build>")));
         Assert.Equal(MeshRefusalReason.Malformed, Reason(whole.Replace("<model", "<!DOCTYPE a [<!ENTITY b SYSTEM \"file:///c\">]><model")));
         Assert.Equal(MeshRefusalReason.Malformed, Reason(whole[..^20]));
         Assert.Equal(MeshRefusalReason.NotSupported, Reason(whole.Replace("<item ", "<item xmlns:p=\"http://schemas.microsoft.com/3dmanufacturing/production/2015/06\" p:path=\"/3D/b.model\" ")));

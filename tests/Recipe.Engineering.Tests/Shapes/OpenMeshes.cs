@@ -120,6 +120,6 @@ internal static class OpenMeshes
         return Encoding.ASCII.GetBytes(text.ToString());
     }
 
-    private static IEnumerable<string> Threes(string list) =>
+    private static string[] Threes(string list) =>
         list[(list.IndexOf("[[", StringComparison.Ordinal) + 2)..list.IndexOf("]]", StringComparison.Ordinal)].Split("],[");
 }
