@@ -100,7 +100,7 @@ internal static class MeshBending
         Point3 q = faces.Mesh.Vertices[corners[MeshEdges.Next(half)]] - apex;
         double twice = 2 * faces.Areas[half / 3];
         double height = twice / length;
-        return twice > 0 ? Math.Clamp(length / 2 * Point3.Dot(p, q) / twice, height / 4, height / 2) : 0;
+        return twice > 0 ? Math.Clamp(length / 2 * Point3.Dot(p, q) / twice, height / 4, height * 3 / 4) : 0;
     }
 
     private static Point3 EdgeMiddle(MeshFaces faces, int half) =>

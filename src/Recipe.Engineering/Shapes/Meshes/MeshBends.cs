@@ -20,7 +20,7 @@ namespace Recipe.Engineering;
 /// <remarks>
 /// Source: integral Gauss curvature by the angle deficit (Gauss-Bonnet), after M. Meyer, M. Desbrun, P. Schroeder and A. H. Barr,
 /// Discrete differential-geometry operators for triangulated 2-manifolds (2003). Radius across an edge: the turn between two chords of
-/// a circle is half the angle over both; the chords' middles are taken at the circumcentres, between a quarter and half of the height.
+/// a circle is half the angle over both; the chords' middles are taken at the circumcentres, between a quarter and three quarters of the height.
 /// A fillet needs at least four faces for a right angle, or its edges count as sharp.
 /// </remarks>
 public sealed record MeshBends(
