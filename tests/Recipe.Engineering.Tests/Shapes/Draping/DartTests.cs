@@ -5,7 +5,7 @@ namespace Recipe.Engineering.Tests;
 public class DartTests
 {
     private static readonly DrapeNet Hemisphere =
-        Draping.Over(TestMeshes.Cap(1, Math.PI / 2, 30), new(0, 0, 1), new(1, 0, 0), Length.FromMeters(0.05));
+        Draping.Over(TestMeshes.Cap(1, Math.PI / 2, 24), new(0, 0, 1), new(1, 0, 0), Length.FromMeters(0.05));
 
     [Fact]
     public void A_hemisphere_locks_on_its_four_diagonals()

@@ -35,9 +35,15 @@ public class DrapingTests
     [InlineData(1, -0.4)]
     public void A_cylinder_is_laid_without_shear(double x, double y)
     {
-        var mesh = TestMeshes.CylinderArc(0.5, 1, Math.PI * 0.9, 60);
+        var mesh = TestMeshes.CylinderArc(0.5, 1, Math.PI * 0.9, 240, 3);
         DrapeNet net = Draping.Over(mesh, new(0, 0, 0.5), new(x, y, 0), M(0.05));
-        Assert.True(net.GreatestShear.Degrees < 0.3, $"{net.GreatestShear.Degrees}");
+
+        // The angle between chords leaves that between threads by up to (step / radius)^2 / 6, a cell that is reached round a crossing
+        // past the rim by up to about (step / radius)^2: there the surface goes on without its curvature.
+        const double bend = 0.1 * 0.1;
+        Assert.True(net.GreatestShear.Radians < 1.5 * bend, $"{net.GreatestShear.Degrees}");
+        Assert.True(net.ShearBeyond(Angle.FromRadians(0.2 * bend)).Share.DecimalFractions < 0.1);
+        Assert.All(net.Cells.Where(cell => Math.Abs(cell.I) < 6 && Math.Abs(cell.J) < 6), cell => Assert.InRange(Math.Abs(cell.Shear), 0, bend / 5));
         Assert.True(net.FlatFollowsRim);
 
         // Chords of a step in the mean direction are shorter than their arcs by (step / radius)^2 / 24 at most.
@@ -68,8 +74,8 @@ public class DrapingTests
     public void On_a_saddle_the_cloth_shears_the_other_way_by_the_curvature_enclosed()
     {
         // z = c x y: K = -c^2 / (1 + c^2 (x^2 + y^2))^2. Shear = integral of K over the block of threads (J. N. Hazzidakis, 1879).
-        const double C = 1.2;
-        DrapeNet net = Draping.Over(TestMeshes.Saddle(1, C, 60), new(0, 0, 0), new(1, 0, 0), M(0.02));
+        const double twist = 1.2;
+        DrapeNet net = Draping.Over(TestMeshes.Saddle(1, twist, 60), new(0, 0, 0), new(1, 0, 0), M(0.02));
         var nodes = net.Nodes.ToDictionary(node => (node.I, node.J), node => node.Place);
         var cells = net.Cells.ToDictionary(cell => (cell.I, cell.J));
         foreach ((int i, int j) in new[] { (8, 8), (18, 6), (18, 18) })
@@ -80,7 +86,7 @@ public class DrapingTests
                 for (int l = 0; l <= j; l++)
                 {
                     Point3 at = nodes[(k, l)];
-                    double curvature = -C * C / Math.Pow(1 + (C * C * ((at.X * at.X) + (at.Y * at.Y))), 2);
+                    double curvature = -twist * twist / Math.Pow(1 + (twist * twist * ((at.X * at.X) + (at.Y * at.Y))), 2);
                     sum += curvature * cells[(k, l)].SquareMetres * (k == i ? 0.5 : 1) * (l == j ? 0.5 : 1);
                 }
             }
@@ -124,8 +130,8 @@ public class DrapingTests
         var mesh = TestMeshes.Cap(1, 1, 12);
         DrapeNet one = Draping.Over(mesh, new(0.1, 0, 1), new(1, 1, 0), M(0.07));
         DrapeNet two = Draping.Over(mesh, new(0.1, 0, 1), new(1, 1, 0), M(0.07));
-        Assert.Equal(one.Nodes, two.Nodes);
-        Assert.Equal(one.Cells, two.Cells);
+        Assert.True(one.Nodes.SequenceEqual(two.Nodes));
+        Assert.True(one.Cells.SequenceEqual(two.Cells));
     }
 
     [Fact]
@@ -185,7 +191,7 @@ public class DrapingTests
     {
         var mesh = TestMeshes.Plane(1, 1, 4);
         Assert.Throws<ArgumentOutOfRangeException>(() => Draping.Over(mesh, default, new(1, 0, 0), M(0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Draping.Over(mesh, default, new(1, 0, 0), M(double.NaN)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Draping.Over(mesh, default, new(1, 0, 0), M(-0.1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Draping.Over(mesh, default, new(1, 0, 0), M(1e-5)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Draping.Over(mesh, new(0, 0, 0.2), new(1, 0, 0), M(0.1)));
         Assert.Throws<ArgumentException>(() => Draping.Over(mesh, default, new(0, 0, 1), M(0.1)));

@@ -7,12 +7,12 @@ public class FlatteningTests
     [Fact]
     public void An_arc_of_a_cylinder_is_its_rectangle()
     {
-        FlatPattern flat = Flattening.Of(TestMeshes.CylinderArc(0.5, 1, 2, 80));
+        FlatPattern flat = Flattening.Of(TestMeshes.CylinderArc(0.5, 1, 2, 80, 10));
         Exact(flat);
         Outline outline = Assert.Single(flat.Outlines);
 
         // Facets are chords: 2 R n sin(arc / 2 n); the arc itself is 1 to (arc / n)^2 / 24.
-        Digits.Close(2 * 0.5 * 80 * Math.Sin(1.0 / 80), outline.Across > outline.Along ? outline.Across : outline.Along);
+        Digits.Close(2 * 0.5 * 80 * Math.Sin(1.0 / 80), Math.Min(outline.Across, outline.Along));
         Digits.Close(1, outline.SquareMetres, 1e-4);
     }
 
@@ -97,7 +97,7 @@ public class FlatteningTests
     {
         // J. Milnor, A problem in cartography, American Mathematical Monthly 76 (1969) 1101: over a cap of this angle from its pole, the
         // greatest scale of any map is at least angle / sin(angle) times the least (from memory).
-        FlatPattern flat = Flattening.Of(TestMeshes.Cap(1, angle, 16));
+        FlatPattern flat = Flattening.Of(TestMeshes.Cap(1, angle, 10));
         double ratio = angle / Math.Sin(angle);
         double greatest = flat.GreatestEdgeChange.DecimalFractions;
         Assert.InRange(greatest, 0.9 * (ratio - 1) / (ratio + 1), 1.2 * (ratio - 1));
@@ -106,7 +106,7 @@ public class FlatteningTests
         Assert.InRange(flat.AreaChange.DecimalFractions, -0.1 * (ratio - 1), 0.1 * (ratio - 1));
 
         // A cap of height h has the area 2 pi R h.
-        Digits.Close(2 * Math.PI * (1 - Math.Cos(angle)), flat.SurfaceArea.SquareMeters, 0.004);
+        Digits.Close(2 * Math.PI * (1 - Math.Cos(angle)), flat.SurfaceArea.SquareMeters, 0.01);
         Digits.Close(flat.FlatArea.SquareMeters, flat.Outlines[0].SquareMetres);
     }
 
