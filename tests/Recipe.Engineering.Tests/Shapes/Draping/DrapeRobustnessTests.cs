@@ -27,7 +27,7 @@ public class DrapeRobustnessTests
                 MeshTriangle[] triangles = [.. corners.Chunk(3).Select(t => new MeshTriangle(t[0] % points.Length, t[1] % points.Length, t[2] % points.Length))];
                 Hold(new TriangleMesh([.. points], [.. triangles]), points[0], way, step);
             },
-            iter: 60);
+            iter: 20);
 
     [Fact]
     public void A_closed_ball_is_covered_until_the_cloth_meets_itself()
@@ -35,7 +35,7 @@ public class DrapeRobustnessTests
         DrapeNet net = Draping.Over(Ball(), new(0, 0, 1), new(1, 0, 0), Length.FromMeters(0.08));
         Assert.True(net.Nodes.Length < 20_000);
         Assert.False(net.FlatFollowsRim);
-        Assert.True(net.CoveredArea < net.SurfaceArea * 1.02);
+        Assert.True(net.CoveredArea < net.SurfaceArea * 1.1);
         Assert.True(net.GreatestShear.Degrees > 50);
     }
 
