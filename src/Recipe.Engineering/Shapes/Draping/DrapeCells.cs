@@ -106,8 +106,8 @@ internal sealed class DrapeCells
         }
 
         (double s, double t) = corners.Nearest(point);
-        const double Edge = 1e-6;
-        if (!(s >= -Edge && s <= 1 + Edge && t >= -Edge && t <= 1 + Edge))
+        const double edge = 1e-6;
+        if (!(s >= -edge && s <= 1 + edge && t >= -edge && t <= 1 + edge))
         {
             return false;
         }

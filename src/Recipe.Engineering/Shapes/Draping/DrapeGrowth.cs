@@ -11,6 +11,9 @@ internal sealed class DrapeGrowth
     private readonly double _step;
     private readonly int _most;
     private readonly Queue<(int I, int J, int A, int B, int From)> _waiting = [];
+
+    // Crossings next to one that is not on the surface wait until the others are found: past the rim the surface is a guess.
+    private readonly Queue<(int I, int J, int A, int B, int From)> _atRim = [];
     private readonly SortedDictionary<(int I, int J), DrapeGapReason> _gaps = [];
 
     internal DrapeGrowth(MeshTopology mesh, TriangleTree tree, double step, int most)
@@ -105,16 +108,23 @@ internal sealed class DrapeGrowth
     private void Await(int i, int j, int ai, int aj, int bi, int bj, int fromI, int fromJ)
     {
         (int a, int b, int from) = (Nodes.Find(ai, aj), Nodes.Find(bi, bj), Nodes.Find(fromI, fromJ));
-        if (a >= 0 && b >= 0 && from >= 0 && Nodes.Find(i, j) < 0
-            && (Nodes[a].Kind == DrapeNodeKind.OnSurface || Nodes[b].Kind == DrapeNodeKind.OnSurface || Nodes[from].Kind == DrapeNodeKind.OnSurface))
+        if (a < 0 || b < 0 || from < 0 || Nodes.Find(i, j) >= 0)
         {
-            _waiting.Enqueue((i, j, a, b, from));
+            return;
         }
+
+        int on = On(a) + On(b) + On(from);
+        if (on > 0)
+        {
+            (on == 3 ? _waiting : _atRim).Enqueue((i, j, a, b, from));
+        }
+
+        int On(int index) => Nodes[index].Kind == DrapeNodeKind.OnSurface ? 1 : 0;
     }
 
     private void Fill()
     {
-        while (_waiting.TryDequeue(out var next))
+        while (_waiting.TryDequeue(out var next) || _atRim.TryDequeue(out next))
         {
             if (Nodes.Find(next.I, next.J) >= 0)
             {

@@ -49,7 +49,7 @@ public sealed class DrapeNet
     /// <summary>Whether <see cref="Flat"/> is the rim of the surface; otherwise the cloth does not reach all of it, or meets itself, and it is drawn in steps round whole cells.</summary>
     public bool FlatFollowsRim { get; }
 
-    /// <summary>Area of the surface that the net covers. Cells at the rim are counted to about a thirtieth of a cell.</summary>
+    /// <summary>Area of the surface that the net covers. Cells at the rim are counted to about a thirtieth of a cell; where threads close and cloth laps itself, up to a few hundredths too much.</summary>
     public Area CoveredArea { get; }
 
     /// <summary>Area of the connected part of the surface on which the cloth starts.</summary>

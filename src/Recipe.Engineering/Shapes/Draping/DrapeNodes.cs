@@ -16,20 +16,20 @@ internal enum DrapeNodeKind
 internal sealed class DrapeNodes(double step)
 {
     private const int Near = 8;
-    private readonly Dictionary<(int I, int J), int> _byNumber = [];
-    private readonly Dictionary<(int X, int Y, int Z), List<int>> _byPlace = [];
+    private readonly Dictionary<long, int> _byNumber = [];
+    private readonly Dictionary<long, List<int>> _byPlace = [];
     private readonly List<Entry> _entries = [];
 
     internal int Count => _entries.Count;
 
     internal Entry this[int index] => _entries[index];
 
-    internal int Find(int i, int j) => _byNumber.TryGetValue((i, j), out int index) ? index : -1;
+    internal int Find(int i, int j) => _byNumber.TryGetValue(Number(i, j), out int index) ? index : -1;
 
     internal void Add(Entry entry)
     {
-        _byNumber.Add((entry.I, entry.J), _entries.Count);
-        var box = Box(entry.Place);
+        _byNumber.Add(Number(entry.I, entry.J), _entries.Count);
+        long box = Box(Math.Floor(entry.Place.X / step), Math.Floor(entry.Place.Y / step), Math.Floor(entry.Place.Z / step));
         if (!_byPlace.TryGetValue(box, out var list))
         {
             _byPlace.Add(box, list = []);
@@ -42,15 +42,25 @@ internal sealed class DrapeNodes(double step)
     /// <summary>Whether a crossing far along the threads lies within half a step on the same side of the surface.</summary>
     internal bool Laps(int i, int j, Point3 place, Point3 normal)
     {
-        foreach (int index in Around(place))
+        // A ball of half a step reaches into two boxes each way at most.
+        (double x, double y, double z) = (Math.Floor((place.X / step) - 0.5), Math.Floor((place.Y / step) - 0.5), Math.Floor((place.Z / step) - 0.5));
+        for (int k = 0; k < 8; k++)
         {
-            Entry other = _entries[index];
-            if (other.Kind == DrapeNodeKind.OnSurface
-                && Math.Abs(other.I - i) + Math.Abs(other.J - j) > Near
-                && (other.Place - place).Norm < step / 2
-                && Point3.Dot(other.Normal, normal) > 0)
+            if (!_byPlace.TryGetValue(Box(x + (k & 1), y + ((k >> 1) & 1), z + (k >> 2)), out var list))
             {
-                return true;
+                continue;
+            }
+
+            foreach (int index in list)
+            {
+                Entry other = _entries[index];
+                if (other.Kind == DrapeNodeKind.OnSurface
+                    && Math.Abs(other.I - i) + Math.Abs(other.J - j) > Near
+                    && (other.Place - place).Norm < step / 2
+                    && Point3.Dot(other.Normal, normal) > 0)
+                {
+                    return true;
+                }
             }
         }
 
@@ -60,10 +70,10 @@ internal sealed class DrapeNodes(double step)
     /// <summary>The crossings in the boxes of one step round a place.</summary>
     internal IEnumerable<int> Around(Point3 place)
     {
-        (int x, int y, int z) = Box(place);
+        (double x, double y, double z) = (Math.Floor(place.X / step), Math.Floor(place.Y / step), Math.Floor(place.Z / step));
         for (int k = 0; k < 27; k++)
         {
-            if (_byPlace.TryGetValue((x + (k % 3) - 1, y + (k / 3 % 3) - 1, z + (k / 9) - 1), out var list))
+            if (_byPlace.TryGetValue(Box(x + (k % 3) - 1, y + (k / 3 % 3) - 1, z + (k / 9) - 1), out var list))
             {
                 foreach (int index in list)
                 {
@@ -73,8 +83,12 @@ internal sealed class DrapeNodes(double step)
         }
     }
 
-    private (int X, int Y, int Z) Box(Point3 place) =>
-        ((int)Math.Floor(place.X / step), (int)Math.Floor(place.Y / step), (int)Math.Floor(place.Z / step));
+    private static long Number(int i, int j) => ((long)i << 32) ^ (uint)j;
+
+    // Boxes whose numbers agree in their last 21 bits share a list: one that is far away is passed over by its distance.
+    private static long Box(double x, double y, double z) => (Bits(x) << 42) | (Bits(y) << 21) | Bits(z);
+
+    private static long Bits(double number) => (long)Math.IEEERemainder(number, 1 << 21) & 0x1FFFFF;
 
     internal readonly record struct Entry(int I, int J, Point3 Place, Point3 Normal, int Triangle, DrapeNodeKind Kind);
 }

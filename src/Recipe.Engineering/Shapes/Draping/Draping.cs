@@ -12,6 +12,10 @@ namespace Recipe.Engineering;
 /// Polymer Composites 2 (1981) 126.
 /// </para>
 /// <para>
+/// Past the rim the surface is continued without curvature, so that cells at the rim are whole and can be cut off: their shear is off by up to
+/// about the square of step over radius of curvature. Over a crease the net is as true as its step is short beside the crease's radius.
+/// </para>
+/// <para>
 /// It holds for woven cloth laid from the start outwards. It knows nothing of friction, of the hand that pushes threads aside, or of
 /// cloth that bridges a hollow. Cloth of one direction, tape, stitched cloth of one direction and mat do not behave as such a net: use
 /// a flattening of least distortion for mats.

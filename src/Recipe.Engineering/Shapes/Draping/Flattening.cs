@@ -78,16 +78,21 @@ public static class Flattening
         }
 
         List<int> seam = MeshCuts.BetweenRims(mesh);
-        FlatSheet uncut = new(mesh, RigidMap.Of(mesh, hinged), []);
         if (seam.Count == 0)
         {
-            return uncut;
+            return new FlatSheet(mesh, RigidMap.Of(mesh, hinged), []);
         }
 
         // A tube is opened; a sheet with a hole, which lies nearly as flat without, is left whole.
         MeshTopology open = MeshCuts.Cut(mesh, Enumerable.Range(0, mesh.Count), seam);
         Point2[] opened = HingeUnfolding.Of(open, out double left);
         FlatSheet tube = new(open, left < 1e-7 ? opened : RigidMap.Of(open, opened), MeshCuts.Lines(mesh, seam));
+        if (left < 1e-7 && !tube.Overlaps)
+        {
+            return tube;
+        }
+
+        FlatSheet uncut = new(mesh, RigidMap.Of(mesh, hinged), []);
         bool better = uncut.FoldOvers > tube.FoldOvers || (uncut.MeanChange > 0.005 && tube.MeanChange < uncut.MeanChange / 2);
         return better && !tube.Overlaps ? tube : uncut;
     }

@@ -60,7 +60,7 @@ internal static class OutlineShapes
             (Point2 at, Point2 after) = (points[i], points[(i + 1) % points.Count]);
             Point2 span = after - before;
             bool straight = (at - before).Norm <= tolerance
-                || (Math.Abs(Point2.Cross(at - before, span)) <= tolerance * span.Norm && Point2.Dot(at - before, after - at) > 0);
+                || ((after - at).Norm > tolerance && Math.Abs(Point2.Cross(at - before, span)) <= tolerance * span.Norm && Point2.Dot(at - before, after - at) > 0);
             if (!straight)
             {
                 kept.Add(at);

@@ -146,7 +146,7 @@ public static class PieceOutlines
         return (at - (way * (0.9 * OutlineShapes.ToRim(outline, at, way * -1))), at + (way * (0.9 * OutlineShapes.ToRim(outline, at, way))));
     }
 
-    /// <summary>The outline with fewer points, no point of it moved by more than a tolerance and no crossing made.</summary>
+    /// <summary>The outline with fewer points, none of its points farther from the new line than a tolerance.</summary>
     /// <remarks>Source: D. H. Douglas and T. K. Peucker, The Canadian Cartographer 10 (1973) 112.</remarks>
     /// <param name="outline">The outline.</param>
     /// <param name="tolerance">Greatest distance, 0 or more.</param>
@@ -155,7 +155,7 @@ public static class PieceOutlines
     {
         ArgumentNullException.ThrowIfNull(outline);
         double metres = Guard.NotNegative(tolerance.Meters, "m", nameof(tolerance));
-        ImmutableArray<Outline> simple = OutlineShapes.Outsides(TopologyPreservingSimplifier.Simplify(OutlineShapes.Shape(outline), metres));
+        ImmutableArray<Outline> simple = OutlineShapes.Outsides(DouglasPeuckerSimplifier.Simplify(OutlineShapes.Shape(outline), metres));
         return simple.IsEmpty ? outline : simple[0];
     }
 

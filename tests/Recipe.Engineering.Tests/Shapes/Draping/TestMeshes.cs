@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Recipe.Engineering.Tests;
 
 /// <summary>Small meshes of surfaces whose geometry is known in closed form.</summary>
@@ -81,8 +79,8 @@ internal static class TestMeshes
         Grid(parts, parts, (u, v) => new(along * (u - 0.5), across * (v - 0.5), 0));
 
     /// <summary>Part of a cylinder about the X axis, cloth on the outside; <paramref name="arc"/> in radians, centred on +Z.</summary>
-    internal static TriangleMesh CylinderArc(double radius, double length, double arc, int parts) =>
-        Grid(parts, parts, (u, v) => new(length * (u - 0.5), -radius * Math.Sin(arc * (0.5 - v)), radius * Math.Cos(arc * (0.5 - v))));
+    internal static TriangleMesh CylinderArc(double radius, double length, double arc, int parts, int? along = null) =>
+        Grid(along ?? parts, parts, (u, v) => new(length * (u - 0.5), -radius * Math.Sin(arc * (0.5 - v)), radius * Math.Cos(arc * (0.5 - v))));
 
     internal static TriangleMesh Saddle(double size, double curvature, int parts) =>
         Grid(parts, parts, (u, v) => new(size * (u - 0.5), size * (v - 0.5), curvature * size * size * (u - 0.5) * (v - 0.5)));
