@@ -1,5 +1,7 @@
-using UnitsNet;
+using Recipe.Engineering;
+using Recipe.Planning;
 using Recipe.Text.Findings;
+using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -15,7 +17,7 @@ public sealed class ClothLocks : Check
         Title = "Cloth sheared until it wrinkles",
         Reason = "Woven cloth follows a hollow by shearing. Beyond its locking angle it cannot, and stands in wrinkles or bridges.",
         Remedy = "Cut darts from the rim where it locks, take the cloth in pieces, begin in the deepest place, or take a cloth that shears more.",
-        Source = "pin-jointed net of inextensible threads (Mack and Taylor, J. Textile Inst. 47 (1956) T477)",
+        Source = "common practice; computed as a pin-jointed net of threads (Mack and Taylor, J. Textile Inst. 47 (1956) T477)",
         Exceptions = """
             Silent where less than 5 % of the ply is sheared that much, which is snipped at the rim, for mat and veil, and for unidirectional cloth, which opens instead.
             """,
@@ -79,31 +81,43 @@ public sealed class ClothLocks : Check
             return;
         }
 
-        foreach (var cloth in shape.Cloths)
+        ClothShear? worst = null;
+        var (share, others) = (0.0, 0);
+        foreach (var cloth in shape.Cloths.Where(cloth => cloth.StackLine < context.Plan.Stack.Length))
         {
-            var ply = context.Plan.Stack[cloth.StackLine].Item;
             if (cloth.Net.Value is not { } net)
             {
+                var ply = context.Plan.Stack[cloth.StackLine].Item;
                 context.NotChecked($"the cloth of {ply.Name} cannot be laid down from where it begins", context.Part.Drape?.Where ?? ply.Where);
                 continue;
             }
 
-            var locking = cloth.Locking.Value;
-            var beyond = net.ShearBeyond(locking).Share.DecimalFractions;
-            if (beyond < Little)
+            var beyond = net.ShearBeyond(cloth.Locking.Value).Share.DecimalFractions;
+            others += beyond >= Little ? 1 : 0;
+            if (beyond >= Little && beyond > share)
             {
-                continue;
+                (worst, share) = (cloth, beyond);
             }
-
-            var advice = net.Darts(locking);
-            var darts = advice is { StaysWithin: true, Darts: { Length: > 0 } cuts }
-                ? $"; {cuts.Length} darts from the rim, the deepest {Say.About(cuts.MaxBy(cut => cut.Depth)!.Depth)}, would keep it within"
-                : "";
-            context.Report(
-                ply.Where,
-                $"{ply.Name} is sheared by up to {Say.Number(Math.Round(net.GreatestShear.Degrees))} deg, and {cloth.Cloth.Name} begins to wrinkle at {Say.Number(locking.Degrees)} deg: {Say.Percent(Math.Round(beyond, 2))} of it{darts}",
-                Grounds.Sure.And<Angle>(cloth.Locking),
-                shape.Surface.Where is { } surface ? [new FindingLabel(surface, "on this surface")] : []);
         }
+
+        if (worst is { Net.Value: { } sheared })
+        {
+            Tell(context, shape, worst, sheared, share, others - 1);
+        }
+    }
+
+    private static void Tell(CheckContext context, ShapePlan shape, ClothShear cloth, DrapeNet net, double share, int others)
+    {
+        var ply = context.Plan.Stack[cloth.StackLine].Item;
+        var locking = cloth.Locking.Value;
+        var darts = net.Darts(locking) is { StaysWithin: true, Darts: { Length: > 0 } cuts }
+            ? $"; {cuts.Length} darts from the rim, the deepest {Say.About(cuts.MaxBy(cut => cut.Depth)!.Depth)}, would keep it within"
+            : "";
+        context.Report(
+            ply.Where,
+            $"{ply.Name} is sheared by up to {Say.Number(Math.Round(net.GreatestShear.Degrees))} deg, and {cloth.Cloth.Name} begins to wrinkle at "
+            + $"{Say.Number(locking.Degrees)} deg: {Say.Percent(Math.Round(share, 2))} of it{darts}{Say.More(others)}",
+            Grounds.Sure.And<Angle>(cloth.Locking),
+            shape.Surface.Where is { } surface ? [new FindingLabel(surface, "on this surface")] : []);
     }
 }

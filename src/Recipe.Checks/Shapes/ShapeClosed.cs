@@ -15,7 +15,7 @@ public sealed class ShapeClosed : Check
         Title = "Surface without a rim",
         Reason = "Cloth is laid on the face of a mould and ends at its rim. A closed body has no rim: it is the whole mould or the whole part.",
         Remedy = "Keep the face only: `region patch`, `region group` or `region above`.",
-        Source = "geometry",
+        Source = "common practice",
         Exceptions = """
             None.
             """,

@@ -16,7 +16,7 @@ public sealed class ShapeNotASurface : Check
         Title = "No surface in the file or profile",
         Reason = "What cannot be read cannot be measured, and a guess would be cut into cloth.",
         Remedy = "Save the file anew as STL, OBJ, PLY or 3MF; put the points of a profile in order.",
-        Source = "the formats themselves",
+        Source = "common practice; the formats themselves",
         Exceptions = """
             Silent while the file is missing or its unit is not said.
             """,

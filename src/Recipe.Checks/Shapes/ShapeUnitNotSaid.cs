@@ -16,7 +16,7 @@ public sealed class ShapeUnitNotSaid : Check
         Title = "Unit of the shape not said",
         Reason = "Files of triangles hold bare numbers: a lid of 300 mm and one of 300 inches are the same file.",
         Remedy = "Write `unit mm` (or `cm`, `m`, `in`, `ft`) behind the file.",
-        Source = "the STL, OBJ and PLY formats have no unit; 3MF has one",
+        Source = "common practice; the STL, OBJ and PLY formats have no unit; 3MF has one",
         Exceptions = """
             Silent for 3MF files, which say their unit.
             """,

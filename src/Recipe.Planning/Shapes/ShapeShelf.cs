@@ -65,7 +65,7 @@ internal static class ShapeShelf
         }
         catch (ArgumentException problem)
         {
-            return new(null, new ShapeTrouble(ShapeTroubleKind.BadProfile, Reason: problem is ArgumentOutOfRangeException ? "a size is out of range" : problem.Message.Split(" (Parameter", 2)[0]));
+            return new(null, new ShapeTrouble(ShapeTroubleKind.BadProfile, Reason: Said(problem)));
         }
 
         if (mesh is null)
@@ -94,6 +94,13 @@ internal static class ShapeShelf
 
         var model = new ShapeModel(mesh, reading, pull is { } direction ? Unit(direction) : null);
         return model.Measures.Boundaries.IsEmpty ? new(model, new ShapeTrouble(ShapeTroubleKind.Closed)) : new(model, null);
+    }
+
+    // As the rest of a sentence.
+    private static string Said(ArgumentException problem)
+    {
+        var text = problem is ArgumentOutOfRangeException ? "a size is out of its range" : problem.Message.Split(" (Parameter", 2)[0].TrimEnd('.');
+        return text.Length > 1 && !char.IsUpper(text[1]) ? char.ToLowerInvariant(text[0]) + text[1..] : text;
     }
 
     private static TriangleMesh? Read(MeshShape shape, out MeshReading? reading)
