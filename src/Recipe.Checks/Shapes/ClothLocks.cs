@@ -111,12 +111,12 @@ public sealed class ClothLocks : Check
         var ply = context.Plan.Stack[cloth.StackLine].Item;
         var locking = cloth.Locking.Value;
         var darts = net.Darts(locking) is { StaysWithin: true, Darts: { Length: > 0 } cuts }
-            ? $"; {cuts.Length} darts from the rim, the deepest {Say.About(cuts.MaxBy(cut => cut.Depth)!.Depth)}, would keep it within"
+            ? $"; {cuts.Length} darts of at most {Say.About(cuts.MaxBy(cut => cut.Depth)!.Depth)} would help"
             : "";
         context.Report(
             ply.Where,
-            $"{ply.Name} is sheared by up to {Say.Number(Math.Round(net.GreatestShear.Degrees))} deg, and {cloth.Cloth.Name} begins to wrinkle at "
-            + $"{Say.Number(locking.Degrees)} deg: {Say.Percent(Math.Round(share, 2))} of it{darts}{Say.More(others)}",
+            $"{ply.Name} is sheared by up to {Say.Number(Math.Round(net.GreatestShear.Degrees))} deg, {Say.Percent(Math.Round(share, 2))} of it past the "
+            + $"{Say.Number(locking.Degrees)} deg at which {cloth.Cloth.Name} wrinkles{darts}{Say.More(others)}",
             Grounds.Sure.And<Angle>(cloth.Locking),
             shape.Surface.Where is { } surface ? [new FindingLabel(surface, "on this surface")] : []);
     }

@@ -20,8 +20,7 @@ internal static class SvgWriter
     public static string Write(Drawing drawing)
     {
         var svg = new StringBuilder();
-        svg.Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"{N(drawing.WidthMm)}mm\" height=\"{N(drawing.HeightMm)}mm\" viewBox=\"0 0 {N(drawing.WidthMm)} {N(drawing.HeightMm)}\" font-family=\"{Face}\">\n")
-            .Append($"<title>{HtmlText.Escape(drawing.Title)}</title>\n<desc>{HtmlText.Escape(drawing.Description)}</desc>\n");
+        Open(svg, drawing.Title, drawing.Description, drawing.WidthMm, drawing.HeightMm);
         foreach (var fill in drawing.Shapes.Select(FillOf).Distinct().Order())
         {
             svg.Append(Pattern(drawing.Name, fill));
@@ -35,6 +34,30 @@ internal static class SvgWriter
 
         return svg.Append("</svg>").ToString();
     }
+
+    /// <summary>A drawing as a file whose shapes stand in named groups, so that a cutter can be told what each is; no fills but plain ones.</summary>
+    public static string WriteGroups(string title, string description, double widthMm, double heightMm, IEnumerable<(string Name, IEnumerable<Shape> Shapes)> groups)
+    {
+        var svg = new StringBuilder("<?xml version=\"1.0\" encoding=\"utf-8\"?>\n");
+        Open(svg, title, description, widthMm, heightMm);
+        foreach (var (name, shapes) in groups)
+        {
+            svg.Append($"<g id=\"{HtmlText.Escape(name)}\">\n");
+            foreach (var shape in shapes)
+            {
+                Append(svg, name, shape);
+                svg.Append('\n');
+            }
+
+            svg.Append("</g>\n");
+        }
+
+        return svg.Append("</svg>\n").ToString();
+    }
+
+    private static void Open(StringBuilder svg, string title, string description, double widthMm, double heightMm) => svg
+        .Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"{N(widthMm)}mm\" height=\"{N(heightMm)}mm\" viewBox=\"0 0 {N(widthMm)} {N(heightMm)}\" font-family=\"{Face}\">\n")
+        .Append($"<title>{HtmlText.Escape(title)}</title>\n<desc>{HtmlText.Escape(description)}</desc>\n");
 
     private static Fill FillOf(Shape shape) => shape switch
     {

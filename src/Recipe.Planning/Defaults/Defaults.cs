@@ -73,7 +73,7 @@ public static partial class Defaults
 
     /// <summary>Shear at which a woven cloth begins to wrinkle.</summary>
     public static readonly TradeDefault<Angle> LockingAngle = new(
-        "default.locking-angle", "shear at which a woven cloth begins to wrinkle", Angle.FromDegrees(40), "40 deg",
+        "default.locking-angle", "shear that wrinkles a woven cloth", Angle.FromDegrees(40), "40 deg",
         $"{Memory}: published 40 to 60 deg for plain and twill glass", "write `locking-angle 45 deg` in the cloth; pull a strip of it askew and measure");
 
     /// <summary>Angle between two faces that makes the edge between them sharp.</summary>

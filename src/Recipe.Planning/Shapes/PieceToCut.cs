@@ -20,7 +20,7 @@ public enum OutlineOrigin
     Surrounded,
 }
 
-/// <summary>A piece as it is cut, or one of the strips of it: X lies along the roll, seen from the bag side.</summary>
+/// <summary>A piece as it is cut, or one of the strips of it: X lies along the roll, seen with the right side of the cloth up.</summary>
 public sealed record PieceToCut
 {
     /// <summary>What is written on it: the letter of the cut list, and the number of the strip when there are several.</summary>
@@ -58,6 +58,9 @@ public sealed record PieceToCut
 
     /// <summary>Where its mark has room, m.</summary>
     public required Point2 Label { get; init; }
+
+    /// <summary>Whether it is drawn with the face up that goes to the mould, because the right side of the cloth does.</summary>
+    public bool MouldSideUp { get; init; }
 
     /// <summary>Share of the surface that the outline leaves out because the cloth does not reach it; 0 when it covers all.</summary>
     public double Uncovered { get; init; }

@@ -41,7 +41,9 @@ public static class PiecesToCut
         var count = size.Count / Math.Max(1, size.Strips);
         foreach (var (outline, origin, trim, uncovered, part) in Whole(plan, size, ply))
         {
-            var simple = PieceOutlines.Simplified(outline, Fine);
+            // The roll lies on the table with its right side up. Where that side goes to the mould, the piece is cut as the mould sees it.
+            var faceDown = ply.Face == PlyFace.Down;
+            var simple = PieceOutlines.Simplified(faceDown ? outline.Mirrored() : outline, Fine);
             var strips = nest.UsableWidth is { } width && size.Turn != NestTurn.Quarter && simple.Across > width.Value.Meters * (1 + 1e-9)
                 ? Strips(plan, ply, line, simple, width.Value)
                 : [simple];
@@ -66,6 +68,7 @@ public static class PiecesToCut
                     Warp = ply.Material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil ? null : PieceOutlines.WarpArrow(piece, Angle.Zero),
                     Label = label,
                     Uncovered = uncovered,
+                    MouldSideUp = faceDown,
                 };
             }
         }

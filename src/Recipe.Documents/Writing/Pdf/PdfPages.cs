@@ -42,7 +42,8 @@ internal static class PdfPages
 
     private readonly record struct Area(double Width, double Height);
 
-    private static (double Width, double Height) SizeOf(Document document)
+    /// <summary>Width and height of a page, mm.</summary>
+    internal static (double Width, double Height) SizeOf(Document document)
     {
         var (width, height) = document.Paper == PaperSize.Letter ? (215.9, 279.4) : (210.0, 297.0);
         return document.Landscape ? (height, width) : (width, height);

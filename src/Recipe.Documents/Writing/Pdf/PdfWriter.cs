@@ -12,7 +12,10 @@ namespace Recipe.Documents.Writing.Pdf;
 /// </summary>
 internal static class PdfWriter
 {
-    public static byte[] Write(IReadOnlyList<Document> documents)
+    public static byte[] Write(IReadOnlyList<Document> documents) => Write(documents, PdfPages.Of);
+
+    /// <summary>Papers that are laid on pages in another way than most.</summary>
+    public static byte[] Write(IReadOnlyList<Document> documents, Func<Document, PdfPaper> lay)
     {
         if (documents.Count == 0)
         {
@@ -38,7 +41,7 @@ internal static class PdfWriter
         foreach (var document in documents)
         {
             // One after the other: what is laid on pages takes much more room than what is written of it.
-            Add(pdf, PdfPages.Of(document), operators, faces, resources);
+            Add(pdf, lay(document), operators, faces, resources);
         }
 
         var fonts = new PdfDictionary(pdf);

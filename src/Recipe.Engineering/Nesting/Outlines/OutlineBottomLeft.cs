@@ -7,10 +7,23 @@ namespace Recipe.Engineering;
 /// </remarks>
 internal static class OutlineBottomLeft
 {
-    internal static OutlineLayout Lay(OutlineWork work, int[] order)
+    private const long WorkOfOne = 100;
+
+    /// <summary>All pieces, in the order given.</summary>
+    internal static OutlineLayout Lay(OutlineWork work, int[] order) => Lay(work, order, new OutlineLayout(work.Items.Count), 0);
+
+    /// <summary>All pieces, the first of the order as they lie in a layout that begins with the same ones.</summary>
+    internal static OutlineLayout Lay(OutlineWork work, int[] order, OutlineLayout like, int same)
     {
+        // Work even where nothing is in the way: a search that counts it ends.
+        work.Obstacles.Count(order.Length * WorkOfOne);
         var layout = new OutlineLayout(work.Items.Count);
-        for (int i = 0; i < order.Length; i++)
+        foreach (int item in order.AsSpan(0, same))
+        {
+            layout.Place(item, like.Pose[item], like.Stock[item], like.X[item], like.Y[item]);
+        }
+
+        for (int i = same; i < order.Length; i++)
         {
             Lay(work, layout, order.AsSpan(0, i), order[i]);
         }

@@ -1,15 +1,17 @@
+using System.Runtime.InteropServices;
+
 namespace Recipe.Engineering;
 
 /// <summary>One region that the origin of a moved piece may not enter, at its place on the roll.</summary>
 internal readonly record struct OutlineObstacle(NoFitPart Part, double Dx, double Dy, double Weight)
 {
-    internal double XMin => Dx + Part.XMin;
+    internal double XMin { get; } = Dx + Part.XMin;
 
-    internal double XMax => Dx + Part.XMax;
+    internal double XMax { get; } = Dx + Part.XMax;
 
-    internal double YMin => Dy + Part.YMin;
+    internal double YMin { get; } = Dy + Part.YMin;
 
-    internal double YMax => Dy + Part.YMax;
+    internal double YMax { get; } = Dy + Part.YMax;
 
     internal double Depth(double x, double y) => Part.Depth(x - Dx, y - Dy);
 }
@@ -94,7 +96,7 @@ internal sealed class OutlineObstacles
         while (moved)
         {
             moved = false;
-            foreach (OutlineObstacle obstacle in _all)
+            foreach (ref readonly OutlineObstacle obstacle in CollectionsMarshal.AsSpan(_all))
             {
                 Steps++;
                 if (obstacle.XMin > x - Slack)

@@ -4,8 +4,8 @@ namespace Recipe.Engineering;
 internal sealed class OutlineSearch(OutlineWork work, OutlineLayout first, Action<OutlineLayout> better)
 {
     // Share of the work for orders; the rest goes into shortening.
-    private const double ShareOfOrders = 0.15;
-    private const double FirstCut = 0.02;
+    private const double ShareOfOrders = 0.65;
+    private const double FirstCut = 0.005;
     private const double LastCut = 0.0005;
 
     /// <summary>The best layout so far.</summary>
@@ -62,7 +62,7 @@ internal sealed class OutlineSearch(OutlineWork work, OutlineLayout first, Actio
             int[] next = [.. current];
             (int i, int j) = (work.Next(next.Length), work.Next(next.Length));
             (next[i], next[j]) = (next[j], next[i]);
-            OutlineLayout layout = OutlineBottomLeft.Lay(work, next);
+            OutlineLayout layout = OutlineBottomLeft.Lay(work, next, its!, Math.Min(i, j));
             Offer(layout);
             (current, its) = work.IsBetter(its!, layout) ? (current, its) : (next, layout);
         }

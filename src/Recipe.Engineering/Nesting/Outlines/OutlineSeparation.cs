@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Recipe.Engineering;
 
 /// <summary>
@@ -10,15 +12,20 @@ namespace Recipe.Engineering;
 /// </remarks>
 internal sealed class OutlineSeparation
 {
-    private const int EvenLines = 8;
-    private const int EdgeLines = 10;
+    private const int EvenLines = 12;
+    private const int EdgeLines = 12;
+    private const int Looks = 6;
     private const int MostRounds = 60;
+    private const double Decay = 0.95;
+    private const double LeastGrowth = 1.2;
+    private const double MostGrowth = 2;
 
     private readonly OutlineWork _work;
     private readonly OutlineRoll _roll;
     private readonly int[] _items;
     private readonly double[,] _weights;
     private readonly List<(double From, double To, int Obstacle)> _onLine = [];
+    private readonly List<(double X, double Weight)> _ends = [];
 
     internal OutlineSeparation(OutlineWork work, int roll, int[] items)
     {
@@ -95,10 +102,18 @@ internal sealed class OutlineSeparation
             }
         }
 
-        _work.Obstacles.Count(_items.Length * (long)_items.Length / 4);
+        _work.Obstacles.Count(_items.Length * (long)_items.Length);
+        for (int a = 0; a < _items.Length; a++)
+        {
+            for (int b = 0; b < _items.Length; b++)
+            {
+                _weights[a, b] = Math.Max(_weights[a, b] * Decay, 1);
+            }
+        }
+
         foreach ((int a, int b, double depth) in depths)
         {
-            _weights[a, b] += depth / most;
+            _weights[a, b] *= (LeastGrowth + ((MostGrowth - LeastGrowth) * depth / most)) / Decay;
             _weights[b, a] = _weights[a, b];
         }
 
@@ -132,11 +147,11 @@ internal sealed class OutlineSeparation
                 }
             }
 
-            void Try(double y)
+            void Try(double y, double near, double far)
             {
                 if (y >= 0 && y <= roomY && best > 0)
                 {
-                    (double cost, double x) = OnLine(y, roomX, best);
+                    (double cost, double x) = OnLine(y, Math.Max(near, 0), Math.Min(far, roomX), best);
                     if (cost < best)
                     {
                         (best, bestPose, bestX, bestY) = (cost, pose, x, y);
@@ -144,25 +159,31 @@ internal sealed class OutlineSeparation
                 }
             }
 
-            Try(Math.Clamp(layout.Y[item], 0, roomY));
-            for (int i = 0; i < EvenLines; i++)
+            if (turn == 0 && layout.X[item] <= roomX)
             {
-                Try(roomY * _work.Share());
+                (best, bestX, bestY) = (Here(layout.X[item], layout.Y[item]), layout.X[item], layout.Y[item]);
             }
 
-            Try(0);
-            Try(roomY);
+            Try(Math.Clamp(layout.Y[item], 0, roomY), 0, roomX);
+            for (int i = 0; i < EvenLines; i++)
+            {
+                Try(roomY * (i + _work.Share()) / EvenLines, 0, roomX);
+            }
+
+            Try(0, 0, roomX);
+            Try(roomY, 0, roomX);
             for (int i = 0; i < EdgeLines && obstacles.All.Count > 0; i++)
             {
                 OutlineObstacle one = obstacles.All[_work.Next(obstacles.All.Count)];
-                Try(_work.Next(2) == 0 ? one.YMin : one.YMax);
+                Try(_work.Next(2) == 0 ? one.YMin : one.YMax, 0, roomX);
             }
 
-            for (double step = roomY / 8; step > 1e-4 && bestPose == pose; step /= 3)
+            // Round the best so far, nearer and nearer.
+            for (double step = position.Across / 3; step > 1e-4 && bestPose == pose; step /= 2.5)
             {
-                (double below, double above) = (bestY - step, bestY + step);
-                Try(below);
-                Try(above);
+                (double x, double below, double above) = (bestX, bestY - step, bestY + step);
+                Try(below, x - (3 * step), x + (3 * step));
+                Try(above, x - (3 * step), x + (3 * step));
             }
         }
 
@@ -170,60 +191,95 @@ internal sealed class OutlineSeparation
     }
 
     // The place of least weighted depth on a line. Depth in a convex region is concave along a line, so that it is least at an end of a
-    // stretch.
-    private (double Cost, double X) OnLine(double y, double room, double below)
+    // stretch; only the ends at which least weight lies are looked at closer.
+    private (double Cost, double X) OnLine(double y, double near, double far, double below)
     {
-        List<OutlineObstacle> all = _work.Obstacles.All;
+        Span<OutlineObstacle> all = CollectionsMarshal.AsSpan(_work.Obstacles.All);
         _onLine.Clear();
-        for (int i = 0; i < all.Count; i++)
+        _ends.Clear();
+        for (int i = 0; i < all.Length; i++)
         {
-            OutlineObstacle obstacle = all[i];
-            if (y > obstacle.YMin + OutlineObstacles.Slack && y < obstacle.YMax - OutlineObstacles.Slack && obstacle.XMin < room && obstacle.XMax > 0)
+            ref readonly OutlineObstacle obstacle = ref all[i];
+            if (y > obstacle.YMin + OutlineObstacles.Slack && y < obstacle.YMax - OutlineObstacles.Slack && obstacle.XMin < far && obstacle.XMax > near)
             {
                 (double from, double to) = obstacle.Part.Stretch(y - obstacle.Dy);
-                if (to - from > 2 * OutlineObstacles.Slack)
+                if (to - from > 2 * OutlineObstacles.Slack && from + obstacle.Dx < far && to + obstacle.Dx > near)
                 {
                     _onLine.Add((from + obstacle.Dx, to + obstacle.Dx, i));
+                    _ends.Add((from + obstacle.Dx, obstacle.Weight));
+                    _ends.Add((to + obstacle.Dx, -obstacle.Weight));
                 }
             }
+        }
+
+        _ends.Add((near, 0));
+        _ends.Add((far, 0));
+        _ends.Sort();
+        Span<(double Weight, double X)> least = stackalloc (double, double)[Looks];
+        least.Fill((double.PositiveInfinity, 0));
+        double weight = 0;
+        for (int i = 0; i < _ends.Count;)
+        {
+            // What ends at a place no longer lies on it, what begins there does not yet.
+            double x = _ends[i].X, begins = 0;
+            for (; i < _ends.Count && _ends[i].X <= x + OutlineObstacles.Slack; i++)
+            {
+                (weight, begins) = _ends[i].Weight < 0 ? (weight + _ends[i].Weight, begins) : (weight, begins + _ends[i].Weight);
+            }
+
+            if (x >= near && x <= far && weight < least[^1].Weight)
+            {
+                int place = Looks - 1;
+                for (; place > 0 && least[place - 1].Weight > weight; place--)
+                {
+                    least[place] = least[place - 1];
+                }
+
+                least[place] = (weight, x);
+            }
+
+            weight += begins;
         }
 
         (double best, double at) = (below, 0);
-        Offer(0);
-        Offer(room);
-        foreach ((double from, double to, _) in _onLine)
+        foreach ((double most, double x) in least)
         {
-            Offer(from);
-            Offer(to);
+            double cost = double.IsInfinity(most) ? double.PositiveInfinity : Cost(x, y, best);
+            (best, at) = cost < best ? (cost, x) : (best, at);
         }
 
-        _work.Obstacles.Count((all.Count / 2) + (_onLine.Count * (long)_onLine.Count / 4));
+        _work.Obstacles.Count((all.Length / 2) + (_onLine.Count * 8L));
         return (best, at);
+    }
 
-        void Offer(double x)
+    private double Here(double x, double y)
+    {
+        double cost = 0;
+        foreach (ref readonly OutlineObstacle obstacle in CollectionsMarshal.AsSpan(_work.Obstacles.All))
         {
-            if (x < 0 || x > room)
-            {
-                return;
-            }
+            cost += obstacle.Weight * obstacle.Depth(x, y);
+        }
 
-            double cost = 0;
-            foreach ((double from, double to, int i) in _onLine)
+        return cost;
+    }
+
+    // Infinite when it is not below a limit.
+    private double Cost(double x, double y, double below)
+    {
+        double cost = 0;
+        foreach ((double from, double to, int i) in _onLine)
+        {
+            if (x > from + OutlineObstacles.Slack && x < to - OutlineObstacles.Slack)
             {
-                if (x > from + OutlineObstacles.Slack && x < to - OutlineObstacles.Slack)
+                OutlineObstacle obstacle = _work.Obstacles.All[i];
+                cost += obstacle.Weight * obstacle.Depth(x, y);
+                if (cost >= below)
                 {
-                    cost += all[i].Weight * all[i].Depth(x, y);
-                    if (cost >= best)
-                    {
-                        return;
-                    }
+                    return double.PositiveInfinity;
                 }
             }
-
-            if (cost < best)
-            {
-                (best, at) = (cost, x);
-            }
         }
+
+        return cost;
     }
 }
