@@ -26,6 +26,7 @@ internal static class CommandLine
             HistoryCommand.Create(terminal),
             LearnCommand.Create(terminal),
             ShapeCommand.Create(terminal),
+            CutCommand.Create(terminal),
             StockCommand.Create(terminal),
             GitCommand.Create(terminal),
             LspCommand.Create(terminal),

@@ -13,6 +13,7 @@ public static class PiecesToCut
     private const double Enough = 0.98;
 
     private static readonly Length Fine = Length.FromMillimeters(0.2);
+    private static readonly Length FarFromTexts = Length.FromMillimeters(18);
     private static readonly Length DeepestNotch = Length.FromMillimeters(5);
     private static readonly Length LeastTrimForNotches = Length.FromMillimeters(8);
 
@@ -50,7 +51,8 @@ public static class PiecesToCut
             for (var i = 0; i < strips.Length; i++)
             {
                 var piece = strips[i];
-                var label = LabelPlace.In(piece).At;
+                var place = LabelPlace.In(piece);
+                var label = place.At;
                 ImmutableArray<PieceNotch> notches = trim >= LeastTrimForNotches && strips.Length == 1 ? PieceOutlines.AxisNotches(piece, label) : [];
                 var depth = UnitMath.Min(DeepestNotch, trim / 2);
                 yield return new PieceToCut
@@ -65,13 +67,22 @@ public static class PiecesToCut
                     MirrorImages = size.Mirrored ? count / 2 : 0,
                     Turn = size.Turn,
                     Notches = notches,
-                    Warp = ply.Material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil ? null : PieceOutlines.WarpArrow(piece, Angle.Zero),
+                    Warp = ply.Material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil ? null : Beside(PieceOutlines.WarpArrow(piece, Angle.Zero), place),
                     Label = label,
                     Uncovered = uncovered,
                     MouldSideUp = faceDown,
                 };
             }
         }
+    }
+
+    // The arrow lies beside the texts and not under them, and is shorter for it, since the piece is narrower there.
+    private static (Point2 Tail, Point2 Head) Beside((Point2 Tail, Point2 Head) arrow, LabelPlace label)
+    {
+        const double shorter = 0.35;
+        var (middle, half) = ((arrow.Tail + arrow.Head) * 0.5, (arrow.Head - arrow.Tail) * shorter);
+        var aside = new Point2(middle.X, middle.Y - Math.Min(FarFromTexts.Meters, label.Clearance.Meters * 0.4));
+        return (aside - half, aside + half);
     }
 
     private static ImmutableArray<Outline> Strips(Plan plan, PlyItem ply, int line, Outline outline, Length width)
