@@ -179,7 +179,7 @@ public sealed class CutPlanTests(ITestOutputHelper output)
             {
                 var found = tiles.Tiles.SelectMany(tile => tile.Shapes.OfType<TextShape>()).Where(text => text.Text == word).ToList();
                 Assert.InRange(found.Count, 1, 4);
-                Assert.All(found, text => Assert.True(new Box(10, 22, 190, 265).Holds(Canvas.BoxOf(text)), $"{word} at {x}"));
+                Assert.All(found, text => Assert.True(new Box(10 - 1e-6, 22 - 1e-6, 190 + 2e-6, 265 + 2e-6).Holds(Canvas.BoxOf(text)), $"{word} at {x}"));
             }
         }
     }
