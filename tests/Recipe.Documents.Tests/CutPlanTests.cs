@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
@@ -165,6 +164,23 @@ public sealed class CutPlanTests(ITestOutputHelper output)
             }
 
             Assert.All(tile.Shapes.OfType<PathShape>().SelectMany(shape => shape.Points), at => Assert.True(at.X >= CutTiles.Margin - 1e-9 && at.X <= width - CutTiles.Margin + 1e-9 && at.Y <= height - CutTiles.Margin + 1e-9));
+        }
+    }
+
+    // Wherever a letter lies, on a seam too, it stands whole on a tile.
+    [Fact]
+    public void Every_text_stands_whole_on_some_tile()
+    {
+        for (var x = 150.0; x < 250; x += 5)
+        {
+            var sheet = new CutSheet("roll", Mm(400), Mm(400), [new CutPiece(Points((50, 50), (350, 50), (350, 350), (50, 350)), Marks(x, x), "A", "a long name of a ply", false, true)]);
+            var tiles = new CutTiles(new CutPlan("Lid", [sheet]), sheet, 210, 297);
+            foreach (var word in (string[])["A", "a long name of a ply", "mould side up"])
+            {
+                var found = tiles.Tiles.SelectMany(tile => tile.Shapes.OfType<TextShape>()).Where(text => text.Text == word).ToList();
+                Assert.InRange(found.Count, 1, 4);
+                Assert.All(found, text => Assert.True(new Box(10 - 1e-6, 22 - 1e-6, 190 + 2e-6, 265 + 2e-6).Holds(Canvas.BoxOf(text)), $"{word} at {x}"));
+            }
         }
     }
 

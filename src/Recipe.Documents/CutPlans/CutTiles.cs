@@ -106,9 +106,9 @@ internal sealed class CutTiles
         shapes.Add(PathShape.Box(Margin, Margin + Head, _window.Width, _window.Height, new Pen(0.15, Dashed: true)));
         foreach (var cut in _shapes)
         {
-            if (cut.Shape is TextShape text && window.Holds(Canvas.BoxOf(text)))
+            if (cut.Shape is TextShape text && Held(text, tile) is { } held)
             {
-                shapes.Add(text with { At = new(text.At.X + dx, text.At.Y + dy) });
+                shapes.Add(held with { At = new(held.At.X + dx, held.At.Y + dy) });
             }
             else if (cut.Shape is PathShape path)
             {
@@ -124,6 +124,26 @@ internal sealed class CutTiles
         }
 
         return shapes.ToImmutable();
+    }
+
+    // A text that no tile holds whole moves into the first that holds its place, so that no piece goes without its letter.
+    private TextShape? Held(TextShape text, CutTile tile)
+    {
+        var (box, window) = (Canvas.BoxOf(text), tile.Window);
+        if (window.Holds(box))
+        {
+            return text;
+        }
+
+        var first = Tiles.FirstOrDefault(one => one.Window.Holds(new Box(text.At.X, text.At.Y, 0, 0)));
+        if (first is null || (first.Column, first.Row) != (tile.Column, tile.Row) || Tiles.Any(one => one.Window.Holds(box)))
+        {
+            return null;
+        }
+
+        var x = Math.Clamp(box.X, window.X, Math.Max(window.X + window.Width - box.Width, window.X));
+        var y = Math.Clamp(box.Y, window.Y, Math.Max(window.Y + window.Height - box.Height, window.Y));
+        return text with { At = new(text.At.X + x - box.X, text.At.Y + y - box.Y) };
     }
 
     /// <summary>Where the crosses of a tile stand on the sheet: two in the middle of each overlap with a tile that is printed too.</summary>

@@ -38,7 +38,7 @@ public class OutlineNestingTests
 
     private static Length M(double value) => Length.FromMeters(value);
 
-    private static OutlineNestSettings Settings(double gap = 0, long steps = 1_000_000, ulong seed = 1) => new(M(gap), seed, steps);
+    private static OutlineNestSettings Settings(double gap = 0, long steps = 400_000, ulong seed = 1) => new(M(gap), seed, steps);
 
     private static Outline Points(params (double X, double Y)[] points) => new([.. points.Select(at => new Point2(at.X, at.Y))]);
 
@@ -115,7 +115,7 @@ public class OutlineNestingTests
             new OutlinePiece(Round(5 + (i % 3), i, k => 0.6 + (0.1 * ((k * (i + 2)) % 5)), 0.1 + (0.01 * i), 0.15), 1, NestTurn.Half, KitOrder: i % 4))];
         ImmutableArray<RollStock> stock = [new("roll", M(0.8))];
         var heard = new List<OutlineNest>();
-        OutlineNest last = OutlineNesting.Nest(pieces, stock, Settings(0.004, 8_000_000), new Hearing(heard));
+        OutlineNest last = OutlineNesting.Nest(pieces, stock, Settings(0.004, 4_000_000), new Hearing(heard));
         Assert.InRange(heard.Count, 2, 10_000);
         Assert.All(heard, nest => Valid(pieces, stock, nest, 0.004));
         Assert.All(heard.Zip(heard.Skip(1)), pair => Assert.True(pair.Second.Uses[0].LengthUsed.Meters <= pair.First.Uses[0].LengthUsed.Meters + 1e-9));
@@ -138,7 +138,7 @@ public class OutlineNestingTests
                 OutlineNest hardly = OutlineNesting.Nest(pieces, stock, Settings(0.002, 0));
                 Assert.True(once.Uses[0].LengthUsed.Meters <= hardly.Uses[0].LengthUsed.Meters + 1e-9);
             },
-            iter: 20);
+            iter: 6);
     }
 
     // Two angles of 300 mm with legs of 100 mm, one turned round, close up to 300 x 400 mm; one behind the other they need 600 mm.
@@ -164,8 +164,9 @@ public class OutlineNestingTests
     [Fact]
     public void Oblique_triangles_make_parallelograms()
     {
+        // Nothing lies in the two end triangles of 100 x 200 mm.
         OutlineNest nest = Lay([new(Points((0, 0), (0.3, 0), (0.1, 0.2)), 6, NestTurn.Half)], 0.2);
-        Assert.InRange(nest.Uses[0].LengthUsed.Meters, 0.9, 1.0 + 1e-6);
+        Assert.Equal(1.0, nest.Uses[0].LengthUsed.Meters, 6);
     }
 
     // A rectangle cut up from edge to edge: its own length is the shortest.
@@ -177,11 +178,11 @@ public class OutlineNestingTests
     public void It_comes_near_the_known_shortest_of_a_rectangle_cut_up(int count, double worst)
     {
         double most = 0;
-        for (ulong seed = 1; seed <= 4; seed++)
+        for (ulong seed = 1; seed <= 3; seed++)
         {
             ImmutableArray<(double Along, double Across)> boxes = CutUp(seed, count);
             OutlineNest nest = OutlineNesting.Nest(
-                [.. boxes.Select(box => new OutlinePiece(Box(box.Along, box.Across), 1, NestTurn.None))], [new("roll", M(1.2))], Settings(steps: 3_000_000));
+                [.. boxes.Select(box => new OutlinePiece(Box(box.Along, box.Across), 1, NestTurn.None))], [new("roll", M(1.2))], Settings(steps: 1_500_000));
             double length = nest.Uses[0].LengthUsed.Meters;
             Assert.True(length >= 2 - 1e-8);
             Nest rectangles = RollNesting.Pack([.. boxes.Select(box => new NestPiece(M(box.Along), M(box.Across), 1, NestTurn.None))], M(1.2), Length.Zero);

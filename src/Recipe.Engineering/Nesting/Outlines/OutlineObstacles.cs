@@ -109,6 +109,8 @@ internal sealed class OutlineObstacles
                     continue;
                 }
 
+                // Round pieces have many half planes.
+                Steps += obstacle.Part.Size / 8;
                 (double from, double to) = obstacle.Part.Stretch(y - obstacle.Dy);
                 if (from + obstacle.Dx < x - Slack && to + obstacle.Dx > x + Slack)
                 {
