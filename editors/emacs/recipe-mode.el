@@ -42,8 +42,8 @@
 
 (defconst recipe--blocks
   '(;; words: blocks
-    "hardener" "kinetics" "planned" "prepreg" "release" "wet-out" "finish" "infuse" "safety" "vacuum" "plies"
-    "cure" "join" "bag" "mix"
+    "hardener" "kinetics" "planned" "prepreg" "release" "surface" "wet-out" "finish" "infuse" "safety" "vacuum"
+    "plies" "cure" "join" "bag" "mix"
     ;; end of words
     ))
 
@@ -52,28 +52,28 @@
     "glass-transition-limit" "compressive-strength" "transverse-expansion" "minimum-temperature"
     "pulls-since-release" "transverse-modulus" "mould-temperature" "resin-temperature" "glass-transition"
     "heat-of-reaction" "heat-stabilised" "pre-accelerated" "inner-diameter" "self-releasing" "store-humidity"
-    "fibre-content" "gauge-checked" "resin-content" "shear-modulus" "stays-in-part" "thermocouples"
-    "areal-weight" "fibre-angles" "permeability" "release-film" "resin-pickup" "resin-uptake" "sealant-tape"
-    "strain-limit" "check-valve" "disposition" "flow-medium" "largest-pot" "perforation" "roll-length"
-    "ventilation" "clamp-feed" "cures-with" "feed-lines" "heat-limit" "laminators" "leak-check" "post-cured"
-    "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life" "stick-test" "warp-share" "bond-line"
-    "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure" "post-cure"
-    "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film" "breather"
-    "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture"
-    "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid" "quantity"
-    "revision" "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density"
-    "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare"
-    "process" "replace" "reserve" "service" "stagger" "support" "surface" "abrade" "accept" "action" "binder"
-    "choose" "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard"
-    "helper" "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "remove" "sample" "scrape" "settle"
-    "signed" "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth"
-    "coats" "debag" "degas" "draft" "drill" "edges" "fibre" "gauge" "lasts" "limit" "mixed" "mould" "night"
-    "other" "paint" "paper" "parts" "price" "prime" "pulls" "resin" "scale" "scarf" "sheet" "spare" "start"
-    "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width" "axis" "bond" "caul" "cell"
-    "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load" "loss" "mass" "note" "oven"
-    "pace" "path" "peel" "port" "pots" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step" "stir" "tape"
-    "thaw" "time" "tray" "trim" "used" "vent" "wait" "want" "wash" "add" "cup" "cut" "dry" "kit" "off" "pot"
-    "use" "by"
+    "fibre-content" "gauge-checked" "locking-angle" "resin-content" "shear-modulus" "stays-in-part"
+    "thermocouples" "areal-weight" "fibre-angles" "permeability" "release-film" "resin-pickup" "resin-uptake"
+    "sealant-tape" "strain-limit" "check-valve" "disposition" "flow-medium" "largest-pot" "perforation"
+    "roll-length" "ventilation" "clamp-feed" "cures-with" "feed-lines" "heat-limit" "laminators" "leak-check"
+    "post-cured" "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life" "stick-test" "warp-share"
+    "bond-line" "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure"
+    "post-cure" "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film"
+    "breather" "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover"
+    "moisture" "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid"
+    "quantity" "revision" "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould"
+    "density" "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson"
+    "prepare" "process" "replace" "reserve" "section" "service" "stagger" "support" "abrade" "accept" "action"
+    "binder" "choose" "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves"
+    "hazard" "helper" "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "region" "remove" "sample"
+    "scrape" "settle" "signed" "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed"
+    "cause" "cloth" "coats" "debag" "degas" "draft" "drape" "drill" "edges" "fibre" "gauge" "lasts" "limit"
+    "mixed" "mould" "night" "other" "paint" "paper" "parts" "point" "price" "prime" "pulls" "resin" "scale"
+    "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh"
+    "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left"
+    "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pull" "pump" "ramp" "rise" "room"
+    "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "want" "wash"
+    "add" "cup" "cut" "dry" "kit" "off" "pot" "use" "by"
     ;; end of words
     ))
 
@@ -81,12 +81,13 @@
   '(;; words: clauses
     "resin-content" "join-lines" "laminators" "perforated" "thickness" "unwrapped" "absolute" "at-least"
     "diameter" "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because"
-    "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "overlap" "reached"
-    "smaller" "support" "beyond" "covers" "lasted" "length" "opened" "pieces" "reused" "sealed" "source"
-    "vacuum" "volume" "weight" "within" "after" "below" "coats" "depth" "every" "holds" "limit" "parts" "resin"
-    "solid" "steps" "strip" "under" "until" "width" "band" "face" "from" "like" "mass" "over" "pull" "rise"
-    "sits" "size" "span" "step" "then" "trim" "wait" "with" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no"
-    "of" "on" "to"
+    "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "laid-on" "overlap"
+    "reached" "smaller" "support" "across" "beyond" "covers" "height" "lasted" "length" "offcut" "opened"
+    "pieces" "radius" "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below"
+    "coats" "depth" "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width"
+    "at-x" "at-y" "at-z" "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span"
+    "step" "then" "trim" "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on"
+    "to"
     ;; end of words
     ))
 
@@ -97,13 +98,14 @@
     "press-across" "accelerator" "liquid-film" "orientation" "clock-left" "paraboloid" "softens-at"
     "structural" "times-over" "vinylester" "wet-in-wet" "anhydride" "breathing" "extracted" "pin-prick"
     "polyester" "to-vacuum" "breather" "cosmetic" "cure-end" "cylinder" "emulsion" "enclosed" "material"
-    "outdoors" "peroxide" "phenolic" "released" "repaired" "seasoned" "stitched" "by-heat" "demould" "grooved"
-    "indoors" "infused" "mineral" "pigment" "prepreg" "repeats" "sawdust" "solvent" "stretch" "warning"
-    "across" "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random"
-    "repair" "along" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "least" "light" "patch" "plain"
-    "press" "scrap" "shear" "sheet" "water" "waxed" "white" "area" "bare" "both" "cone" "core" "cost" "dark"
-    "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "most" "none" "open" "part" "pots" "rags"
-    "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "up" "us"
+    "outdoors" "peroxide" "phenolic" "released" "repaired" "revolved" "seasoned" "stitched" "between" "by-heat"
+    "demould" "grooved" "indoors" "infused" "mineral" "minus-x" "minus-y" "minus-z" "pigment" "prepreg"
+    "repeats" "sawdust" "solvent" "stretch" "warning" "advice" "bagged" "filler" "flange" "flying" "insert"
+    "letter" "medium" "metric" "powder" "random" "repair" "above" "amine" "apart" "clean" "cured" "debag"
+    "epoxy" "error" "front" "group" "least" "light" "patch" "plain" "press" "scrap" "shear" "sheet" "swept"
+    "water" "waxed" "white" "area" "back" "bare" "both" "cone" "core" "cost" "dark" "disc" "down" "even" "feed"
+    "fill" "flat" "foam" "hand" "heat" "mesh" "most" "none" "open" "part" "pots" "rags" "room" "slit" "tray"
+    "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
     ;; end of words
     ))
 

@@ -100,6 +100,7 @@ public sealed class CutPlanTests(ITestOutputHelper output)
         const string read = """
             import sys
             import ezdxf
+            from ezdxf.lldxf.encoding import decode_dxf_unicode
             doc = ezdxf.readfile(sys.argv[1])
             faults = doc.audit().errors
             print("version", doc.dxfversion, "faults", len(faults))
@@ -107,7 +108,7 @@ public sealed class CutPlanTests(ITestOutputHelper output)
                 if e.dxftype() == "POLYLINE":
                     print(e.dxf.layer, e.is_closed, " ".join("%g,%g" % (v.dxf.location.x, v.dxf.location.y) for v in e.vertices))
                 elif e.dxftype() == "TEXT":
-                    print("TEXT", ascii(e.dxf.text))
+                    print("TEXT", ascii(decode_dxf_unicode(e.dxf.text)))
             """;
         if (!File.Exists(python) || !Works(python, "-c", "import ezdxf"))
         {

@@ -150,7 +150,7 @@ public sealed class PaperTests
             foreach (var (kind, format) in Written)
             {
                 Assert.NotEmpty(Papers.Write(Bare.Of(process), kind, format));
-                Assert.True(kind.AppliesTo(Bare.Of(process)) || process == Model.Process.Hand || kind == Papers.ChangeNote);
+                Assert.True(kind.AppliesTo(Bare.Of(process)) || process == Model.Process.Hand || kind == Papers.ChangeNote || kind == Papers.Shape);
             }
         }
     }

@@ -70,6 +70,7 @@ public class SchemaTests
         "mould, pattern" => $"mould a {{\n{line}\n}}",
         "hardener" => $"resin a {{\nhardener b {{\n{line}\n}}\n}}",
         "kinetics" => $"resin a {{\nkinetics m {{\n{line}\n}}\n}}",
+        "surface" => $"mould a {{\nsurface {(line.StartsWith("point", StringComparison.Ordinal) ? "revolved" : "swept")} {{\n{line}\n{line}\n{(line.StartsWith("path", StringComparison.Ordinal) ? "section across 0 mm height 0 mm\nsection across 1 mm height 0 mm" : "path along 0 mm height 0 mm\npath along 1 mm height 0 mm")}\n}}\n}}",
         "release" => $"mould a {{\nrelease {{\n{line}\n}}\n}}",
         "part" => $"part a {{\n{line}\n}}",
         "variant" => $"part b {{\ntitle \"b\"\n}}\nvariant a of b {{\n{line}\n}}",

@@ -124,9 +124,9 @@ public sealed partial class MergeProperties
         Assert.Superset(Lines(theirs).Except(b).ToHashSet(), m);
     }
 
-    // A line is the same with more or fewer blanks.
+    // A line is the same with more or fewer blanks, and a byte order mark is no letter of it.
     private static HashSet<string> Lines(string text) =>
-        [.. text.TrimStart('\ufeff').Split(["\r\n", "\n", "\r"], StringSplitOptions.None).Select(line => Blanks().Replace(line, " ").Trim()).Where(line => line.Length > 0)];
+        [.. text.Replace("\ufeff", "", StringComparison.Ordinal).Split(["\r\n", "\n", "\r"], StringSplitOptions.None).Select(line => Blanks().Replace(line, " ").Trim()).Where(line => line.Length > 0)];
 
     private static string Swapped(string text) => Hunk().Replace(text, "<<<<<<< ours\n$2=======\n$1>>>>>>> theirs\n");
 

@@ -1,5 +1,4 @@
 using Recipe.Model;
-using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;

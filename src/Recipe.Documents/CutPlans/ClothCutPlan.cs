@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents.CutPlans;
 using Recipe.Documents.Shared;
-using Recipe.Documents.Writing;
 using Recipe.Engineering;
 using Recipe.Planning;
 

@@ -18,14 +18,17 @@ internal static class ShapePaper
     public static Document Build(PaperInput input)
     {
         var context = new PaperContext(input);
-        var shape = context.Plan.Shape ?? throw new ArgumentException("The part has no shaped surface.", nameof(input));
+        var none = new Station(context.Wording.Say("The surface"), [new Paragraph(context.Wording.Say("Cloth lies on this surface without much shear, or the surface is not known."))]);
+        ImmutableArray<Station> stations = context.Plan.Shape is { Trouble: null, Model: not null } shape
+            ? [Measures(context, shape), .. shape.Cloths.GroupBy(cloth => (cloth.Warp, cloth.Locking.Value.Degrees)).Select(alike => Cloth(context, shape, [.. alike])), .. Flattened(context, shape)]
+            : [none];
         return new Document
         {
             Kind = "Shape sheet",
             Identity = context.Identity(ofOneBuild: false),
             Paper = context.Paper,
             ForTheBench = true,
-            Stations = [Measures(context, shape), .. shape.Cloths.GroupBy(cloth => (cloth.Warp, cloth.Locking.Value.Degrees)).Select(alike => Cloth(context, shape, [.. alike])), .. Flattened(context, shape)],
+            Stations = stations,
         };
     }
 

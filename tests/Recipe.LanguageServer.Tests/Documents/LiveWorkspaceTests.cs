@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
+using Recipe.Model;
 using Recipe.TestKit;
 
 namespace Recipe.LanguageServer.Tests.Documents;
@@ -30,6 +31,23 @@ public sealed class LiveWorkspaceTests
         Assert.Equal(
             [Lid, "bench/lids/settings.recipe", Shop, "bench/settings.recipe", "settings.recipe"],
             first.RestsOn.Select(text => text.Name));
+    }
+
+    [Fact]
+    public void The_file_of_a_shape_counts_like_a_text()
+    {
+        _texts[Lid] = "language 1\nmould lid {\n  surface mesh \"lid.stl\" unit mm\n}\n";
+        var first = Live.Compile(Lid, Today)!;
+        _texts.Shape = new ShapeFile("bench/lids/lid.stl", new byte[] { 1 });
+        var second = Live.Compile(Lid, Today)!;
+        Assert.NotSame(first, second);
+        Assert.NotEqual(first.Revision, second.Revision);
+
+        // The same bytes, read again.
+        _texts.Shape = new ShapeFile("bench/lids/lid.stl", new byte[] { 1 });
+        Assert.Same(second, Live.Compile(Lid, Today));
+        _texts.Shape = new ShapeFile("bench/lids/lid.stl", new byte[] { 2 });
+        Assert.NotEqual(second.Revision, Live.Compile(Lid, Today)!.Revision);
     }
 
     [Fact]
@@ -92,6 +110,10 @@ public sealed class LiveWorkspaceTests
 
     private sealed class Texts : Dictionary<string, string>, IFileStore
     {
+        public ShapeFile? Shape { get; set; }
+
         public bool TryRead(string name, [NotNullWhen(true)] out string? text) => TryGetValue(name, out text);
+
+        public ShapeFile? ShapeOf(string name) => name == "bench/lids/lid.stl" ? Shape : null;
     }
 }
