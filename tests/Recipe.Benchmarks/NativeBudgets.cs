@@ -37,6 +37,10 @@ internal static class NativeBudgets
             Row("build of the hatch lid, all formats", binary, Runs, 150, null, "build", hatch, "--part", "hatch-lid", "--out", Path.Combine(folder, "out"));
             Row($"build of {BuildParts} parts, all formats", binary, 5, 5000, 300, "build", MakeParts(Path.Combine(folder, "parts")), "--out", Path.Combine(folder, "many"));
             Row("explore of 103680 candidates", binary, 3, 60_000, 300, "explore", MakeStudy(Path.Combine(folder, "study")));
+            Row("check of the instrument housing, draped", binary, Runs, null, null, "check", Repository.PathOf("samples/instrument-housing.recipe"));
+            Row("shape of 20,000 triangles, draped", binary, 5, 1000, null, "shape", BowlFile.Make(Path.Combine(folder, "bowl"), 20_000));
+            Row("check on 1,000,000 triangles, draped once", binary, 3, 2000, 500, "check", BowlFile.Make(Path.Combine(folder, "scan"), 1_000_000));
+            Row("cut of 40 pieces on three rolls", binary, 3, 10_000, null, "cut", Repository.PathOf("samples/shapes/seat-pan.recipe"), "--quantity", "10", "--format", "svg", "--out", Path.Combine(folder, "cut"));
             Row(string.Create(CultureInfo.InvariantCulture, $"check of {WorkspaceFiles} files, {lines} lines"), binary, 5, 1000, 300, "check", workspace);
         }
         finally

@@ -8,7 +8,7 @@ namespace Recipe.Documents.Json;
 /// <summary>The surface as triangles, and the cloths on it; null where cloth lies without much shear on a plain shape.</summary>
 internal sealed record ShapeRecord(
     string? File, double? UnitM, int Triangles, ImmutableArray<MendedRecord> Mended, ImmutableArray<string> Regions, ImmutableArray<double?> BoxM,
-    int Rims, double? InsideRadiusM, double? DraftDeg, double? UndercutM2, ImmutableArray<SheetOnShapeRecord> Cloths)
+    int Rims, double? InsideRadiusM, double? DraftDeg, double? UndercutM2, ImmutableArray<SheetOnShapeRecord> Cloths, ImmutableArray<string> RestsOn)
 {
     public static ShapeRecord? Of(Plan plan)
     {
@@ -30,7 +30,8 @@ internal sealed record ShapeRecord(
             Si.Of(measures.SmallestInsideRadius),
             Si.Number(measures.Draft?.Smallest.Degrees),
             Si.Of(measures.Draft?.Undercut),
-            [.. shape.Cloths.Select(cloth => SheetOnShapeRecord.Of(plan, cloth))]);
+            [.. shape.Cloths.Select(cloth => SheetOnShapeRecord.Of(plan, cloth))],
+            shape.Net?.RestsOn ?? []);
     }
 }
 

@@ -58,6 +58,15 @@ internal static class ShapePaper
         if (shape.Model.Reading is { } reading)
         {
             blocks.Add(new Paragraph(say.Say($"Measured on {Numbers.Whole(shape.Model.Mesh.Triangles.Length)} triangles of a file; 1 in the file is {text.Thickness(reading.Unit).Main}."), Fine: true));
+            if (Mended.Of(say, reading.Repairs) is { IsEmpty: false } mended)
+            {
+                blocks.Add(new BulletList(mended, Fine: true));
+            }
+
+            if (!shape.Model.Mesh.Groups.IsEmpty)
+            {
+                blocks.Add(new Paragraph(say.Say($"Groups in the file: {string.Join(", ", shape.Model.Mesh.Groups.Select(group => group.Name).Distinct().Take(20))}."), Fine: true));
+            }
         }
 
         blocks.Add(new IfBox(
@@ -114,9 +123,9 @@ internal static class ShapePaper
             ]));
         }
 
-        if (context.RestsOn([cloth.Locking.RestsOn]) is { } assumed)
+        if (context.RestsOn([cloth.Locking.RestsOn, shape.Net?.RestsOn ?? []]) is { } assumed)
         {
-            blocks.Add(new Paragraph(say.Say($"The angle at which the cloth wrinkles {assumed}: see the cover."), Fine: true));
+            blocks.Add(new Paragraph(say.Say($"What is said here {assumed}: see the cover."), Fine: true));
         }
 
         return new Station(title, blocks.ToImmutable());

@@ -41,6 +41,9 @@ public sealed record ShapePlan
     /// <summary>How woven plies are sheared, one entry for each cloth and direction, in the order of the stack; empty when <see cref="IsDeep"/> is false.</summary>
     public ImmutableArray<ClothShear> Cloths { get; init; } = [];
 
+    /// <summary>That distance as a figure that rests on what was assumed of how the cloth is laid down; null without <see cref="Cloths"/>.</summary>
+    public Computed<Length>? Net { get; init; }
+
     /// <summary>No woven cloth minds less shear than this.</summary>
     public static Angle Gentle { get; } = Angle.FromDegrees(15);
 

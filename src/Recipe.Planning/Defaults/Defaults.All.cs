@@ -12,7 +12,7 @@ public static partial class Defaults
     {
         TradeDefault[] all =
         [
-            Room, ResinTemperature, Laminators, Altitude, GivenAreaShape, CoversShape, Trim, Overlap, NestGap, LockingAngle, SharpEdge, Orientation, CoreUptake, CorePoisson, StressFree,
+            Room, ResinTemperature, Laminators, Altitude, GivenAreaShape, CoversShape, Trim, Overlap, NestGap, LockingAngle, DrapeStart, SharpEdge, Orientation, CoreUptake, CorePoisson, StressFree,
             GelCoatFilm, SurfaceCoatFilm, WetOutPace, CurvatureFactor, PieceHandling, CoatPace, SeamPace, Mixing, PeelPlyPace, LayerPace,
             ClosingPace, LeakHunt, ToolLoss, BrushLoss, PotLoss, Spare, FeedReserve, LineBore, FeedLine, LargestPot, LargestTray,
             LargestFeedPot, PotLifeMass, PotLifeShare, RampRate, CoolRate, FirstOffBand, PractisedBand, Seam, BondLine,

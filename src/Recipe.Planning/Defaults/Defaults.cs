@@ -76,6 +76,11 @@ public static partial class Defaults
         "default.locking-angle", "shear that wrinkles a woven cloth", Angle.FromDegrees(40), "40 deg",
         $"{Memory}: published 40 to 60 deg for plain and twill glass", "write `locking-angle 45 deg` in the cloth; pull a strip of it askew and measure");
 
+    /// <summary>Where woven cloth is laid down first.</summary>
+    public static readonly TradeDefault<string> DrapeStart = new(
+        "default.drape-start", "where woven cloth is laid down first", "middle", "the middle of the surface, 0 degrees along x",
+        $"{Common}: from the middle outwards", "write `drape at-x 0 mm at-y 0 mm along x` in the part");
+
     /// <summary>Angle between two faces that makes the edge between them sharp.</summary>
     public static readonly TradeDefault<Angle> SharpEdge = new(
         "default.sharp-edge", "angle of two faces that bounds a patch", Angle.FromDegrees(30), "30 deg",

@@ -93,6 +93,11 @@ internal static class GeometryPlanner
             return null;
         }
 
+        if (shape.Regions.Any(region => region is PatchOfShape { Edge: null }))
+        {
+            area |= context.Ledger.Assume(Defaults.SharpEdge);
+        }
+
         var measures = model.Measures;
         var flat = model.Drape(shape.Start, shape.Along, Angle.Zero, part.Drape?.Step ?? ShapePlanner.StepFor(measures.Area))?.Flat;
         var surface = Surfaces.ShapedArea(

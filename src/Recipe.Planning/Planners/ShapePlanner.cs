@@ -79,7 +79,8 @@ internal static class ShapePlanner
             }
         }
 
-        return shape with { Cloths = cloths.ToImmutable() };
+        var start = context.Part.Drape is null ? context.Ledger.Assume(Defaults.DrapeStart) : Rests.None;
+        return shape with { Cloths = cloths.ToImmutable(), Net = cloths.Count > 0 ? context.Ledger.Publish(step, start) : null };
     }
 
     /// <summary>Distance of two threads for a surface of this size.</summary>
