@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using Recipe.Model;
 
 namespace Recipe.Compiler;
 
@@ -13,7 +12,7 @@ public interface IFileStore
 
     /// <summary>The file of a drawn or scanned shape, or null when there is none that can be read; the same object as long as its bytes are the same.</summary>
     /// <param name="name">A path as <see cref="TryRead"/> takes it.</param>
-    ShapeFile? ShapeOf(string name) => null;
+    ShapeBytes? ShapeOf(string name) => null;
 
     /// <summary>The recipes that stand in a folder itself, named as <see cref="TryRead"/> takes them, in order; none when the store knows no folders.</summary>
     /// <param name="folder">A folder as the workspace names it: no slash at its end; empty for the one that bare names stand in.</param>

@@ -83,6 +83,6 @@ public sealed class LiveWorkspace
 
     private bool IsPresent(CompiledFile file) =>
         file.RestsOn.All(text => text.IsShape
-            ? ShapesUsed.DigestOf(_files.ShapeOf(text.Name)) == text.Text
+            ? ShapesUsed.DigestOf(ShapesUsed.FileOf(_files.ShapeOf(text.Name))) == text.Text
             : _files.TryRead(text.Name, out var now) ? text.Text is not null && text.Text == now : text.Text is null);
 }

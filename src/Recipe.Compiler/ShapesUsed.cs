@@ -9,6 +9,10 @@ namespace Recipe.Compiler;
 internal static class ShapesUsed
 {
     private static readonly ConditionalWeakTable<ShapeFile, string> Digests = [];
+    private static readonly ConditionalWeakTable<ShapeBytes, ShapeFile> Files = [];
+
+    /// <summary>The file of a shape as recipes know it; the same object for the same bytes of a store.</summary>
+    public static ShapeFile? FileOf(ShapeBytes? read) => read is null ? null : Files.GetValue(read, static bytes => new ShapeFile(bytes.Name, bytes.Bytes));
 
     /// <summary>Tells the bytes of a file from others.</summary>
     public static string? DigestOf(ShapeFile? file) =>

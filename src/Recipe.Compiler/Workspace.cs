@@ -161,7 +161,7 @@ public sealed class Workspace
         name,
         key => new Lazy<SyntaxTree?>(() => _files.TryRead(key, out var text) ? _parsed.TreeOf(key, text) : null)).Value;
 
-    private ShapeFile? ShapeOf(string name) => _shapes.GetOrAdd(name, key => new Lazy<ShapeFile?>(() => _files.ShapeOf(key))).Value;
+    private ShapeFile? ShapeOf(string name) => _shapes.GetOrAdd(name, key => new Lazy<ShapeFile?>(() => ShapesUsed.FileOf(_files.ShapeOf(key)))).Value;
 
     /// <summary>
     /// The revision of a text with every text it uses, in order of name, so that a change of the shop file changes the revision of the

@@ -1,7 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Recipe.Compiler;
-using Recipe.Model;
 
 namespace Recipe.Cli.Files;
 
@@ -14,11 +13,11 @@ internal sealed class DiskFiles : IFileStore
     /// <summary>The largest file of a shape: some twenty times a fine scan of a part.</summary>
     public const long LargestShape = 512L * 1024 * 1024;
 
-    public ShapeFile? ShapeOf(string name)
+    public ShapeBytes? ShapeOf(string name)
     {
         try
         {
-            return new FileInfo(name) is { Exists: true, Length: <= LargestShape } ? new ShapeFile(name, File.ReadAllBytes(name)) : null;
+            return new FileInfo(name) is { Exists: true, Length: <= LargestShape } ? new ShapeBytes(name, File.ReadAllBytes(name)) : null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {

@@ -3,7 +3,6 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
 using Recipe.Compiler;
-using ShapeFile = Recipe.Model.ShapeFile;
 
 namespace Recipe.Cli.Files;
 
@@ -62,11 +61,11 @@ internal sealed class GitFiles : IFileStore, IDisposable
     }
 
     /// <summary>The file of a shape as it was committed.</summary>
-    public ShapeFile? ShapeOf(string name)
+    public ShapeBytes? ShapeOf(string name)
     {
         lock (_gate)
         {
-            return Read(name) is { } bytes ? new ShapeFile(name, bytes) : null;
+            return Read(name) is { } bytes ? new ShapeBytes(name, bytes) : null;
         }
     }
 

@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
-using Recipe.Model;
 
 namespace Recipe.Cli.Files;
 
@@ -20,7 +19,7 @@ internal sealed class Overlay(IFileStore below, string name, string text) : IFil
         return true;
     }
 
-    public ShapeFile? ShapeOf(string name) => below.ShapeOf(name);
+    public ShapeBytes? ShapeOf(string name) => below.ShapeOf(name);
 
     public string? FolderAbove(string folder) => below.FolderAbove(folder);
 

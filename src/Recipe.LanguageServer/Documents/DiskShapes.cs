@@ -1,4 +1,4 @@
-using Recipe.Model;
+using Recipe.Compiler;
 
 namespace Recipe.LanguageServer.Documents;
 
@@ -8,10 +8,10 @@ internal sealed class DiskShapes
     /// <summary>The largest file: an editor that shows a line of text should not hold more for it.</summary>
     public const long LargestFile = 256L * 1024 * 1024;
 
-    private readonly Dictionary<string, (DateTime Written, ShapeFile File)> _known = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (DateTime Written, ShapeBytes File)> _known = new(StringComparer.Ordinal);
     private readonly Lock _gate = new();
 
-    public ShapeFile? ShapeOf(string name)
+    public ShapeBytes? ShapeOf(string name)
     {
         if (!DocumentNames.IsOnDisk(name))
         {
@@ -31,7 +31,7 @@ internal sealed class DiskShapes
 
                 if (!_known.TryGetValue(name, out var known) || known.Written != file.LastWriteTimeUtc || known.File.Bytes.Length != file.Length)
                 {
-                    _known[name] = known = (file.LastWriteTimeUtc, new ShapeFile(name, File.ReadAllBytes(name)));
+                    _known[name] = known = (file.LastWriteTimeUtc, new ShapeBytes(name, File.ReadAllBytes(name)));
                 }
 
                 return known.File;

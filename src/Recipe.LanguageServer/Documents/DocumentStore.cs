@@ -2,7 +2,6 @@ using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
-using Recipe.Model;
 using Recipe.Text;
 
 namespace Recipe.LanguageServer.Documents;
@@ -60,7 +59,7 @@ internal sealed class DocumentStore : IFileStore
     }
 
     /// <summary>The file of a shape, which no editor opens as a text.</summary>
-    public ShapeFile? ShapeOf(string name) => _shapes.ShapeOf(name);
+    public ShapeBytes? ShapeOf(string name) => _shapes.ShapeOf(name);
 
     /// <summary>What stands in a folder on disk, and what is open as if it stood there.</summary>
     public IEnumerable<string> RecipesIn(string folder) =>

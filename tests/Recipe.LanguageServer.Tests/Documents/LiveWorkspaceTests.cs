@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
-using Recipe.Model;
 using Recipe.TestKit;
 
 namespace Recipe.LanguageServer.Tests.Documents;
@@ -38,15 +37,15 @@ public sealed class LiveWorkspaceTests
     {
         _texts[Lid] = "language 1\nmould lid {\n  surface mesh \"lid.stl\" unit mm\n}\n";
         var first = Live.Compile(Lid, Today)!;
-        _texts.Shape = new ShapeFile("bench/lids/lid.stl", new byte[] { 1 });
+        _texts.Shape = new ShapeBytes("bench/lids/lid.stl", new byte[] { 1 });
         var second = Live.Compile(Lid, Today)!;
         Assert.NotSame(first, second);
         Assert.NotEqual(first.Revision, second.Revision);
 
         // The same bytes, read again.
-        _texts.Shape = new ShapeFile("bench/lids/lid.stl", new byte[] { 1 });
+        _texts.Shape = new ShapeBytes("bench/lids/lid.stl", new byte[] { 1 });
         Assert.Same(second, Live.Compile(Lid, Today));
-        _texts.Shape = new ShapeFile("bench/lids/lid.stl", new byte[] { 2 });
+        _texts.Shape = new ShapeBytes("bench/lids/lid.stl", new byte[] { 2 });
         Assert.NotEqual(second.Revision, Live.Compile(Lid, Today)!.Revision);
     }
 
@@ -110,10 +109,10 @@ public sealed class LiveWorkspaceTests
 
     private sealed class Texts : Dictionary<string, string>, IFileStore
     {
-        public ShapeFile? Shape { get; set; }
+        public ShapeBytes? Shape { get; set; }
 
         public bool TryRead(string name, [NotNullWhen(true)] out string? text) => TryGetValue(name, out text);
 
-        public ShapeFile? ShapeOf(string name) => name == "bench/lids/lid.stl" ? Shape : null;
+        public ShapeBytes? ShapeOf(string name) => name == "bench/lids/lid.stl" ? Shape : null;
     }
 }
