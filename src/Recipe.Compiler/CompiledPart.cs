@@ -17,6 +17,9 @@ public sealed class CompiledPart
         (Part, _figures, _plan, Examination, Reach) = (part, figures, plan, examination, reach);
     }
 
+    /// <summary>Its name.</summary>
+    public string Name => Part.Name;
+
     /// <summary>What it means.</summary>
     public Part Part { get; }
 

@@ -82,7 +82,7 @@ internal static class CutCommand
             progress.End();
             if (cloths.IsEmpty)
             {
-                throw new CannotRunException($"there is no cloth of {part.Part.Name} to lay out: its rolls have no known `width`, or it has no plies.");
+                throw new CannotRunException($"there is no cloth of {part.Name} to lay out: its rolls have no known `width`, or it has no plies.");
             }
 
             foreach (var drawing in drawings)
@@ -109,7 +109,7 @@ internal static class CutCommand
         catch (ArgumentException problem)
         {
             progress.End();
-            throw new CannotRunException($"the pieces of {part.Part.Name} cannot be laid out: {problem.Message.Split(" (Parameter", 2)[0]}", problem);
+            throw new CannotRunException($"the pieces of {part.Name} cannot be laid out: {problem.Message.Split(" (Parameter", 2)[0]}", problem);
         }
     }
 }

@@ -22,6 +22,6 @@ internal static class OnePart
             return file.Parts.Length == 1 ? (file, file.Parts[0]) : throw new CannotRunException($"{file.Source.Name} has several parts: name one of {string.Join(", ", file.PartNames)}.");
         }
 
-        return (file, file.Parts.FirstOrDefault(part => part.Part.Name == name) ?? throw new CannotRunException(PartNames.Unknown(name, [file])));
+        return (file, file.Parts.FirstOrDefault(part => part.Name == name) ?? throw new CannotRunException(PartNames.Unknown(name, [file])));
     }
 }

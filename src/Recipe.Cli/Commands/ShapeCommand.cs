@@ -27,7 +27,7 @@ internal static class ShapeCommand
         var (file, part) = OnePart.Find(terminal, path, name);
         if (SurfaceReport.Refuse(part) is { } reason)
         {
-            throw new CannotRunException($"there is no shape to show of {part.Part.Name}: {reason}.");
+            throw new CannotRunException($"there is no shape to show of {part.Name}: {reason}.");
         }
 
         ResultFile.Write(
