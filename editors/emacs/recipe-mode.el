@@ -84,10 +84,10 @@
     "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "laid-on" "overlap"
     "reached" "smaller" "support" "across" "beyond" "covers" "height" "lasted" "length" "offcut" "opened"
     "pieces" "radius" "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below"
-    "coats" "depth" "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width"
-    "at-x" "at-y" "at-z" "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span"
-    "step" "then" "trim" "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on"
-    "to"
+    "coats" "darts" "depth" "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until"
+    "width" "at-x" "at-y" "at-z" "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size"
+    "span" "step" "then" "trim" "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no"
+    "of" "on" "to"
     ;; end of words
     ))
 

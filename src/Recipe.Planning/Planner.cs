@@ -31,7 +31,8 @@ public static class Planner
         bool Wants(PlanPieces some) => (pieces & some) != 0;
         var context = new PlanContext(part, model);
         var conditions = ConditionsPlanner.Work(context);
-        var ground = GeometryPlanner.Work(context);
+        var begun = ShapePlanner.Begin(part);
+        var ground = GeometryPlanner.Work(context, begun);
         var contents = new PlyContents(context);
         var stack = StackPlanner.Work(context, ground, conditions, contents);
         var bag = BagPlanner.Work(context, ground);
@@ -51,7 +52,7 @@ public static class Planner
         var progress = Wants(PlanPieces.Progress) ? CureProgressPlanner.Work(context, cure) : null;
         var heating = Wants(PlanPieces.Rest) ? SelfHeating.Work(context, cure, laminate, stack) : null;
         var curl = stiffness is null || !Wants(PlanPieces.Rest) ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
-        var shape = Wants(PlanPieces.Rest) ? ShapePlanner.Work(context, ground, stack) : null;
+        var shape = Wants(PlanPieces.Rest) ? ShapePlanner.Work(context, begun, ground, stack) : null;
         var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, stack, bag) : [];
         var takeoff = Wants(PlanPieces.Takeoff) ? TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes)) : [];
 

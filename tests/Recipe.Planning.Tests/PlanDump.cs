@@ -95,7 +95,7 @@ internal static class PlanDump
 
         // Triangles and nets are made for who asks; to ask for those of a thousand random parts takes an hour. ShapePlanTests looks at them.
         private static bool IsWorkedOutWhenAsked(PropertyInfo property) =>
-            (property.DeclaringType == typeof(ShapePlan) && property.Name is nameof(ShapePlan.Model) or nameof(ShapePlan.Start))
+            (property.DeclaringType == typeof(ShapePlan) && property.Name is nameof(ShapePlan.Model) or nameof(ShapePlan.Start) or nameof(ShapePlan.Along))
             || (property.DeclaringType == typeof(ClothShear) && property.Name == nameof(ClothShear.Net));
 
         public bool IsLeaf { get; }

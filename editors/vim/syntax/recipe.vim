@@ -106,10 +106,10 @@ let s:words += split('resin-content join-lines laminators perforated thickness u
 let s:words += split('diameter hardener isolated mixed-at received ultimate ambient assumed at-most because')
 let s:words += split('carries chamfer counted cut-out dead-at exhaust expires hottest laid-on overlap reached')
 let s:words += split('smaller support across beyond covers height lasted length offcut opened pieces radius')
-let s:words += split('reused sealed source vacuum volume weight within after along below coats depth every')
-let s:words += split('holds limit parts resin solid steps strip under until width at-x at-y at-z band edge face')
-let s:words += split('from like mass over pull rise sits size span step then trim unit wait with arc dry for')
-let s:words += split('gap lot off at by in no of on to')
+let s:words += split('reused sealed source vacuum volume weight within after along below coats darts depth')
+let s:words += split('every holds limit parts resin solid steps strip under until width at-x at-y at-z band')
+let s:words += split('edge face from like mass over pull rise sits size span step then trim unit wait with arc')
+let s:words += split('dry for gap lot off at by in no of on to')
 " end of words
 execute 'syntax keyword recipeClause contained' join(s:words)
 

@@ -123,10 +123,10 @@
   "diameter" "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because"
   "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "laid-on" "overlap" "reached"
   "smaller" "support" "across" "beyond" "covers" "height" "lasted" "length" "offcut" "opened" "pieces" "radius"
-  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "depth"
-  "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y" "at-z"
-  "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then" "trim"
-  "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
+  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "darts"
+  "depth" "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y"
+  "at-z" "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then"
+  "trim" "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
   ; end of words
 ))
 (entry (name) @constant.builtin (#any-of? @constant.builtin "yes"
@@ -155,10 +155,10 @@
   "diameter" "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because"
   "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "laid-on" "overlap" "reached"
   "smaller" "support" "across" "beyond" "covers" "height" "lasted" "length" "offcut" "opened" "pieces" "radius"
-  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "depth"
-  "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y" "at-z"
-  "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then" "trim"
-  "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
+  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "darts"
+  "depth" "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y"
+  "at-z" "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then"
+  "trim" "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
   ; end of words
   ; words: values
   "cured-then-bonded" "cured-then-taped" "with-accelerator" "bending-across" "half-ellipsoid" "modulus-across"
@@ -182,10 +182,10 @@
   "diameter" "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because"
   "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "laid-on" "overlap" "reached"
   "smaller" "support" "across" "beyond" "covers" "height" "lasted" "length" "offcut" "opened" "pieces" "radius"
-  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "depth"
-  "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y" "at-z"
-  "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then" "trim"
-  "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
+  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "darts"
+  "depth" "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y"
+  "at-z" "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then"
+  "trim" "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
   ; end of words
   ; words: values
   "cured-then-bonded" "cured-then-taped" "with-accelerator" "bending-across" "half-ellipsoid" "modulus-across"
@@ -209,10 +209,10 @@
   "diameter" "hardener" "isolated" "mixed-at" "received" "ultimate" "ambient" "assumed" "at-most" "because"
   "carries" "chamfer" "counted" "cut-out" "dead-at" "exhaust" "expires" "hottest" "laid-on" "overlap" "reached"
   "smaller" "support" "across" "beyond" "covers" "height" "lasted" "length" "offcut" "opened" "pieces" "radius"
-  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "depth"
-  "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y" "at-z"
-  "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then" "trim"
-  "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
+  "reused" "sealed" "source" "vacuum" "volume" "weight" "within" "after" "along" "below" "coats" "darts"
+  "depth" "every" "holds" "limit" "parts" "resin" "solid" "steps" "strip" "under" "until" "width" "at-x" "at-y"
+  "at-z" "band" "edge" "face" "from" "like" "mass" "over" "pull" "rise" "sits" "size" "span" "step" "then"
+  "trim" "unit" "wait" "with" "arc" "dry" "for" "gap" "lot" "off" "at" "by" "in" "no" "of" "on" "to"
   ; end of words
   ; words: values
   "cured-then-bonded" "cured-then-taped" "with-accelerator" "bending-across" "half-ellipsoid" "modulus-across"

@@ -1,4 +1,5 @@
 using Recipe.Engineering;
+using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
@@ -19,7 +20,7 @@ public sealed class ClothLocks : Check
         Remedy = "Cut darts from the rim where it locks, take the cloth in pieces, begin in the deepest place, or take a cloth that shears more.",
         Source = "common practice; computed as a pin-jointed net of threads (Mack and Taylor, J. Textile Inst. 47 (1956) T477)",
         Exceptions = """
-            Silent where less than 5 % of the ply is sheared that much, which is snipped at the rim, for mat and veil, and for unidirectional cloth, which opens instead.
+            Silent where the ply has its `darts` cut and they suffice, where less than 5 % of the ply is sheared that much, which is snipped at the rim, for mat and veil, and for unidirectional cloth, which opens instead.
             """,
         BadExample = """
             mould lid-mould {
@@ -83,7 +84,7 @@ public sealed class ClothLocks : Check
 
         ClothShear? worst = null;
         var (share, others) = (0.0, 0);
-        foreach (var cloth in shape.Cloths.Where(cloth => cloth.StackLine < context.Plan.Stack.Length))
+        foreach (var cloth in shape.Cloths.Where(cloth => cloth.StackLine < context.Plan.Stack.Length && !HasDarts(context.Plan, cloth)))
         {
             if (cloth.Net.Value is not { } net)
             {
@@ -106,6 +107,10 @@ public sealed class ClothLocks : Check
         }
     }
 
+    // With them the shear stays within what the cloth stands, or the sheet of the shape says that it does not.
+    private static bool HasDarts(Plan plan, ClothShear cloth) =>
+        plan.Stack[cloth.StackLine].Item is PlyItem { CutsDarts: true } && cloth.Net.Value?.Darts(cloth.Locking.Value) is { StaysWithin: true };
+
     private static void Tell(CheckContext context, ShapePlan shape, ClothShear cloth, DrapeNet net, double share, int others)
     {
         var ply = context.Plan.Stack[cloth.StackLine].Item;
@@ -118,6 +123,7 @@ public sealed class ClothLocks : Check
             $"{ply.Name} is sheared by up to {Say.Number(Math.Round(net.GreatestShear.Degrees))} deg, {Say.Percent(Math.Round(share, 2))} of it past the "
             + $"{Say.Number(locking.Degrees)} deg at which {cloth.Cloth.Name} wrinkles{darts}{Say.More(others)}",
             Grounds.Sure.And<Angle>(cloth.Locking),
-            shape.Surface.Where is { } surface ? [new FindingLabel(surface, "on this surface")] : []);
+            shape.Surface.Where is { } surface ? [new FindingLabel(surface, "on this surface")] : [],
+            darts.Length > 0 ? [new Fix("Cut the darts", FixSafety.NeedsALook, Edits.Append(ply.Where, "darts"))] : []);
     }
 }

@@ -1,6 +1,7 @@
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
+using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -15,7 +16,7 @@ public sealed class ShapeRegionEmpty : Check
         Severity = Severity.Error,
         Title = "Nothing left of the surface",
         Reason = "A part without a surface has no areas and no pieces.",
-        Remedy = "Look at the axes and the size of the shape: `recipe shape` prints its box and its groups.",
+        Remedy = "Look at the axes, the size and the groups that the message tells.",
         Source = "common practice",
         Exceptions = """
             None.
@@ -83,7 +84,13 @@ public sealed class ShapeRegionEmpty : Check
         context.Report(
             region.Where,
             trouble.Kind == ShapeTroubleKind.NothingLeft
-                ? $"`region {region.Written}` leaves nothing of the surface"
+                ? $"`region {region.Written}` leaves nothing of the surface{Reach(trouble)}"
                 : $"the file has no group '{((GroupOfShape)region).Name}'; {(trouble.Groups.IsDefaultOrEmpty ? "it has none" : $"it has {string.Join(", ", trouble.Groups.Take(8))}")}");
     }
+
+    private static string Reach(ShapeTrouble trouble) => trouble is { Least: { } least, Most: { } most }
+        ? $", which reaches {Along("x", least.X, most.X)}, {Along("y", least.Y, most.Y)} and {Along("z", least.Z, most.Z)}"
+        : "";
+
+    private static string Along(string axis, double from, double to) => $"in {axis} from {Say.Of(Length.FromMeters(Math.Round(from, 4)))} to {Say.Of(Length.FromMeters(Math.Round(to, 4)))}";
 }

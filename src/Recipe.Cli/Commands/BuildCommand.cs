@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
@@ -25,14 +24,7 @@ internal static class BuildCommand
         var units = new Option<string?>("--units") { Description = "Units on the papers, instead of the shop's: metric, us or both." };
         units.AcceptOnlyFromAmong([.. BenchPapers.Units]);
         var serial = new Option<string?>("--serial") { Description = "Serial number of the piece that is built; without it the papers leave a space for it.", HelpName = "text" };
-        var quantity = new Option<int?>("--quantity") { Description = "How many good parts are wanted, 1 to 100000, instead of the recipe's.", HelpName = "n" };
-        quantity.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && !(int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is >= 1 and <= PaperWish.MostParts))
-            {
-                result.AddError($"--quantity takes a whole number from 1 to {PaperWish.MostParts}, not '{result.Tokens[0].Value}'.");
-            }
-        });
+        var quantity = CommonOptions.Whole("--quantity", $"How many good parts are wanted, 1 to {PaperWish.MostParts}, instead of the recipe's.", 1, PaperWish.MostParts);
         var language = new Option<string>("--language") { Description = "Language of the papers; a paper that is not translated is English.", HelpName = "tag", DefaultValueFactory = _ => "en" };
         language.AcceptOnlyFromAmong([.. BenchPapers.Languages]);
         var since = new Option<string?>("--since") { Description = "Write a change note against this version too: a git revision, or a recipe file.", HelpName = "version" };

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 
 namespace Recipe.Cli.Commands;
 
@@ -13,6 +14,20 @@ internal static class CommonOptions
             DefaultValueFactory = _ => "auto",
         };
         option.AcceptOnlyFromAmong("auto", "always", "never");
+        return option;
+    }
+
+    /// <summary>An option that takes a whole number.</summary>
+    public static Option<int?> Whole(string name, string description, int least, int most)
+    {
+        var option = new Option<int?>(name) { Description = description, HelpName = "n" };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && !(int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n >= least && n <= most))
+            {
+                result.AddError($"{name} takes a whole number from {least} to {most}, not '{result.Tokens[0].Value}'.");
+            }
+        });
         return option;
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
@@ -17,9 +16,9 @@ internal static class CutCommand
         var folder = new Option<string>("--out") { Description = "Folder for the drawings; made when it is not there. Other files in it are left alone.", DefaultValueFactory = _ => "out" };
         var format = new Option<string[]>("--format") { Description = "svg or dxf (one for each roll, for a cutter or a plotter), pdf or html (pages to tape together); all when not given.", AllowMultipleArgumentsPerToken = true };
         format.AcceptOnlyFromAmong([.. CutPlanning.Formats]);
-        var quantity = Whole("--quantity", "How many parts are cut at once, instead of the recipe's.", 1, 1000);
-        var effort = Whole("--effort", "How long to look for a shorter layout; 1 is about three seconds a cloth. The same effort gives the same layout on any machine.", 0, CutPlanning.MostEffort);
-        var seed = Whole("--seed", "Start of the random numbers: another seed, perhaps another layout.", 0, int.MaxValue);
+        var quantity = CommonOptions.Whole("--quantity", "How many parts are cut at once, instead of the recipe's.", 1, 1000);
+        var effort = CommonOptions.Whole("--effort", "How long to look for a shorter layout; 1 is about three seconds a cloth. The same effort gives the same layout on any machine.", 0, CutPlanning.MostEffort);
+        var seed = CommonOptions.Whole("--seed", "Start of the random numbers: another seed, perhaps another layout.", 0, int.MaxValue);
         var roll = new Option<bool>("--roll-only") { Description = "Leave the offcuts on the shelf." };
         var size = new Option<string?>("--paper-size") { Description = "Size of the pages, instead of the shop's: A4 or Letter." };
         size.AcceptOnlyFromAmong([.. BenchPapers.PaperSizes]);
@@ -42,19 +41,6 @@ internal static class CutCommand
                 PaperSize = result.GetValue(size),
             }));
         return command;
-    }
-
-    private static Option<int?> Whole(string name, string description, int least, int most)
-    {
-        var option = new Option<int?>(name) { Description = description, HelpName = "n" };
-        option.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && !(int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n >= least && n <= most))
-            {
-                result.AddError($"{name} takes a whole number from {least} to {most}, not '{result.Tokens[0].Value}'.");
-            }
-        });
-        return option;
     }
 
     private static int Run(Terminal terminal, (CompiledFile File, CompiledPart Part) found, string folder, CutWish wish, PaperWish papers)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
@@ -29,14 +28,7 @@ internal static class ExploreCommand
         var merge = new Option<string[]>("--merge") { Description = "Put these shard files together instead of looking at candidates.", HelpName = "shard", AllowMultipleArgumentsPerToken = true };
         var state = new Option<string?>("--state") { Description = "File in which the run is kept every few seconds, and from which it goes on when it was broken off.", HelpName = "file" };
         var candidate = new Option<long?>("--candidate") { Description = "Write the candidate of this number as a variant, to be put into the recipe; nothing is explored.", HelpName = "n" };
-        var threads = new Option<int?>("--threads") { Description = "On how many threads, 1 to 1024; all cores when not given. It changes nothing but the time.", HelpName = "n" };
-        threads.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && !(int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is >= 1 and <= 1024))
-            {
-                result.AddError($"--threads takes a whole number from 1 to 1024, not '{result.Tokens[0].Value}'.");
-            }
-        });
+        var threads = CommonOptions.Whole("--threads", "On how many threads, 1 to 1024; all cores when not given. It changes nothing but the time.", 1, 1024);
         var command = new Command("explore", "Try every way to make the choices of an explore, and show those that no other beats.") { path, name, format, output, all, shard, merge, state, threads, candidate };
         command.SetAction(result => Run(terminal, new ExploreWish(
             result.GetValue(path)!,

@@ -103,7 +103,7 @@ internal static class ShapePaper
             say.Say("Seen from above one corner. White is sheared by less than a third of what the cloth stands, grey by more, crossed where it wrinkles."),
             net,
             [.. shape.Model!.Measures.Boundaries.Select(rim => rim.Points)],
-            Up(shape.Model),
+            shape.Model.Pull ?? shape.Model.Measures.Rim!.Normal,
             locking));
         if (net.Flat is { } flat)
         {
@@ -159,22 +159,5 @@ internal static class ShapePaper
     {
         var size = measures.Most - measures.Least;
         return [Length.FromMeters(size.X), Length.FromMeters(size.Y), Length.FromMeters(size.Z)];
-    }
-
-    private static Point3 Up(ShapeModel model)
-    {
-        if (model.Pull is { } pull)
-        {
-            return pull;
-        }
-
-        var sum = default(Point3);
-        foreach (var triangle in model.Mesh.Triangles)
-        {
-            var a = model.Mesh.Vertices[triangle.A];
-            sum += Point3.Cross(model.Mesh.Vertices[triangle.B] - a, model.Mesh.Vertices[triangle.C] - a);
-        }
-
-        return sum;
     }
 }

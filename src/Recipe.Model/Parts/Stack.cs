@@ -77,6 +77,9 @@ public sealed record PlyItem : StackItem
     /// <summary>Number of join lines the author allows in the ply; null when none is said.</summary>
     public int? JoinLines { get; init; }
 
+    /// <summary>Whether the darts that the shear of the cloth asks for are cut into it.</summary>
+    public bool CutsDarts { get; init; }
+
     /// <summary>Which way its right side looks; null when the author does not say.</summary>
     public PlyFace? Face { get; init; }
 }

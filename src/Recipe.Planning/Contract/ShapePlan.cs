@@ -33,7 +33,7 @@ public sealed record ShapePlan
     public Point3 Start => StartWhenAsked?.Value ?? default;
 
     /// <summary>Which way 0 degrees runs there.</summary>
-    public Point3 Along { get; init; } = new(1, 0, 0);
+    public Point3 Along => AlongWhenAsked?.Value ?? new(1, 0, 0);
 
     /// <summary>Distance of two threads in the net.</summary>
     public Length Step { get; init; }
@@ -50,6 +50,8 @@ public sealed record ShapePlan
     internal Lazy<ShapeModel?>? WhenAsked { get; init; }
 
     internal Lazy<Point3>? StartWhenAsked { get; init; }
+
+    internal Lazy<Point3>? AlongWhenAsked { get; init; }
 
     /// <summary>The cloth laid down with its warp at an angle to 0 degrees; null where it cannot be laid or there is no model.</summary>
     /// <param name="warp">Degrees, counter-clockwise looking at the tool face.</param>

@@ -78,7 +78,7 @@ public static partial class Defaults
 
     /// <summary>Where woven cloth is laid down first.</summary>
     public static readonly TradeDefault<string> DrapeStart = new(
-        "default.drape-start", "where woven cloth is laid down first", "middle", "the middle of the surface, 0 degrees along x",
+        "default.drape-start", "where woven cloth is laid down first", "middle", "the middle of the surface, 0 degrees along x (along y on a surface that faces x)",
         $"{Common}: from the middle outwards", "write `drape at-x 0 mm at-y 0 mm along x` in the part");
 
     /// <summary>Angle between two faces that makes the edge between them sharp.</summary>

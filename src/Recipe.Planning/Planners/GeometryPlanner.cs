@@ -41,7 +41,7 @@ internal static class GeometryPlanner
 {
     private const string Subject = "areas and sizes";
 
-    public static Ground? Work(PlanContext context)
+    public static Ground? Work(PlanContext context, ShapePlan? shape)
     {
         var part = context.Part;
         var own = part.Surface is not null;
@@ -54,9 +54,9 @@ internal static class GeometryPlanner
 
         var owner = own || part.Mould is null ? context.PartOwner : Owner.Of(part.Mould);
         var area = context.Figures.Basis(figure, owner, "surface");
-        if (ShapePlanner.IsMeasured(figure.Value, ShapePlanner.Regions(part)))
+        if (shape is { IsMeasured: true })
         {
-            return OfTriangles(context, figure, area);
+            return OfTriangles(context, shape, area);
         }
 
         var surface = Measure(figure.Value, out var assumed);
@@ -66,8 +66,8 @@ internal static class GeometryPlanner
             return null;
         }
 
-        var shape = assumed ? area | context.Ledger.Assume(Defaults.GivenAreaShape) : area;
-        return new Ground(figure.Value, surface, part.Mould is { Halves.Length: > 1 } ? 2 : 1, area, shape);
+        var sizes = assumed ? area | context.Ledger.Assume(Defaults.GivenAreaShape) : area;
+        return new Ground(figure.Value, surface, part.Mould is { Halves.Length: > 1 } ? 2 : 1, area, sizes);
     }
 
     public static GeometryPlan Publish(Ground ground) => new()
@@ -84,12 +84,12 @@ internal static class GeometryPlanner
     };
 
     // Every figure of it is measured on triangles: the developed sizes are those of the cloth laid down straight.
-    private static Ground? OfTriangles(PlanContext context, Figure<SurfaceShape> figure, Rests area)
+    private static Ground? OfTriangles(PlanContext context, ShapePlan shape, Rests area)
     {
         var part = context.Part;
-        if (ShapePlanner.Begin(part) is not { Trouble: null, Model: { } model } shape)
+        if (shape is not { Trouble: null, Model: { } model })
         {
-            context.Miss(Subject, $"'{figure.Written}' gives no surface to lay on");
+            context.Miss(Subject, $"'{shape.Surface.Written}' gives no surface to lay on");
             return null;
         }
 
@@ -108,7 +108,7 @@ internal static class GeometryPlanner
             flat is null ? null : Length.FromMeters(flat.Across),
             measures.Bends.Kind);
         var sizes = flat is null ? area | context.Ledger.Assume(Defaults.GivenAreaShape) : area;
-        return new Ground(figure.Value, surface, part.Mould is { Halves.Length: > 1 } ? 2 : 1, area, sizes);
+        return new Ground(shape.Surface.Value, surface, part.Mould is { Halves.Length: > 1 } ? 2 : 1, area, sizes);
     }
 
     private static Surface? Measure(SurfaceShape shape, out bool assumed)

@@ -13,10 +13,10 @@ internal static class ShapePlanner
     private const double Threads = 60;
 
     /// <summary>What is kept of the surface: what the mould keeps, and of that what the part covers.</summary>
-    public static ImmutableArray<ShapeRegion> Regions(Part part) => part.Surface is null && part.Mould is { } mould ? [.. mould.Regions, .. part.Regions] : part.Regions;
+    private static ImmutableArray<ShapeRegion> Regions(Part part) => part.Surface is null && part.Mould is { } mould ? [.. mould.Regions, .. part.Regions] : part.Regions;
 
     /// <summary>Whether figures of the surface are measured on triangles.</summary>
-    public static bool IsMeasured(SurfaceShape shape, ImmutableArray<ShapeRegion> regions) =>
+    private static bool IsMeasured(SurfaceShape shape, ImmutableArray<ShapeRegion> regions) =>
         shape is MeshShape or RevolvedShape or SweptShape || (!regions.IsEmpty && shape is not GivenAreaShape);
 
     /// <summary>The surface of a part; null when it has none or one that cloth lies on without shear.</summary>
@@ -44,19 +44,18 @@ internal static class ShapePlanner
             Trouble = measured ? made.Value.Trouble : null,
             WhenAsked = new(() => made.Value is { Trouble: null, Model: { } model } ? model : null),
             StartWhenAsked = new(() => made.Value.Model is { } model ? StartOf(part, model) : default),
-            Along = ShapeShelf.Unit(part.Drape?.Along ?? ShapeDirection.X),
+            AlongWhenAsked = new(() => ShapeShelf.Unit(part.Drape?.Along ?? Across(made.Value.Model))),
         };
     }
 
     /// <summary>The same with the cloths of the stack.</summary>
-    public static ShapePlan? Work(PlanContext context, Ground? ground, ImmutableArray<LineWork> stack)
+    /// <param name="context">The part.</param>
+    /// <param name="shape">Its surface.</param>
+    /// <param name="ground">The measures of it, or null.</param>
+    /// <param name="stack">The lines that lie on it.</param>
+    public static ShapePlan? Work(PlanContext context, ShapePlan? shape, Ground? ground, ImmutableArray<LineWork> stack)
     {
-        if (Begin(context.Part) is not { } shape)
-        {
-            return null;
-        }
-
-        if (shape.Trouble is not null || ground is null)
+        if (shape is not { Trouble: null } || ground is null)
         {
             return shape;
         }
@@ -87,7 +86,7 @@ internal static class ShapePlanner
     public static Length StepFor(Area area) => Length.FromMeters(Math.Sqrt(area.SquareMeters) / Threads);
 
     /// <summary>The point that cloth touches first.</summary>
-    public static Point3 StartOf(Part part, ShapeModel model)
+    private static Point3 StartOf(Part part, ShapeModel model)
     {
         if (part.Drape is not { } drape || (drape.X is null && drape.Y is null && drape.Z is null))
         {
@@ -109,29 +108,18 @@ internal static class ShapePlanner
         return context.Ledger.Publish(Defaults.LockingAngle.Value, context.Ledger.Assume(Defaults.LockingAngle));
     }
 
-    // The shear of a net of inextensible threads is the curvature that the threads enclose with the two first ones (Hazzidakis 1879): on a
-    // surface of two symmetries, laid down in its middle, no more than a quarter of all there is.
-    private static bool IsDeep(ShapePlan shape, Surface surface)
+    // Along x, except on a surface that faces that way: there x has no direction in it.
+    private static ShapeDirection Across(ShapeModel? model) =>
+        model?.Measures.Rim is { } rim && Math.Abs(rim.Normal.X) > 0.8 ? ShapeDirection.Y : ShapeDirection.X;
+
+    // On triangles only the cloth itself tells.
+    private static bool IsDeep(ShapePlan shape, Surface surface) => shape.IsMeasured ? surface.IsDoublyCurved : MostShear(shape.Surface.Value) > ShapePlan.Gentle;
+
+    private static Angle MostShear(SurfaceShape shape) => shape switch
     {
-        if (shape.IsMeasured)
-        {
-            return surface.IsDoublyCurved;
-        }
-
-        return QuarterOfCurvature(shape.Surface.Value) > ShapePlan.Gentle.Radians;
-    }
-
-    private static double QuarterOfCurvature(SurfaceShape shape)
-    {
-        // The normals of a bowl of revolution fill the cap of a unit sphere as far as the slope of the rim.
-        static double Cap(double slope) => Math.PI / 2 * (1 - Math.Cos(slope));
-
-        return shape switch
-        {
-            SphericalCapShape s => Cap(2 * Math.Atan2(s.Rise.Meters, s.Diameter.Meters / 2)),
-            ParaboloidShape s => Cap(Math.Atan2(2 * s.Rise.Meters, s.Diameter.Meters / 2)),
-            HalfEllipsoidShape => Math.PI / 2,
-            _ => 0,
-        };
-    }
+        SphericalCapShape s => BowlShear.OfSphericalCap(s.Diameter, s.Rise),
+        ParaboloidShape s => BowlShear.OfParaboloid(s.Diameter, s.Rise),
+        HalfEllipsoidShape => BowlShear.OfUprightRim,
+        _ => Angle.Zero,
+    };
 }

@@ -14,6 +14,8 @@ public static class PiecesToCut
 
     private static readonly Length Fine = Length.FromMillimeters(0.2);
     private static readonly Length FarFromTexts = Length.FromMillimeters(18);
+    // A dart is cut as a slit; its edges are lapped on the mould.
+    private static readonly Length Slit = Length.FromMillimeters(2);
     private static readonly Length DeepestNotch = Length.FromMillimeters(5);
     private static readonly Length LeastTrimForNotches = Length.FromMillimeters(8);
 
@@ -111,7 +113,7 @@ public static class PiecesToCut
         var trim = isWhole ? ply.Trim?.Value ?? Defaults.Trim.Value : Length.Zero;
         if (geometry.Shape is DiscShape)
         {
-            return [new(Circle(size.Length), OutlineOrigin.Exact, trim, 0, null)];
+            return [new(PieceOutlines.Patch(size.Length, size.Length, size.Length / 2), OutlineOrigin.Exact, trim, 0, null)];
         }
 
         var net = Net(plan, size, ply, geometry.Area.SquareMeters);
@@ -130,7 +132,8 @@ public static class PiecesToCut
         var isLoose = ply.Material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil || ply.Orientation?.Value.Kind == OrientationKind.Random;
         if (!isLoose && shape.Drape(size.Angle) is { Flat: { } flat, FlatFollowsRim: true } net && net.CoveredArea.SquareMeters >= Enough * area)
         {
-            return [new(flat, OutlineOrigin.Draped, Length.Zero, Math.Max(0, 1 - (net.CoveredArea.SquareMeters / area)), null)];
+            var darts = ply.CutsDarts ? net.Darts(shape.Cloths.FirstOrDefault(cloth => cloth.Cloth == ply.Material)?.Locking.Value ?? Defaults.LockingAngle.Value).Darts : [];
+            return [new(flat, OutlineOrigin.Draped, Length.Zero, Math.Max(0, 1 - (net.CoveredArea.SquareMeters / area)), null) { Darts = darts }];
         }
 
         if (isLoose && shape.Model?.Pattern is { FoldOvers: 0 } pattern)
@@ -154,7 +157,8 @@ public static class PiecesToCut
 
         if (ply.Step is null)
         {
-            return [net with { Outline = trim > Length.Zero ? PieceOutlines.WithTrim(outline, trim) : outline, Trim = trim }];
+            var whole = trim > Length.Zero ? PieceOutlines.WithTrim(outline, trim) : outline;
+            return [net with { Outline = net.Darts.IsDefaultOrEmpty ? whole : net.Darts.Aggregate(whole, (piece, dart) => PieceOutlines.WithDart(piece, dart.Mouth, dart.Tip, Slit)), Trim = trim }];
         }
 
         // How far inside it ends follows from its size: steps of several lines add up.
@@ -162,12 +166,8 @@ public static class PiecesToCut
         return inside <= Length.Zero ? [net] : PieceOutlines.SteppedIn(outline, inside).Select(stepped => net with { Outline = stepped });
     }
 
-    private static Outline Circle(Length diameter)
+    private readonly record struct Found(Outline Outline, OutlineOrigin Origin, Length Trim, double Uncovered, int? Part)
     {
-        const int sides = 180;
-        var radius = diameter.Meters / 2;
-        return new([.. Enumerable.Range(0, sides).Select(i => Math.SinCos(2 * Math.PI * i / sides)).Select(at => new Point2(radius * at.Cos, radius * at.Sin))]);
+        public ImmutableArray<Dart> Darts { get; init; }
     }
-
-    private readonly record struct Found(Outline Outline, OutlineOrigin Origin, Length Trim, double Uncovered, int? Part);
 }

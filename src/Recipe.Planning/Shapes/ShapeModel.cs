@@ -62,22 +62,9 @@ public sealed class ShapeModel
 
     private DrapeNet? Lay(Point3 start, Point3 along, double degrees, double step)
     {
-        var normal = MeshPlaces.NormalNear(Mesh, start);
-        var flat = along - (normal * Point3.Dot(along, normal));
-
-        // An axis that stands on the surface there gives no direction in it; the next one does.
-        if (flat.Norm < 0.2 * along.Norm)
-        {
-            var other = new Point3(along.Z, along.X, along.Y);
-            flat = other - (normal * Point3.Dot(other, normal));
-        }
-
-        var zero = flat.Unit();
-        var (sine, cosine) = Math.SinCos(degrees * Math.PI / 180);
-        var warp = (zero * cosine) + (Point3.Cross(normal, zero) * sine);
         try
         {
-            return Draping.Over(Mesh, start, warp, Length.FromMeters(step));
+            return Draping.Over(Mesh, start, along, Angle.FromDegrees(degrees), Length.FromMeters(step));
         }
         catch (ArgumentException)
         {

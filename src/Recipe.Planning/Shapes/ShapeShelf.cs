@@ -81,15 +81,14 @@ internal static class ShapeShelf
                 return new(null, new ShapeTrouble(ShapeTroubleKind.NoSuchGroup, Region: region, Groups: [.. mesh.Groups.Select(known => known.Name).Distinct()]));
             }
 
-            foreach (var kept in Kept(region))
+            var left = Kept(region).Aggregate(mesh, MeshRegions.Select);
+            if (left.Triangles.IsEmpty)
             {
-                mesh = MeshRegions.Select(mesh, kept);
+                var whole = MeshMeasures.Of(mesh);
+                return new(null, new ShapeTrouble(ShapeTroubleKind.NothingLeft, Region: region, Least: whole.Least, Most: whole.Most));
             }
 
-            if (mesh.Triangles.IsEmpty)
-            {
-                return new(null, new ShapeTrouble(ShapeTroubleKind.NothingLeft, Region: region));
-            }
+            mesh = left;
         }
 
         var model = new ShapeModel(mesh, reading, pull is { } direction ? Unit(direction) : null);

@@ -32,5 +32,8 @@ public enum ShapeTroubleKind
 /// <param name="Region">The region line that it is about.</param>
 /// <param name="Groups">The groups that the file has.</param>
 /// <param name="Reason">Why a profile makes no surface.</param>
+/// <param name="Least">Smallest coordinates of what the region line is about, m.</param>
+/// <param name="Most">Greatest coordinates of it, m.</param>
 public sealed record ShapeTrouble(
-    ShapeTroubleKind Kind, MeshRefusal? Refusal = null, ShapeRegion? Region = null, ImmutableArray<string> Groups = default, string? Reason = null);
+    ShapeTroubleKind Kind, MeshRefusal? Refusal = null, ShapeRegion? Region = null, ImmutableArray<string> Groups = default, string? Reason = null,
+    Point3? Least = null, Point3? Most = null);

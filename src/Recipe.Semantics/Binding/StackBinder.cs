@@ -96,6 +96,7 @@ internal static class StackBinder
                 Step = line.Figure("step", Si.Length),
                 Content = line.Payload<Content>("resin-content"),
                 JoinLines = line.Figure("join-lines", Si.Count)?.Value,
+                CutsDarts = line.Reading.Has("darts"),
                 Face = line.Text("face") switch
                 {
                     "up" => PlyFace.Up,

@@ -31,6 +31,7 @@ internal static class PlySchema
         Clause("gap", Kinds.Length, "widest gap between two core sheets"),
         Clause("chamfer", Kinds.Angle, "slope of the core's edge against its face"),
         Clause("join-lines", Kinds.CountFromZero, "join lines allowed in the ply"),
+        Flag("darts", "the darts that the shear of a woven cloth asks for are cut"),
         Clause("face", Kinds.OneOf("up or down", ("up", "right side away from the mould"), ("down", "right side on the mould")), "which side lies on the mould"),
     ];
 

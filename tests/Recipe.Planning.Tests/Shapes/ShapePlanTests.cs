@@ -127,6 +127,32 @@ public class ShapePlanTests
         Assert.Equal(4, pieces[0].Notches.Length);
     }
 
+    // On a hemisphere the exact net is sheared by more than 40 degrees before it comes to the rim (w_uv = -sin w), once in each quarter.
+    [Fact]
+    public void Darts_are_slits_from_the_rim_of_a_piece_that_wants_them()
+    {
+        const string bowl = "surface spherical-cap diameter 300 mm rise 145 mm";
+        var whole = Assert.Single(PiecesToCut.Of(Plan(bowl, null, "trim 10 mm", "plies { outer glass-twill-163 0/90 }")));
+        var slit = Assert.Single(PiecesToCut.Of(Plan(bowl, null, "trim 10 mm", "plies { outer glass-twill-163 0/90 darts }")));
+        var depths = Plan(bowl, null).Shape!.Drape(0)!.Darts(Angle.FromDegrees(40)).Darts;
+        Assert.Equal(4, depths.Length);
+
+        // A wedge 2 mm wide at the net's rim is a triangle, and a little more where it runs on through the trim.
+        var wedges = depths.Sum(dart => dart.Depth.Meters * 0.002 / 2);
+        Assert.InRange(whole.Outline.SquareMetres - slit.Outline.SquareMetres, wedges, 6 * wedges);
+    }
+
+    [Fact]
+    public void A_surface_that_faces_along_x_is_laid_along_y()
+    {
+        // The cap stood on its edge: what was z is x.
+        var cap = Cap;
+        var turned = new TriangleMesh([.. cap.Vertices.Select(at => new Point3(at.Z, at.X, at.Y))], cap.Triangles);
+        var shape = Plan("surface mesh \"cap.stl\" unit mm", File(turned, 1000)).Shape!;
+        Assert.Equal(new Point3(0, 1, 0), shape.Along);
+        Assert.Equal(0.63, shape.Drape(0)!.CoveredArea.SquareMeters, 0.01);
+    }
+
     [Fact]
     public void Pieces_of_plain_shapes_are_exact()
     {

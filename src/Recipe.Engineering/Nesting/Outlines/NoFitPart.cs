@@ -90,19 +90,6 @@ internal sealed class NoFitPart
         return (from, to);
     }
 
-    /// <summary>How deep a place lies in the region, m; zero outside.</summary>
-    internal double Depth(double x, double y)
-    {
-        double depth = Math.Min(Math.Min(x - XMin, XMax - x), Math.Min(y - YMin, YMax - y));
-        double[] nx = _x, ny = _y, d = _d;
-        for (int i = 0; i < nx.Length && depth > 0; i++)
-        {
-            depth = Math.Min(depth, d[i] - (nx[i] * x) - (ny[i] * y));
-        }
-
-        return Math.Max(depth, 0);
-    }
-
     private static IEnumerable<double> Normals(Point2[] points, int sign)
     {
         for (int i = 0; i < points.Length; i++)

@@ -6,7 +6,7 @@ namespace Recipe.Engineering;
 /// <summary>Lays true outlines out on rolls and offcuts so that little cloth is used.</summary>
 /// <remarks>
 /// Pieces lie where convex parts of them stay out of the no-fit polygons of the others; first one after the other from the cut end
-/// (bottom-left), in several orders, then better by guided local search: see <see cref="OutlineNestSettings.Steps"/> for how long. The
+/// (bottom-left), in several orders, then in orders of which two pieces have changed places: see <see cref="OutlineNestSettings.Steps"/> for how long. The
 /// rectangles round the pieces, laid out by <see cref="RollNesting"/>, are one of the layouts when there is one long roll. What has a
 /// length is filled first, in the order given, then the long rolls; a piece lies on the first that has room. A layout is better when
 /// less cloth of pieces is left over, then when less is used of the roll that is tried last, and so on to the first; of layouts

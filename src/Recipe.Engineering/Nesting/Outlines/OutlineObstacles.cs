@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace Recipe.Engineering;
 
 /// <summary>One region that the origin of a moved piece may not enter, at its place on the roll.</summary>
-internal readonly record struct OutlineObstacle(NoFitPart Part, double Dx, double Dy, double Weight)
+internal readonly record struct OutlineObstacle(NoFitPart Part, double Dx, double Dy)
 {
     internal double XMin { get; } = Dx + Part.XMin;
 
@@ -12,8 +12,6 @@ internal readonly record struct OutlineObstacle(NoFitPart Part, double Dx, doubl
     internal double YMin { get; } = Dy + Part.YMin;
 
     internal double YMax { get; } = Dy + Part.YMax;
-
-    internal double Depth(double x, double y) => Part.Depth(x - Dx, y - Dy);
 }
 
 /// <summary>Where a piece may lie among pieces that lie already, looked for along lines across the roll's width.</summary>
@@ -32,15 +30,13 @@ internal sealed class OutlineObstacles
     /// <summary>Looks at a region so far.</summary>
     internal long Steps { get; private set; }
 
-    internal List<OutlineObstacle> All => _all;
-
     internal void Clear() => _all.Clear();
 
-    internal void Add(NoFitPart[] parts, double x, double y, double weight = 1)
+    internal void Add(NoFitPart[] parts, double x, double y)
     {
         foreach (NoFitPart part in parts)
         {
-            _all.Add(new OutlineObstacle(part, x, y, weight));
+            _all.Add(new OutlineObstacle(part, x, y));
         }
 
         Steps += parts.Length;
@@ -89,7 +85,7 @@ internal sealed class OutlineObstacles
     }
 
     /// <summary>The least X from zero on at which the origin is free on a line; infinite beyond the limit.</summary>
-    internal double Along(double y, double limit)
+    private double Along(double y, double limit)
     {
         double x = 0;
         bool moved = limit >= 0;

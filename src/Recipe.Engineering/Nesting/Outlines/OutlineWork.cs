@@ -28,11 +28,7 @@ internal sealed class OutlineWork(OutlineItems items, ImmutableArray<OutlineRoll
     /// <summary>Whether it was stopped from outside before its work was done.</summary>
     internal bool IsStopped => Obstacles.Steps < steps && stop.IsCancellationRequested;
 
-    internal long Steps => steps;
-
     internal int Next(int below) => NestOrders.Next(ref _random, below);
-
-    internal double Share() => Next(1 << 30) / (double)(1 << 30);
 
     internal OutlinePosition Position(OutlineLayout layout, int item) => items.Allowed[item][layout.Pose[item]].Position;
 

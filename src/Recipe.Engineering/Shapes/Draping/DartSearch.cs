@@ -126,7 +126,7 @@ internal static class DartSearch
         Point3 warp = (net.PlaceOf(flat + new Point2(step / 2, 0)) ?? start) - (net.PlaceOf(flat - new Point2(step / 2, 0)) ?? start);
         Point3 normal = new TriangleTree(piece).Nearest(start).Normal;
         return Point3.Cross(warp, normal).Norm > 1e-3 * warp.Norm && warp.Norm > 0
-            ? Draping.Over(piece, start, warp, step).GreatestShear.Radians
+            ? Draping.Over(piece, start, warp, 0, step).GreatestShear.Radians
             : net.GreatestShear.Radians;
     }
 

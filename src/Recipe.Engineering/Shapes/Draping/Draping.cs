@@ -33,7 +33,17 @@ public static class Draping
     /// <param name="step">Distance between the threads of the net, above 0. A finer net is truer: the error of the shear falls with the step.</param>
     /// <exception cref="ArgumentOutOfRangeException">The step is not above 0 or too fine for the surface (more than 500,000 cells), or the start lies more than a step and more than 1 % of the surface's size from it.</exception>
     /// <exception cref="ArgumentException">The mesh has no area, a coordinate is not a number, or the warp direction is square to the surface.</exception>
-    public static DrapeNet Over(TriangleMesh mesh, Point3 start, Point3 warpDirection, Length step)
+    public static DrapeNet Over(TriangleMesh mesh, Point3 start, Point3 warpDirection, Length step) => Over(mesh, start, warpDirection, Angle.Zero, step);
+
+    /// <summary>Lays a cloth whose warp lies at an angle to a direction.</summary>
+    /// <param name="mesh">The surface, as above.</param>
+    /// <param name="start">Where the cloth is laid on first, as above, m.</param>
+    /// <param name="zeroDirection">Which way 0 degrees runs at the start; its part along the surface is taken. Any length.</param>
+    /// <param name="warp">Angle of the warp to it, counter-clockwise looking at the side that cloth is laid on.</param>
+    /// <param name="step">Distance between the threads of the net, as above.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The step or the start is out of its range, as above.</exception>
+    /// <exception cref="ArgumentException">The mesh has no area, a coordinate is not a number, or the direction is square to the surface.</exception>
+    public static DrapeNet Over(TriangleMesh mesh, Point3 start, Point3 zeroDirection, Angle warp, Length step)
     {
         ArgumentNullException.ThrowIfNull(mesh);
         double metres = Guard.Positive(step.Meters, "m", nameof(step));
@@ -48,10 +58,10 @@ public static class Draping
             throw new ArgumentException("A coordinate is not a number.", nameof(start));
         }
 
-        return Over(whole, start, warpDirection, metres);
+        return Over(whole, start, zeroDirection, warp.Radians, metres);
     }
 
-    internal static DrapeNet Over(MeshTopology whole, Point3 start, Point3 warpDirection, double step)
+    internal static DrapeNet Over(MeshTopology whole, Point3 start, Point3 zeroDirection, double warp, double step)
     {
         SurfacePlace place = new TriangleTree(whole).Nearest(start);
         double off = (place.Foot - start).Norm;
@@ -69,12 +79,15 @@ public static class Draping
 
         TriangleTree tree = new(surface);
         place = tree.Nearest(place.Foot);
-        Point3 along = warpDirection.Unit();
-        along -= place.Normal * Point3.Dot(along, place.Normal);
-        if (!warpDirection.IsFinite || along.Norm < 1e-6)
+        Point3 zero = zeroDirection.Unit();
+        zero -= place.Normal * Point3.Dot(zero, place.Normal);
+        if (!zeroDirection.IsFinite || zero.Norm < 1e-6)
         {
-            throw new ArgumentException("The warp direction has a part along the surface.", nameof(warpDirection));
+            throw new ArgumentException("The direction has a part along the surface.", nameof(zeroDirection));
         }
+
+        (double sine, double cosine) = Math.SinCos(warp);
+        Point3 along = (zero * cosine) + (Point3.Cross(place.Normal, zero) * sine);
 
         int most = (int)(4 * surface.Area / (step * step)) + (int)Math.Min(200_000, 40 * Math.Sqrt(surface.Area) / step) + 10_000;
         DrapeGrowth growth = new(surface, tree, step, most);

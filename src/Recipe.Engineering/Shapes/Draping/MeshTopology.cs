@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Recipe.Engineering;
 
 /// <summary>Which triangle lies beyond which edge, and the normals. Half-edge 3 t + k of triangle t runs from its corner k to corner k + 1.</summary>
@@ -22,7 +24,7 @@ internal sealed class MeshTopology
         Places = places;
         _corners = WithArea(places, corners);
         _faceNormals = new Point3[Count];
-        _twins = Twins(_corners);
+        _twins = Twins(_corners, places.Length);
         _cornerNormals = new Point3[_corners.Length];
         _vertexNormals = new Point3[places.Length];
         _onRim = new bool[places.Length];
@@ -60,9 +62,9 @@ internal sealed class MeshTopology
     /// <summary>Area of all, m2.</summary>
     internal double Area { get; }
 
-    internal static int Next(int half) => half % 3 == 2 ? half - 2 : half + 1;
+    internal static int Next(int half) => MeshEdges.Next(half);
 
-    internal static int Before(int half) => half % 3 == 0 ? half + 2 : half - 1;
+    internal static int Before(int half) => MeshEdges.Previous(half);
 
     /// <summary>The vertex at which a half-edge starts.</summary>
     internal int Vertex(int half) => _corners[half];
@@ -185,37 +187,19 @@ internal sealed class MeshTopology
         return [.. kept];
     }
 
-    private static int[] Twins(int[] corners)
+    // Two triangles that run along their edge the same way face different sides: to the cloth, one does not follow on the other.
+    private static int[] Twins(int[] corners, int places)
     {
-        var keys = new long[corners.Length];
-        var halves = new int[corners.Length];
-        for (int half = 0; half < corners.Length; half++)
+        int[] across = MeshEdges.Of(MemoryMarshal.Cast<int, MeshTriangle>(corners), places).Across;
+        for (int half = 0; half < across.Length; half++)
         {
-            (int a, int b) = (corners[half], corners[Next(half)]);
-            keys[half] = ((long)Math.Min(a, b) << 32) | (uint)Math.Max(a, b);
-            halves[half] = half;
+            if (across[half] < 0 || corners[half] == corners[across[half]])
+            {
+                across[half] = -1;
+            }
         }
 
-        Array.Sort(keys, halves);
-        var twins = new int[corners.Length];
-        Array.Fill(twins, -1);
-        for (int i = 0; i < keys.Length;)
-        {
-            int end = i + 1;
-            while (end < keys.Length && keys[end] == keys[i])
-            {
-                end++;
-            }
-
-            if (end - i == 2 && corners[halves[i]] != corners[halves[i + 1]])
-            {
-                (twins[halves[i]], twins[halves[i + 1]]) = (halves[i + 1], halves[i]);
-            }
-
-            i = end;
-        }
-
-        return twins;
+        return across;
     }
 
     private int NextOnRim(int half)

@@ -97,53 +97,8 @@ internal sealed class TriangleTree
         return new SurfacePlace(foot, triangle, normal, height, (step - (normal * height)).Norm);
     }
 
-    // C. Ericson, Real-Time Collision Detection (2005), 5.1.5. The second number says where: 0 to 2 in the face, 3 + k on
-    // the edge from corner k, 6 + k at corner k.
-    private (Point3 Foot, int Feature) Foot(Point3 point, int triangle)
-    {
-        (Point3 a, Point3 b, Point3 c) = (_mesh.At(triangle, 0), _mesh.At(triangle, 1), _mesh.At(triangle, 2));
-        (Point3 ab, Point3 ac, Point3 ap) = (b - a, c - a, point - a);
-        (double d1, double d2) = (Point3.Dot(ab, ap), Point3.Dot(ac, ap));
-        if (d1 <= 0 && d2 <= 0)
-        {
-            return (a, 6);
-        }
-
-        Point3 bp = point - b;
-        (double d3, double d4) = (Point3.Dot(ab, bp), Point3.Dot(ac, bp));
-        if (d3 >= 0 && d4 <= d3)
-        {
-            return (b, 7);
-        }
-
-        double vc = (d1 * d4) - (d3 * d2);
-        if (vc <= 0 && d1 >= 0 && d3 <= 0)
-        {
-            return (a + (ab * (d1 / (d1 - d3))), 3);
-        }
-
-        Point3 cp = point - c;
-        (double d5, double d6) = (Point3.Dot(ab, cp), Point3.Dot(ac, cp));
-        if (d6 >= 0 && d5 <= d6)
-        {
-            return (c, 8);
-        }
-
-        double vb = (d5 * d2) - (d1 * d6);
-        if (vb <= 0 && d2 >= 0 && d6 <= 0)
-        {
-            return (a + (ac * (d2 / (d2 - d6))), 5);
-        }
-
-        double va = (d3 * d6) - (d5 * d4);
-        if (va <= 0 && d4 - d3 >= 0 && d5 - d6 >= 0)
-        {
-            return (b + ((c - b) * ((d4 - d3) / (d4 - d3 + (d5 - d6)))), 4);
-        }
-
-        double scale = 1 / (va + vb + vc);
-        return (a + (ab * (vb * scale)) + (ac * (vc * scale)), 0);
-    }
+    private (Point3 Foot, int Feature) Foot(Point3 point, int triangle) =>
+        NearestPoint.OnTriangle(point, _mesh.At(triangle, 0), _mesh.At(triangle, 1), _mesh.At(triangle, 2));
 
     private int Build(List<Node> nodes, Point3[] centres, int first, int end)
     {

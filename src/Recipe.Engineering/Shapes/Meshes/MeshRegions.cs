@@ -23,8 +23,6 @@ public static class MeshRegions
                 }
 
                 return MeshCutting.Cut(mesh, half.At, half.Normal.Unit());
-            case BoxRegion box:
-                return InBox(mesh, box);
             case GroupRegion group:
                 bool[] named = new bool[mesh.Triangles.Length];
                 foreach (MeshGroup stretch in mesh.Groups)
@@ -79,22 +77,6 @@ public static class MeshRegions
             .Where(group => group.Count > 0),
     ];
 
-    private static TriangleMesh InBox(TriangleMesh mesh, BoxRegion box)
-    {
-        (Point3 least, Point3 most) = (box.Least, box.Most);
-        if (!(least.IsFinite && most.IsFinite && least.X < most.X && least.Y < most.Y && least.Z < most.Z))
-        {
-            throw new ArgumentException("The box is empty or inside out.", nameof(box));
-        }
-
-        foreach (Point3 axis in new Point3[] { new(1, 0, 0), new(0, 1, 0), new(0, 0, 1) })
-        {
-            mesh = MeshCutting.Cut(MeshCutting.Cut(mesh, least, axis), most, axis * -1);
-        }
-
-        return mesh;
-    }
-
     private static bool[] Patch(TriangleMesh mesh, PatchRegion patch)
     {
         double degrees = patch.Sharp.Degrees;
@@ -141,7 +123,7 @@ public static class MeshRegions
         for (int i = 0; i < mesh.Triangles.Length; i++)
         {
             (int a, int b, int c) = mesh.Triangles[i];
-            double here = (NearestPoint.OnTriangle(seed, mesh.Vertices[a], mesh.Vertices[b], mesh.Vertices[c]) - seed).Norm;
+            double here = (NearestPoint.OnTriangle(seed, mesh.Vertices[a], mesh.Vertices[b], mesh.Vertices[c]).Foot - seed).Norm;
             (nearest, distance) = here < distance ? (i, here) : (nearest, distance);
         }
 

@@ -1,11 +1,12 @@
-using Recipe.Engineering;
-
-namespace Recipe.Planning;
+namespace Recipe.Engineering;
 
 /// <summary>Finds places on a mesh.</summary>
-internal static class MeshPlaces
+public static class MeshPlaces
 {
-    /// <summary>The point of the surface over or under the middle of its area, seen along a direction; else the centre of the nearest triangle.</summary>
+    /// <summary>The point of the surface over or under the middle of its area, seen along a direction; else the point nearest to that middle.</summary>
+    /// <param name="mesh">The surface, with at least one triangle.</param>
+    /// <param name="along">The direction, of any length but zero.</param>
+    /// <returns>The point, m; the origin for a mesh without area.</returns>
     public static Point3 Middle(TriangleMesh mesh, Point3 along)
     {
         var (sum, weight) = (default(Point3), 0.0);
@@ -19,10 +20,10 @@ internal static class MeshPlaces
         return weight > 0 ? Under(mesh, sum * (1 / weight), along) : default;
     }
 
-    /// <summary>The point of the surface that a line through a point meets, of several the nearest; else the centre of the nearest triangle.</summary>
+    /// <summary>The point of the surface that a line through a point meets, of several the nearest; else the point nearest to it.</summary>
     /// <param name="mesh">The surface.</param>
-    /// <param name="point">A point on the line.</param>
-    /// <param name="along">Direction of the line.</param>
+    /// <param name="point">A point on the line, m.</param>
+    /// <param name="along">Direction of the line, of any length but zero.</param>
     public static Point3 Under(TriangleMesh mesh, Point3 point, Point3 along)
     {
         var ray = along.Unit();
@@ -30,11 +31,11 @@ internal static class MeshPlaces
         var (nearest, least) = (default(Point3), double.PositiveInfinity);
         foreach (var triangle in mesh.Triangles)
         {
-            var centre = Centre(mesh, triangle);
-            var distance = (centre - point).Norm;
+            var (foot, _) = NearestPoint.OnTriangle(point, A(mesh, triangle), B(mesh, triangle), C(mesh, triangle));
+            var distance = (foot - point).Norm;
             if (distance < least)
             {
-                (nearest, least) = (centre, distance);
+                (nearest, least) = (foot, distance);
             }
 
             if (Meet(mesh, triangle, point, ray) is { } t && Math.Abs(t) < best)
@@ -44,22 +45,6 @@ internal static class MeshPlaces
         }
 
         return met ?? nearest;
-    }
-
-    /// <summary>The normal of the triangle whose centre is nearest, on the side that cloth is laid on.</summary>
-    public static Point3 NormalNear(TriangleMesh mesh, Point3 point)
-    {
-        var (normal, least) = (new Point3(0, 0, 1), double.PositiveInfinity);
-        foreach (var triangle in mesh.Triangles)
-        {
-            var distance = (Centre(mesh, triangle) - point).Norm;
-            if (distance < least)
-            {
-                (normal, least) = (Point3.Cross(B(mesh, triangle) - A(mesh, triangle), C(mesh, triangle) - A(mesh, triangle)).Unit(), distance);
-            }
-        }
-
-        return normal;
     }
 
     /// <summary>How far along the line from the point it meets the triangle, or null.</summary>
