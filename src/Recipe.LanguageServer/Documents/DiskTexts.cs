@@ -12,48 +12,12 @@ internal sealed class DiskTexts
     /// <summary>Recipes are written by hand; a file past this size is something else.</summary>
     public const long LargestFile = 64L * 1024 * 1024;
 
-    private readonly Dictionary<string, (DateTime Written, long Size, string Text)> _known = new(StringComparer.Ordinal);
-    private readonly Lock _gate = new();
+    private readonly DiskKept<string> _texts = new(LargestFile, static (_, bytes) => Decode(bytes));
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {
-        text = null;
-        if (!DocumentNames.IsOnDisk(name))
-        {
-            return false;
-        }
-
-        try
-        {
-            var file = new FileInfo(name);
-            if (!file.Exists || file.Length > LargestFile)
-            {
-                Forget(name);
-                return false;
-            }
-
-            lock (_gate)
-            {
-                if (_known.TryGetValue(name, out var known) && known.Written == file.LastWriteTimeUtc && known.Size == file.Length)
-                {
-                    text = known.Text;
-                    return true;
-                }
-            }
-
-            text = Decode(File.ReadAllBytes(name));
-            lock (_gate)
-            {
-                _known[name] = (file.LastWriteTimeUtc, file.Length, text);
-            }
-
-            return true;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
-        {
-            Forget(name);
-            return false;
-        }
+        text = _texts.Find(name);
+        return text is not null;
     }
 
     /// <summary>The recipes of a folder; one that cannot be listed has none.</summary>
@@ -71,14 +35,6 @@ internal sealed class DiskTexts
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
             return [];
-        }
-    }
-
-    private void Forget(string name)
-    {
-        lock (_gate)
-        {
-            _known.Remove(name);
         }
     }
 

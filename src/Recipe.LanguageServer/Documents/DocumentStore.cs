@@ -9,9 +9,12 @@ namespace Recipe.LanguageServer.Documents;
 /// <summary>The documents that are open, and behind them the disk: where the compiler gets its texts from.</summary>
 internal sealed class DocumentStore : IFileStore
 {
+    /// <summary>The largest file of a shape: an editor that shows a line of text should not hold more for it.</summary>
+    public const long LargestShape = 256L * 1024 * 1024;
+
     private readonly Dictionary<string, OpenDocument> _open = new(StringComparer.Ordinal);
     private readonly DiskTexts _disk = new();
-    private readonly DiskShapes _shapes = new();
+    private readonly DiskKept<ShapeBytes> _shapes = new(LargestShape, static (name, bytes) => new ShapeBytes(name, bytes));
 
     /// <summary>The unit of columns; agreed upon once, before any document is opened.</summary>
     public Positions Positions { get; set; } = new(PositionEncoding.Utf16);
@@ -59,7 +62,7 @@ internal sealed class DocumentStore : IFileStore
     }
 
     /// <summary>The file of a shape, which no editor opens as a text.</summary>
-    public ShapeBytes? ShapeOf(string name) => _shapes.ShapeOf(name);
+    public ShapeBytes? ShapeOf(string name) => _shapes.Find(name);
 
     /// <summary>What stands in a folder on disk, and what is open as if it stood there.</summary>
     public IEnumerable<string> RecipesIn(string folder) =>
