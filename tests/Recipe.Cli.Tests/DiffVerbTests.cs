@@ -107,7 +107,8 @@ public sealed class DiffVerbTests : IDisposable
     {
         Assert.Contains("no such file or folder", Bench.Run("diff", At("a"), At("c")).Error, StringComparison.Ordinal);
         Assert.Contains("one is a file and the other a folder", Bench.Run("diff", At("a"), At("b/" + Lid)).Error, StringComparison.Ordinal);
-        var run = Bench.Run("diff", "no-such-revision");
+        Git("init", "-q");
+        var run = _bench.RunHere("diff", "no-such-revision");
         Assert.Equal(2, run.Status);
         Assert.Contains("neither a file or folder here nor a revision", run.Error, StringComparison.Ordinal);
     }

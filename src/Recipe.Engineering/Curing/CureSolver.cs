@@ -56,7 +56,7 @@ internal static class CureSolver
                 double factor = error == 0 ? 5 : Math.Clamp(0.9 * Math.Pow(Tolerance / error, 0.2), 0.2, 5);
 
                 // A cure never runs backwards: where the numbers do, the step was at the end of its stability.
-                bool wrong = made.ToDegree < a || made.ToDegree - a > MostDegree;
+                bool wrong = made.ToDegree < a || made.ToDegree - a > MostDegree || made.Fall() > Tolerance / 2;
                 if (error > Tolerance || wrong || !double.IsFinite(error))
                 {
                     h = step * (double.IsFinite(error) ? Math.Min(factor, 0.7) : 0.1);

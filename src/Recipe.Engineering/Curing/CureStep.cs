@@ -35,6 +35,21 @@ internal readonly record struct CureStep(
         return Math.Clamp(FromDegree + (x * (C2 + (y * (C3 + (x * (C4 + (y * C5))))))), FromDegree, ToDegree);
     }
 
+    /// <summary>How far the interpolant falls back within the step, at most; 0 when it only rises. Looked at where a quartic cannot hide much.</summary>
+    internal double Fall()
+    {
+        const int looks = 16;
+        (double most, double fall) = (FromDegree, 0);
+        for (int i = 1; i < looks; i++)
+        {
+            double degree = DegreeAt(Start + (Length * i / looks));
+            fall = Math.Max(fall, most - degree);
+            most = Math.Max(most, degree);
+        }
+
+        return fall;
+    }
+
     /// <summary>Time in the step at which a degree between its two ends is reached.</summary>
     internal double TimeTo(double degree)
     {

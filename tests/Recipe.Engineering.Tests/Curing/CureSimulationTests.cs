@@ -128,7 +128,7 @@ public class CureSimulationTests
                 foreach (CurePoint point in cure.Sample(200))
                 {
                     double degree = point.Degree.DecimalFractions;
-                    // Within a step the interpolant may waver by less than the error of the step.
+                    // Within a step the interpolant may waver by less than the error of a step, which is 5e-9.
                     Assert.True(degree >= before - 1e-8 && degree <= 1, FormattableString.Invariant($"{before:R} then {degree:R} at {point.Time}"));
                     before = Math.Max(before, degree);
                 }
