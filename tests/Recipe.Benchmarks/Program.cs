@@ -2,10 +2,10 @@ using BenchmarkDotNet.Running;
 using Recipe.Benchmarks;
 
 // The libraries: dotnet run -c Release --project tests/Recipe.Benchmarks -- --filter '*'
-// The published binary: dotnet run -c Release --project tests/Recipe.Benchmarks -- native PATH/recipe
-if (args is ["native", var binary])
+// The published binary: dotnet run -c Release --project tests/Recipe.Benchmarks -- native PATH/recipe [WORD]
+if (args is ["native", var binary, .. { Length: <= 1 } words])
 {
-    return NativeBudgets.Measure(binary);
+    return NativeBudgets.Measure(binary, words.FirstOrDefault(""));
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
