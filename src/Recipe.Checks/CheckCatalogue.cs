@@ -285,6 +285,11 @@ public static class CheckCatalogue
         new HoldUnsigned(),
         new ChangeNotTold(),
         new BlanksLeft(),
+
+        new RuleNameTaken(),
+        new RuleStaysSilent(),
+        new RuleSpeaksWrongly(),
+        new RuleUnproven(),
     ];
 
     /// <summary>The check with this code or name, or null.</summary>

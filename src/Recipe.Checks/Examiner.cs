@@ -32,7 +32,7 @@ public sealed class Examiner
         ArgumentNullException.ThrowIfNull(plan);
         var raised = ImmutableArray.CreateBuilder<Raised>();
         var unspoken = ImmutableArray.CreateBuilder<NotChecked>();
-        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck or RecordCheck)))
+        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck or RecordCheck or RuleFileCheck)))
         {
             var context = new CheckContext(check, plan, _model, _today) { Held = _held.Of(check) };
             if (check.Reads(plan.Part) is { } lines && _misread.HasOne(lines))
@@ -62,7 +62,9 @@ public sealed class Examiner
     /// <param name="parts">The examinations, in the order of the file.</param>
     /// <param name="builds">The build records of the file; when not given, those of its model.</param>
     /// <param name="logs">All records of those parts, in this file and beside it; when not given, those of the file.</param>
-    public CheckReport Conclude(IReadOnlyList<PartExamination> parts, IReadOnlyList<LoggedBuild>? builds = null, IReadOnlyList<BuildLog>? logs = null)
+    /// <param name="rules">The rules of the house that the file declares.</param>
+    public CheckReport Conclude(
+        IReadOnlyList<PartExamination> parts, IReadOnlyList<LoggedBuild>? builds = null, IReadOnlyList<BuildLog>? logs = null, IReadOnlyList<JudgedRule>? rules = null)
     {
         ArgumentNullException.ThrowIfNull(parts);
         var waivers = new WaiverBook([.. parts.Select(p => p.Part)], _model, _today, _checks);
@@ -95,6 +97,7 @@ public sealed class Examiner
         }
 
         findings.AddRange(ExamineSettings());
+        findings.AddRange(ExamineRules(rules ?? []));
         return new CheckReport(
             [.. Once(findings)],
             [.. Once(accepted)],
@@ -150,6 +153,22 @@ public sealed class Examiner
             foreach (var finding in context.Findings)
             {
                 yield return finding;
+            }
+        }
+    }
+
+    private IEnumerable<Finding> ExamineRules(IReadOnlyList<JudgedRule> rules)
+    {
+        foreach (var rule in rules)
+        {
+            foreach (var check in _checks.OfType<RuleFileCheck>())
+            {
+                var context = new CheckContext(check, null, _model, _today) { Held = _held.Of(check) };
+                check.Examine(context, rule);
+                foreach (var finding in context.Findings)
+                {
+                    yield return finding;
+                }
             }
         }
     }

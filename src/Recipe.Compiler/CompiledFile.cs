@@ -47,6 +47,15 @@ public sealed record CompiledFile
     /// <summary>How bad the folder's settings hold findings to be.</summary>
     internal ImmutableArray<Model.SeveritySetting> Settings { get; init; } = [];
 
+    /// <summary>The checks that looked at it: all of the program, then the rules of the house in scope.</summary>
+    internal IReadOnlyList<Check> Checks { get; init; } = CheckCatalogue.All;
+
+    /// <summary>Rules of the house in scope, described as all findings are.</summary>
+    public IEnumerable<FindingDescriptor> HouseRules => Checks.OfType<RuleCheck>().Select(check => check.Descriptor);
+
+    /// <summary>Whether a written reason can settle a finding of this file: not what is found in the text itself, nor what no reason makes safe.</summary>
+    public bool CanBeAccepted(FindingDescriptor finding) => Checks.FirstOrDefault(check => check.Descriptor.Code == finding.Code) is { CanBeAccepted: true };
+
     /// <summary>What could not be understood of its own text: errors of the grammar, of names and of units, in order.</summary>
     public ImmutableArray<Finding> NotUnderstood => [.. Findings.Where(finding => finding.Severity == Severity.Error && Tree.Findings.Concat(Bound.Findings).Contains(finding))];
 

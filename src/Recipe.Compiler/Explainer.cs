@@ -16,7 +16,7 @@ public static class Explainer
     {
         ArgumentNullException.ThrowIfNull(name);
         return within is not null && BenchPapers.Summary(within, name, today) is { } summary ? summary
-            : FindingCatalogue.Find(name) is { } finding ? Finding(finding)
+            : (FindingCatalogue.Find(name) ?? RuleOf(name, within)) is { } finding ? Finding(finding)
             : MaterialsOf(within).TryGetValue(name, out var material) ? Material(material)
             : null;
     }
@@ -26,19 +26,22 @@ public static class Explainer
     {
         var materials = MaterialsOf(within);
         return FindingCatalogue.All.Select(descriptor => $"{descriptor.Code,-15} {descriptor.Name}")
+            .Concat((within?.HouseRules ?? []).Select(rule => $"{rule.ShortCode,-15} {rule.Name}"))
             .Concat(PartsOf(within).Select(part => $"{"part",-15} {part}"))
             .Concat(materials.Keys.Order(StringComparer.Ordinal).Select(key => $"{materials[key].Keyword,-15} {key}"));
     }
 
     /// <summary>The name that was probably meant, among findings, parts and materials, or null.</summary>
     public static string? Nearest(string name, CompiledFile? within) => Spelling.Nearest(
-        name, MaterialsOf(within).Keys.Concat(PartsOf(within)).Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })));
+        name, MaterialsOf(within).Keys.Concat(PartsOf(within)).Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })).Concat((within?.HouseRules ?? []).Select(rule => rule.Name)));
+
+    private static FindingDescriptor? RuleOf(string name, CompiledFile? within) => within?.HouseRules.FirstOrDefault(rule => rule.Name == name || rule.Code == name);
 
     /// <summary>The page about a finding: why, what to do, where it comes from, a bad and a good example.</summary>
     private static string Finding(FindingDescriptor descriptor)
     {
         var page = new StringBuilder();
-        page.Append(descriptor.Code).Append(' ').Append(descriptor.Name).Append(" (").Append(Word(descriptor.Severity)).Append(")\n");
+        page.Append(descriptor.Label).Append(" (").Append(Word(descriptor.Severity)).Append(")\n");
         page.Append(descriptor.Title).Append(".\n\n");
         page.Append("Why: ").Append(descriptor.Reason).Append('\n');
         page.Append("Do:  ").Append(descriptor.Remedy).Append('\n');
@@ -47,9 +50,17 @@ public static class Explainer
             page.Append("Silent when: ").Append(descriptor.Exceptions).Append('\n');
         }
 
-        page.Append("From: ").Append(descriptor.Source).Append("\n\n");
-        page.Append("This earns it:\n\n").Append(Indented(descriptor.BadExample));
-        page.Append("\nThis does not:\n\n").Append(Indented(descriptor.GoodExample));
+        page.Append("From: ").Append(descriptor.Source).Append('\n');
+        if (descriptor.BadExample.Length > 0)
+        {
+            page.Append("\nThis earns it:\n\n").Append(Indented(descriptor.BadExample));
+        }
+
+        if (descriptor.GoodExample.Length > 0)
+        {
+            page.Append("\nThis does not:\n\n").Append(Indented(descriptor.GoodExample));
+        }
+
         return page.ToString();
     }
 

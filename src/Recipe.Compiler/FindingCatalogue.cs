@@ -11,7 +11,4 @@ public static class FindingCatalogue
 
     /// <summary>The one with this code or readable name, in capitals or not; or null.</summary>
     public static FindingDescriptor? Find(string codeOrName) => Checks.FindingCatalogue.Find(codeOrName);
-
-    /// <summary>Whether a written reason can settle it: not what is found in the text itself, nor what no reason makes safe.</summary>
-    public static bool CanBeAccepted(string codeOrName) => Checks.CheckCatalogue.Find(codeOrName) is { CanBeAccepted: true };
 }

@@ -25,7 +25,7 @@ public sealed class Workspace
     private readonly UseScope _uses;
     private readonly ParsedTexts _parsed;
     private readonly KeptParts _parts;
-    private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SeveritySetting>>> _settings = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<RecipeModel?>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ShapeFile?>> _shapes = new(StringComparer.Ordinal);
@@ -94,14 +94,17 @@ public sealed class Workspace
         var builds = BuildsOf(bound);
         var restsOn = RestsOn(tree, !builds.IsEmpty);
         var settings = SettingsFor(tree);
-        var examiner = new Examiner(bound.Model, _today, earlier: findings.ToArray(), settings: settings);
+        var checks = HouseChecks([.. bound.Model.Rules, .. RulesFor(tree)]);
+        var examiner = new Examiner(bound.Model, _today, checks, findings.ToArray(), settings);
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
             var plan = Planner.Plan(part, bound.Model);
             return (plan, examiner.Examine(plan));
         });
         var log = builds.IsEmpty ? [] : BuildLog.Of(builds.Concat(BuildsBeside(tree.Source.Name)));
-        var report = examiner.Conclude([.. parts.Select(part => part.Examination)], builds, log);
+        var rules = bound.Model.OwnRules.Select(rule => RuleExamples.Judge(rule, tree, _book, _uses)).ToArray();
+        var report = examiner.Conclude([.. parts.Select(part => part.Examination)], builds, log, [.. rules.Select(rule => rule.Judged)]);
+        findings.AddRange(rules.SelectMany(rule => rule.NotUnderstood));
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
@@ -116,8 +119,14 @@ public sealed class Workspace
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
             RestsOn = restsOn,
             Settings = settings,
+            Checks = checks,
         };
     }
+
+    /// <summary>All checks of the program, then the rules of the house; of two with one name the first counts.</summary>
+    private static IReadOnlyList<Check> HouseChecks(IReadOnlyList<HouseRule> rules) => rules.Count == 0
+        ? CheckCatalogue.All
+        : [.. CheckCatalogue.All, .. rules.DistinctBy(rule => rule.Name, StringComparer.Ordinal).Where(rule => rule.IsWhole).Select(rule => new RuleCheck(rule))];
 
     /// <summary>The build records of a text, each beside the revision of the part's recipe today.</summary>
     private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound) =>
@@ -132,21 +141,21 @@ public sealed class Workspace
     private static bool HoldsBuilds(SyntaxTree tree) => tree.Root.Statements.OfType<EntrySyntax>().Any(entry => entry.Head.Text == "build");
 
     /// <summary>What the nearest settings file says: that of the file's folder, or of the first folder above it that has one.</summary>
-    private ImmutableArray<SeveritySetting> SettingsFor(SyntaxTree tree)
+    private ImmutableArray<SeveritySetting> SettingsFor(SyntaxTree tree) => NearestFor(tree)?.Settings ?? [];
+
+    /// <summary>The rules of the house that it declares or uses.</summary>
+    private ImmutableArray<HouseRule> RulesFor(SyntaxTree tree) => NearestFor(tree)?.Rules ?? [];
+
+    private RecipeModel? NearestFor(SyntaxTree tree)
     {
         var name = tree.Source.Name;
-        if (PathNames.FileName(name) == SettingsFile)
-        {
-            return [];
-        }
-
-        return _settings.GetOrAdd(PathNames.FolderOf(name), folder => new Lazy<ImmutableArray<SeveritySetting>>(() => Nearest(folder))).Value;
+        return PathNames.FileName(name) == SettingsFile
+            ? null
+            : _settings.GetOrAdd(PathNames.FolderOf(name), folder => new Lazy<RecipeModel?>(() => Nearest(folder))).Value;
     }
 
-    private ImmutableArray<SeveritySetting> Nearest(string folder) =>
-        SettingsNames(folder).Select(TreeOf).FirstOrDefault(tree => tree is not null) is { } settings
-            ? Binder.Bind(settings, _book, _uses).Model.Settings
-            : [];
+    private RecipeModel? Nearest(string folder) =>
+        SettingsNames(folder).Select(TreeOf).FirstOrDefault(tree => tree is not null) is { } settings ? Binder.Bind(settings, _book, _uses).Model : null;
 
     /// <summary>Where settings are looked for, nearest first.</summary>
     private IEnumerable<string> SettingsNames(string folder)

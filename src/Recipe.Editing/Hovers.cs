@@ -30,7 +30,7 @@ public static class Hovers
     }
 
     private static string Reason(Finding finding) =>
-        $"**{finding.Descriptor.Code} {finding.Descriptor.Name}**: {Cards.Plain(finding.Message)}.\n\n{Cards.Plain(finding.Descriptor.Reason)} {Cards.Plain(finding.Descriptor.Remedy)}\n\n*From: {Cards.Plain(finding.Descriptor.Source)}*";
+        $"**{finding.Descriptor.Label}**: {Cards.Plain(finding.Message)}.\n\n{Cards.Plain(finding.Descriptor.Reason)} {Cards.Plain(finding.Descriptor.Remedy)}\n\n*From: {Cards.Plain(finding.Descriptor.Source)}*";
 
     private static Hover? Name(CompiledFile file, int offset)
     {

@@ -11,7 +11,7 @@ internal static class Waivers
     public static EditorAction? For(CompiledFile file, Finding finding)
     {
         // Mistakes in the text and its meaning are put right, not accepted.
-        if (FindingFamilies.StageOf(finding.Descriptor.Code) is BenchStage.Text or BenchStage.Papers || !Recipe.Compiler.FindingCatalogue.CanBeAccepted(finding.Descriptor.Code))
+        if (FindingFamilies.StageOf(finding.Descriptor.Code) is BenchStage.Text or BenchStage.Papers || !file.CanBeAccepted(finding.Descriptor))
         {
             return null;
         }

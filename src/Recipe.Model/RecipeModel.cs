@@ -26,6 +26,12 @@ public sealed record RecipeModel
     /// <summary>The studies that the file itself declares, in order.</summary>
     public ImmutableArray<Study> Studies { get; init; } = [];
 
+    /// <summary>The house rules in scope: those of the file itself, then those of the files it uses.</summary>
+    public ImmutableArray<HouseRule> Rules { get; init; } = [];
+
+    /// <summary>The house rules that the file itself declares, in order, second ones of a name among them.</summary>
+    public ImmutableArray<HouseRule> OwnRules { get; init; } = [];
+
     /// <summary>The shop in scope, or null.</summary>
     public Shop? Shop { get; init; }
 

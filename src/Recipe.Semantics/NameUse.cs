@@ -28,6 +28,9 @@ public enum NameKind
 
     /// <summary>An <c>explore</c>.</summary>
     Study,
+
+    /// <summary>A house rule.</summary>
+    Rule,
 }
 
 /// <summary>A place where a name is declared or used.</summary>

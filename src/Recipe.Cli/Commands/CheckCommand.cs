@@ -78,7 +78,7 @@ internal static class CheckCommand
 
         foreach (var finding in files.SelectMany(file => file.Accepted))
         {
-            output.WriteLine($"accepted {finding.Descriptor.Code} {finding.Descriptor.Name}: {finding.Message}");
+            output.WriteLine($"accepted {finding.Descriptor.Label}: {finding.Message}");
             output.WriteLine($"  --> {finding.Where}");
             output.WriteLine($"  because: {finding.AcceptedBecause}");
             output.WriteLine();
@@ -86,7 +86,7 @@ internal static class CheckCommand
 
         foreach (var note in files.SelectMany(file => file.NotChecked))
         {
-            output.WriteLine(style.Faint($"not checked {note.Descriptor.Code} {note.Descriptor.Name}: {note.Missing} ({note.Where})"));
+            output.WriteLine(style.Faint($"not checked {note.Descriptor.Label}: {note.Missing} ({note.Where})"));
         }
 
         output.WriteLine(Summary(files));

@@ -55,7 +55,7 @@ internal static class FixedFiles
         using var output = new OutputSet(Path.GetDirectoryName(name) is { Length: > 0 } folder ? folder : ".");
         output.Add(Path.GetFileName(name), text);
         output.Write();
-        said.AddRange(applied.Select(a => $"fixed {a.Finding.Where.Source.Name}:{a.Finding.Where.Start} {a.Finding.Descriptor.Code} {a.Finding.Descriptor.Name}: {a.Fix.Title}"));
+        said.AddRange(applied.Select(a => $"fixed {a.Finding.Where.Source.Name}:{a.Finding.Where.Start} {a.Finding.Descriptor.Label}: {a.Fix.Title}"));
         return true;
     }
 

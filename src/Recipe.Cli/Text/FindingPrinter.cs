@@ -13,7 +13,7 @@ internal sealed class FindingPrinter(TextWriter output, Style style)
     public void Print(Finding finding)
     {
         var word = Word(finding.Severity);
-        output.WriteLine($"{style.Of(finding.Severity, $"{word} {finding.Descriptor.Code}")} {style.Strong($"{finding.Descriptor.Name}: {finding.Message}")}");
+        output.WriteLine($"{style.Of(finding.Severity, $"{word} {finding.Descriptor.ShortCode}")} {style.Strong($"{finding.Descriptor.Name}: {finding.Message}")}");
         PrintPlace(finding.Where, null, finding.Severity);
         foreach (var label in finding.Labels)
         {

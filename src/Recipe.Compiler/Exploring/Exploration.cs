@@ -22,7 +22,7 @@ public sealed class Exploration
     {
         (_file, _threads, Today) = (file, threads, today);
         _planner = new CandidatePlanner(study, file.Bound.Model);
-        _examiner = new Examiner(file.Bound.Model, today, earlier: [.. file.Tree.Findings, .. file.Bound.Findings], settings: file.Settings);
+        _examiner = new Examiner(file.Bound.Model, today, file.Checks, earlier: [.. file.Tree.Findings, .. file.Bound.Findings], settings: file.Settings);
         Tally = new StudyTally(_planner);
     }
 

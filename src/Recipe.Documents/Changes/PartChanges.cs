@@ -76,7 +76,7 @@ internal static class PartChanges
         return rows.ToImmutable();
 
         static string Name(Finding finding) =>
-            $"{finding.Descriptor.Code} {finding.Descriptor.Name}, {(finding.AcceptedBecause is null ? Words.Of(finding.Severity, Languages.Wording.English) : "accepted")}";
+            $"{finding.Descriptor.Label}, {(finding.AcceptedBecause is null ? Words.Of(finding.Severity, Languages.Wording.English) : "accepted")}";
     }
 
     /// <summary>The findings of the later version that the earlier one did not have: of the same kind, with the same words.</summary>

@@ -24,7 +24,7 @@ public static class AnnotationWriter
             };
             text.Append($"::{level} file={Property(finding.Where.Source.Name)},line={Numbers.Whole(start.Line + 1)},endLine={Numbers.Whole(end.Line + 1)}")
                 .Append(start.Line == end.Line ? $",col={Numbers.Whole(start.Column + 1)},endColumn={Numbers.Whole(end.Column + 1)}" : "")
-                .Append($",title={Property($"{finding.Descriptor.Code} {finding.Descriptor.Name}")}::{Data($"{Words.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}")}\n");
+                .Append($",title={Property($"{finding.Descriptor.Label}")}::{Data($"{Words.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}")}\n");
         }
 
         return text.ToString();

@@ -31,7 +31,7 @@ public static class JUnitWriter
             foreach (var finding in findings)
             {
                 var text = HtmlText.Escape($"{finding.Where}: {Words.Sentence(finding.Message)} {finding.Descriptor.Reason} {finding.Descriptor.Remedy}");
-                xml.Append($"    <testcase classname=\"{HtmlText.Escape(name)}\" name=\"{HtmlText.Escape($"{finding.Descriptor.Code} {finding.Descriptor.Name}, line {Numbers.Whole(finding.Where.Start.Line + 1)}")}\">\n")
+                xml.Append($"    <testcase classname=\"{HtmlText.Escape(name)}\" name=\"{HtmlText.Escape($"{finding.Descriptor.Label}, line {Numbers.Whole(finding.Where.Start.Line + 1)}")}\">\n")
                     .Append(finding.Severity == Severity.Error
                         ? $"      <failure type=\"{finding.Descriptor.Code}\" message=\"{HtmlText.Escape(PlainText.Spaced(finding.Message))}\">{text}</failure>\n"
                         : $"      <system-out>{text}</system-out>\n")

@@ -40,7 +40,7 @@ internal static class Notes
         foreach (var waiver in context.Part.Waivers)
         {
             var named = context.Input.Findings.Where(finding => IsNamedBy(waiver, finding)).ToList();
-            var what = named.Count == 0 ? waiver.Code : $"{named[0].Descriptor.Code}, {named[0].Descriptor.Title}";
+            var what = named.Count == 0 ? waiver.Code : $"{named[0].Descriptor.ShortCode}, {named[0].Descriptor.Title}";
             var here = string.Concat(named.Where(accepted.Contains).Select(finding => " " + context.Wording.Say($"Here: {finding.Message}")));
             lines.Add(Waived(context, waiver, what) + here);
             accepted.RemoveAll(finding => IsNamedBy(waiver, finding));
@@ -74,7 +74,7 @@ internal static class Notes
     }
 
     private static string Said(PaperContext context, Finding finding) =>
-        $"{finding.Descriptor.Code} ({Words.Of(finding.Severity, context.Wording)}) {finding.Message.TrimEnd('.')}.";
+        $"{finding.Descriptor.ShortCode} ({Words.Of(finding.Severity, context.Wording)}) {finding.Message.TrimEnd('.')}.";
 
     private static IEnumerable<Block> Rest(PaperContext context) => [.. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)];
 
@@ -121,7 +121,7 @@ internal static class Notes
         }
 
         yield return new Heading(context.Wording.Say("Findings of the checks"));
-        yield return new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity, context.Wording)) + $" {finding.Descriptor.Code}: " + Phrase.WithCode(Words.Sentence(finding.Message)) + " " + Phrase.WithCode(finding.Descriptor.Remedy))]);
+        yield return new BulletList([.. open.Select(finding => Phrase.Strong(Words.Of(finding.Severity, context.Wording)) + $" {finding.Descriptor.ShortCode}: " + Phrase.WithCode(Words.Sentence(finding.Message)) + " " + Phrase.WithCode(finding.Descriptor.Remedy))]);
     }
 
     private static IEnumerable<Block> Waivers(PaperContext context)
@@ -142,6 +142,6 @@ internal static class Notes
         }
 
         yield return new Heading(context.Wording.Say("Not checked"));
-        yield return new BulletList([.. context.Input.NotChecked.Select(check => Phrase.Strong(check.Descriptor.Code) + $" {check.Descriptor.Title}: {check.Missing}")]);
+        yield return new BulletList([.. context.Input.NotChecked.Select(check => Phrase.Strong(check.Descriptor.ShortCode) + $" {check.Descriptor.Title}: {check.Missing}")]);
     }
 }

@@ -23,7 +23,7 @@ internal static class StartStation
         {
             yield return new Caution(
                 errors.Count == 1 ? context.Say("STOP: 1\u00A0error is open. Mix no resin.") : context.Say($"STOP: {Numbers.Whole(errors.Count)}\u00A0errors are open. Mix no resin."),
-                [.. errors.Select(error => (Phrase)$"{error.Descriptor.Code} {error.Message}")]);
+                [.. errors.Select(error => (Phrase)$"{error.Descriptor.ShortCode} {error.Message}")]);
         }
     }
 

@@ -10,6 +10,7 @@ namespace Recipe.Planning;
 public sealed class ShapeModel
 {
     private readonly ConcurrentDictionary<(Point3 Start, Point3 Along, double Degrees, double Step), Lazy<DrapeNet?>> _nets = new();
+    private readonly Lazy<ClothGround> _ground;
     private readonly Lazy<MeshMeasures> _measures;
     private readonly Lazy<FlatPattern?> _pattern;
     private readonly Lazy<Point3> _middle;
@@ -19,6 +20,7 @@ public sealed class ShapeModel
         Mesh = mesh;
         Reading = reading;
         Pull = pull;
+        _ground = new(() => new ClothGround(mesh));
         _measures = new(() => MeshMeasures.Of(mesh, pull));
         _pattern = new(() => Flatten(mesh));
         _middle = new(() => MeshPlaces.Middle(mesh, pull ?? new Point3(0, 0, 1)));
@@ -64,7 +66,7 @@ public sealed class ShapeModel
     {
         try
         {
-            return Draping.Over(Mesh, start, along, Angle.FromDegrees(degrees), Length.FromMeters(step));
+            return Draping.Over(_ground.Value, start, along, Angle.FromDegrees(degrees), Length.FromMeters(step));
         }
         catch (ArgumentException)
         {

@@ -149,6 +149,17 @@ internal sealed class StudyDeclaration(string name, EntrySyntax entry, WordSchem
     public Study Study => Bound.Value;
 }
 
+/// <summary>A house rule.</summary>
+internal sealed class RuleDeclaration(string name, EntrySyntax entry, WordSchema word, bool halfRead, TextSpan nameSpan, LineContext context)
+    : BlockDeclaration(name, entry, word, halfRead, nameSpan, context)
+{
+    private Bound<HouseRule>? _bound;
+
+    public Bound<HouseRule> Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => RuleBinder.Bind(this));
+
+    public HouseRule Rule => Bound.Value;
+}
+
 /// <summary>A named value.</summary>
 internal sealed class LetDeclaration(string name, LetSyntax let, LineContext context)
     : Declaration(name, let.Name.Span, context)

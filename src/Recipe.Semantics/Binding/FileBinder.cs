@@ -35,12 +35,23 @@ internal static class FileBinder
             Stock = [.. top.Stock, .. used.SelectMany(m => m.Stock)],
             Prices = [.. top.Prices, .. used.SelectMany(m => m.Prices)],
             Studies = [.. file.Index.StudyList.Select(s => s.Study)],
+            Rules = RulesOf(file),
+            OwnRules = [.. file.Index.RuleList.Select(r => r.Rule)],
             Builds = top.Builds,
             Settings = top.Settings,
             Waivers = top.Waivers,
         };
         return new BoundFile(file.Tree, model, result.Findings()) { Names = result.Names() };
     }
+
+    // Its own rules, then those of the files it uses; of two with one name the first counts.
+    private static ImmutableArray<HouseRule> RulesOf(FileScope file) =>
+    [
+        .. file.Index.Rules.Values
+            .Concat(file.Used.SelectMany(used => used.Scope.Index.Rules.Values))
+            .DistinctBy(rule => rule.Name, StringComparer.Ordinal)
+            .Select(rule => rule.Rule),
+    ];
 
     /// <summary>What is wrong with the book: all of it is bound.</summary>
     public static ImmutableArray<Finding> FindingsOf(BookScope book)
@@ -89,6 +100,11 @@ internal static class FileBinder
         foreach (var study in index.StudyList)
         {
             result.Add(study.Bound.Findings, study.Bound.Names);
+        }
+
+        foreach (var rule in index.RuleList)
+        {
+            result.Add(rule.Bound.Findings, rule.Bound.Names);
         }
     }
 

@@ -36,6 +36,8 @@ internal sealed class FileIndex
 
     public Dictionary<string, StudyDeclaration> Studies { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, RuleDeclaration> Rules { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, LetDeclaration> Lets { get; } = new(StringComparer.Ordinal);
 
     /// <summary>All declarations in order, second ones of a name included: they are bound too, so that their faults are found.</summary>
@@ -46,6 +48,8 @@ internal sealed class FileIndex
     public List<PartDeclaration> PartList { get; } = [];
 
     public List<StudyDeclaration> StudyList { get; } = [];
+
+    public List<RuleDeclaration> RuleList { get; } = [];
 
     public List<LetDeclaration> LetList { get; } = [];
 
@@ -90,6 +94,9 @@ internal sealed class FileIndex
                 break;
             case NameKind.Study:
                 Add(Studies, StudyList, new StudyDeclaration(name.Text, entry, word, halfRead, name.Span, _context));
+                break;
+            case NameKind.Rule:
+                Add(Rules, RuleList, new RuleDeclaration(name.Text, entry, word, halfRead, name.Span, _context));
                 break;
             default:
                 Add(Parts, PartList, new PartDeclaration(name.Text, entry, word, halfRead, name.Span, _context));

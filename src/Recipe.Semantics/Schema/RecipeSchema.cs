@@ -53,6 +53,7 @@ public static class RecipeSchema
             PartSchema.Part,
             PartSchema.Variant,
             ExploreSchema.Explore,
+            RuleSchema.Rule,
             ShopSchema.Shop,
             ShopSchema.Stock,
             ShopSchema.Prices,

@@ -26,7 +26,10 @@ public sealed record WordSchema(string Word, string Doc, LinePattern Line, strin
     public string? Default { get; init; }
 
     /// <summary>The block it may carry, or null.</summary>
-    public BlockSchema? Block { get; init; }
+    public BlockSchema? Block { get => field ?? BlockWhenAsked?.Invoke(); init; }
+
+    /// <summary>The same for a block that holds this word again, somewhere inside.</summary>
+    internal Func<BlockSchema>? BlockWhenAsked { get; init; }
 
     /// <summary>Whether it makes no sense without its block.</summary>
     public bool NeedsBlock { get; init; }

@@ -69,6 +69,7 @@ public static class FindingFamilies
         ("RC84", "Safety", BenchStage.Shop),
         ("RC90", "Waivers and settings", BenchStage.Papers),
         ("RC91", "Build records", BenchStage.Papers),
+        ("RC92", "Rules of the house", BenchStage.Papers),
     ];
 
     /// <summary>All families, by code: the four letters that their codes begin with, and what they are about.</summary>

@@ -8,8 +8,8 @@ namespace Recipe.Text.Findings;
 /// </summary>
 public sealed partial record FindingDescriptor
 {
-    /// <summary>Stable code, never reused: <c>RC</c> and four digits.</summary>
-    public required string Code { get; init => field = Code4().IsMatch(value) ? value : throw new ArgumentException($"'{value}' is not RC and four digits.", nameof(value)); }
+    /// <summary>Stable code, never reused: <c>RC</c> and four digits; of a rule of the house, <c>house/</c> and its name.</summary>
+    public required string Code { get; init => field = CodeForm().IsMatch(value) ? value : throw new ArgumentException($"'{value}' is neither RC and four digits nor house/ and a name.", nameof(value)); }
 
     /// <summary>Readable name in kebab case, the class name in small letters: <c>bare-number</c>.</summary>
     public required string Name { get; init => field = Kebab().IsMatch(value) ? value : throw new ArgumentException($"'{value}' is not kebab-case.", nameof(value)); }
@@ -38,8 +38,24 @@ public sealed partial record FindingDescriptor
     /// <summary>When the check stays silent although it looks as if it should fire; empty when there is no such case.</summary>
     public string Exceptions { get; init; } = "";
 
-    [GeneratedRegex("^RC[0-9]{4}$")]
-    private static partial Regex Code4();
+    /// <summary>Whether a shop wrote it.</summary>
+    public bool IsHouseRule => Code[0] == 'h';
+
+    /// <summary>Code and name as people read them: <c>RC6004 hose-collapses</c>; of a rule of the house, which has one name only, <c>house rule warm-carbon</c>.</summary>
+    public string Label => IsHouseRule ? $"house rule {Name}" : $"{Code} {Name}";
+
+    /// <summary>The code alone, where the name stands elsewhere.</summary>
+    public string ShortCode => IsHouseRule ? "house rule" : Code;
+
+    /// <summary>The code of a rule of the house.</summary>
+    /// <param name="name">Its name, in small letters with hyphens.</param>
+    public static string CodeOfHouseRule(string name) => "house/" + name;
+
+    /// <summary>Whether a text could be the name of a finding.</summary>
+    public static bool IsName(string name) => Kebab().IsMatch(name);
+
+    [GeneratedRegex("^(RC[0-9]{4}|house/[a-z0-9]+(-[a-z0-9]+)*)$")]
+    private static partial Regex CodeForm();
 
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$")]
     private static partial Regex Kebab();

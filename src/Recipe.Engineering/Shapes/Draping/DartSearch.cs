@@ -120,13 +120,14 @@ internal static class DartSearch
             sum += Middle(piece, triangle) * (Point3.Cross(piece.At(triangle, 1) - piece.At(triangle, 0), piece.At(triangle, 2) - piece.At(triangle, 0)).Norm / 2);
         }
 
-        Point3 start = new TriangleTree(piece).Nearest(sum * (1 / piece.Area)).Foot;
+        ClothGround ground = new(piece);
+        Point3 start = ground.Tree.Nearest(sum * (1 / piece.Area)).Foot;
         double step = net.Step.Meters;
         Point2 flat = net.FlatOf(start) ?? default;
         Point3 warp = (net.PlaceOf(flat + new Point2(step / 2, 0)) ?? start) - (net.PlaceOf(flat - new Point2(step / 2, 0)) ?? start);
-        Point3 normal = new TriangleTree(piece).Nearest(start).Normal;
+        Point3 normal = ground.Tree.Nearest(start).Normal;
         return Point3.Cross(warp, normal).Norm > 1e-3 * warp.Norm && warp.Norm > 0
-            ? Draping.Over(piece, start, warp, 0, step).GreatestShear.Radians
+            ? Draping.Over(ground, start, warp, 0, step).GreatestShear.Radians
             : net.GreatestShear.Radians;
     }
 

@@ -43,41 +43,45 @@ public static class Draping
     /// <param name="step">Distance between the threads of the net, as above.</param>
     /// <exception cref="ArgumentOutOfRangeException">The step or the start is out of its range, as above.</exception>
     /// <exception cref="ArgumentException">The mesh has no area, a coordinate is not a number, or the direction is square to the surface.</exception>
-    public static DrapeNet Over(TriangleMesh mesh, Point3 start, Point3 zeroDirection, Angle warp, Length step)
-    {
-        ArgumentNullException.ThrowIfNull(mesh);
-        double metres = Guard.Positive(step.Meters, "m", nameof(step));
-        MeshTopology whole = new(mesh);
-        if (whole.Count == 0)
-        {
-            throw new ArgumentException("The mesh has no area.", nameof(mesh));
-        }
+    public static DrapeNet Over(TriangleMesh mesh, Point3 start, Point3 zeroDirection, Angle warp, Length step) =>
+        Over(new ClothGround(mesh), start, zeroDirection, warp, step);
 
+    /// <summary>Lays a cloth on a surface that was made ready for several.</summary>
+    /// <param name="ground">The surface. The cloth covers the connected part on which it starts, and runs on a little past its rim.</param>
+    /// <param name="start">Where the cloth is laid on first, as above, m.</param>
+    /// <param name="zeroDirection">Which way 0 degrees runs at the start, as above.</param>
+    /// <param name="warp">Angle of the warp to it, as above.</param>
+    /// <param name="step">Distance between the threads of the net, as above.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The step or the start is out of its range, as above.</exception>
+    /// <exception cref="ArgumentException">A coordinate is not a number, or the direction is square to the surface.</exception>
+    public static DrapeNet Over(ClothGround ground, Point3 start, Point3 zeroDirection, Angle warp, Length step)
+    {
+        ArgumentNullException.ThrowIfNull(ground);
+        double metres = Guard.Positive(step.Meters, "m", nameof(step));
         if (!start.IsFinite)
         {
             throw new ArgumentException("A coordinate is not a number.", nameof(start));
         }
 
-        return Over(whole, start, zeroDirection, warp.Radians, metres);
+        return Over(ground, start, zeroDirection, warp.Radians, metres);
     }
 
-    internal static DrapeNet Over(MeshTopology whole, Point3 start, Point3 zeroDirection, double warp, double step)
+    internal static DrapeNet Over(ClothGround ground, Point3 start, Point3 zeroDirection, double warp, double step)
     {
-        SurfacePlace place = new TriangleTree(whole).Nearest(start);
+        SurfacePlace place = ground.Tree.Nearest(start);
         double off = (place.Foot - start).Norm;
-        if (off > Math.Max(step, 0.01 * Math.Sqrt(whole.Area)))
+        if (off > Math.Max(step, 0.01 * Math.Sqrt(ground.Surface.Area)))
         {
             throw Guard.Refuse(off, "m", nameof(start), "must lie on the surface, no farther from it than a step or 1 % of its size: the distance from it may not be that many");
         }
 
-        int[] part = whole.Parts(out int parts);
-        MeshTopology surface = parts == 1 ? whole : whole.Only(triangle => part[triangle] == part[place.Triangle]);
+        ClothGround part = ground.PartOf(place.Triangle);
+        (MeshTopology surface, TriangleTree tree) = (part.Surface, part.Tree);
         if (surface.Area / (step * step) > MostSteps)
         {
             throw Guard.Refuse(step, "m", nameof(step), "must not be so fine that the surface has more than 500,000 cells: it must be at least " + FormattableString.Invariant($"{Math.Sqrt(surface.Area / MostSteps):G3}"));
         }
 
-        TriangleTree tree = new(surface);
         place = tree.Nearest(place.Foot);
         Point3 zero = zeroDirection.Unit();
         zero -= place.Normal * Point3.Dot(zero, place.Normal);

@@ -9,7 +9,8 @@ internal sealed class MeshTopology
     private readonly int[] _corners;
     private readonly int[] _twins;
     private readonly Point3[] _faceNormals;
-    private readonly Point3[] _cornerNormals;
+    private readonly int[] _starts;
+    private readonly int[] _round;
     private readonly Point3[] _vertexNormals;
     private readonly bool[] _onRim;
 
@@ -25,7 +26,6 @@ internal sealed class MeshTopology
         _corners = WithArea(places, corners);
         _faceNormals = new Point3[Count];
         _twins = Twins(_corners, places.Length);
-        _cornerNormals = new Point3[_corners.Length];
         _vertexNormals = new Point3[places.Length];
         _onRim = new bool[places.Length];
         for (int triangle = 0; triangle < Count; triangle++)
@@ -51,7 +51,7 @@ internal sealed class MeshTopology
             _vertexNormals[vertex] = _vertexNormals[vertex].Unit();
         }
 
-        SmoothCorners();
+        (_starts, _round) = Rounds(_corners, places.Length);
     }
 
     internal Point3[] Places { get; }
@@ -85,7 +85,22 @@ internal sealed class MeshTopology
     internal Point3 VertexNormal(int vertex) => _vertexNormals[vertex];
 
     /// <summary>The normal at a corner, shared with the triangles round it that are not beyond a sharp crease.</summary>
-    internal Point3 CornerNormal(int half) => _cornerNormals[half];
+    internal Point3 CornerNormal(int half)
+    {
+        Point3 own = _faceNormals[half / 3];
+        Point3 sum = default;
+        int vertex = _corners[half];
+        for (int i = _starts[vertex]; i < _starts[vertex + 1]; i++)
+        {
+            Point3 other = _faceNormals[_round[i] / 3];
+            if (Point3.Dot(own, other) > SharpCosine)
+            {
+                sum += other;
+            }
+        }
+
+        return sum.Unit();
+    }
 
     /// <summary>Angle of the triangle at the start of a half-edge, rad.</summary>
     internal double AngleAt(int half)
@@ -213,42 +228,27 @@ internal sealed class MeshTopology
         return next;
     }
 
-    private void SmoothCorners()
+    // The half-edges that leave each vertex, by counting.
+    private static (int[] Starts, int[] Round) Rounds(int[] corners, int places)
     {
-        // Triangles round each vertex, by counting.
-        var starts = new int[Places.Length + 1];
-        foreach (int vertex in _corners)
+        var starts = new int[places + 1];
+        foreach (int vertex in corners)
         {
             starts[vertex + 1]++;
         }
 
-        for (int vertex = 0; vertex < Places.Length; vertex++)
+        for (int vertex = 0; vertex < places; vertex++)
         {
             starts[vertex + 1] += starts[vertex];
         }
 
-        var fill = starts.AsSpan(0, Places.Length).ToArray();
-        var round = new int[_corners.Length];
-        for (int half = 0; half < _corners.Length; half++)
+        var fill = starts.AsSpan(0, places).ToArray();
+        var round = new int[corners.Length];
+        for (int half = 0; half < corners.Length; half++)
         {
-            round[fill[_corners[half]]++] = half;
+            round[fill[corners[half]]++] = half;
         }
 
-        for (int half = 0; half < _corners.Length; half++)
-        {
-            Point3 own = _faceNormals[half / 3];
-            Point3 sum = default;
-            int vertex = _corners[half];
-            for (int i = starts[vertex]; i < starts[vertex + 1]; i++)
-            {
-                Point3 other = _faceNormals[round[i] / 3];
-                if (Point3.Dot(own, other) > SharpCosine)
-                {
-                    sum += other;
-                }
-            }
-
-            _cornerNormals[half] = sum.Unit();
-        }
+        return (starts, round);
     }
 }

@@ -1,13 +1,17 @@
 namespace Recipe.Engineering;
 
-/// <summary>Finds the nearest point of a surface with a tree of boxes round its triangles.</summary>
+/// <summary>Finds the nearest point of a surface with a tree of boxes round its triangles. May be asked from several threads.</summary>
 internal sealed class TriangleTree
 {
     private const int LeafSize = 4;
+
+    // Twice the depth of a tree over all triangles that an array can hold.
+    private const int MostWaiting = 64;
+
     private readonly MeshTopology _mesh;
     private readonly int[] _order;
     private readonly Node[] _boxes;
-    private readonly int[] _stack = new int[128];
+    private int _filled;
 
     internal TriangleTree(MeshTopology mesh)
     {
@@ -19,9 +23,8 @@ internal sealed class TriangleTree
             centres[i] = (mesh.At(i, 0) + mesh.At(i, 1) + mesh.At(i, 2)) * (1.0 / 3);
         }
 
-        List<Node> nodes = [];
-        Build(nodes, centres, 0, _order.Length);
-        _boxes = [.. nodes];
+        _boxes = new Node[NodesOf(centres.Length)];
+        Build(centres, 0, _order.Length);
     }
 
     /// <summary>The nearest point, looked for from a triangle that may be close.</summary>
@@ -31,11 +34,12 @@ internal sealed class TriangleTree
         (Point3 foot, int feature) = Foot(point, hint);
         Point3 step = point - foot;
         double least = Point3.Dot(step, step);
+        Span<int> stack = stackalloc int[MostWaiting];
         int top = 0;
-        _stack[top++] = 0;
+        stack[top++] = 0;
         while (top > 0)
         {
-            int index = _stack[--top];
+            int index = stack[--top];
             ref readonly Node node = ref _boxes[index];
             if (node.Distance(point) >= least)
             {
@@ -47,8 +51,8 @@ internal sealed class TriangleTree
                 int left = index + 1;
                 bool leftFirst = _boxes[left].Distance(point) <= _boxes[node.Right].Distance(point);
                 int right = node.Right;
-                _stack[top++] = leftFirst ? right : left;
-                _stack[top++] = leftFirst ? left : right;
+                stack[top++] = leftFirst ? right : left;
+                stack[top++] = leftFirst ? left : right;
                 continue;
             }
 
@@ -100,43 +104,107 @@ internal sealed class TriangleTree
     private (Point3 Foot, int Feature) Foot(Point3 point, int triangle) =>
         NearestPoint.OnTriangle(point, _mesh.At(triangle, 0), _mesh.At(triangle, 1), _mesh.At(triangle, 2));
 
-    private int Build(List<Node> nodes, Point3[] centres, int first, int end)
+    // Halves differ by one triangle at most, so all leaves lie in the last two rows.
+    private static int NodesOf(int triangles)
     {
-        int index = nodes.Count;
+        int rows = 1;
+        for (long most = LeafSize; most < triangles; most *= 2)
+        {
+            rows++;
+        }
+
+        return (1 << rows) - 1;
+    }
+
+    private int Build(Span<Point3> centres, int first, int end)
+    {
+        int index = _filled++;
+        if (end - first <= LeafSize)
+        {
+            _boxes[index] = Leaf(first, end);
+            return index;
+        }
+
+        (Point3 low, Point3 high) = (centres[first], centres[first]);
+        foreach (ref readonly Point3 centre in centres[first..end])
+        {
+            (low, high) = (Least(low, centre), Most(high, centre));
+        }
+
+        Point3 span = high - low;
+        int middle = (first + end) / 2;
+        Part(centres[first..end], _order.AsSpan(first, end - first), middle - first, span.X >= span.Y && span.X >= span.Z ? 0 : span.Y >= span.Z ? 1 : 2);
+        int left = Build(centres, first, middle);
+        int right = Build(centres, middle, end);
+        _boxes[index] = new Node(Least(_boxes[left].Low, _boxes[right].Low), Most(_boxes[left].High, _boxes[right].High), first, end, right);
+        return index;
+    }
+
+    private Node Leaf(int first, int end)
+    {
         Point3 low = new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity);
         Point3 high = low * -1;
-        (Point3 lowCentre, Point3 highCentre) = (low, high);
         for (int i = first; i < end; i++)
         {
             for (int k = 0; k < 3; k++)
             {
                 (low, high) = (Least(low, _mesh.At(_order[i], k)), Most(high, _mesh.At(_order[i], k)));
             }
-
-            (lowCentre, highCentre) = (Least(lowCentre, centres[_order[i]]), Most(highCentre, centres[_order[i]]));
         }
 
-        nodes.Add(new Node(low, high, first, end, 0));
-        if (end - first <= LeafSize)
-        {
-            return index;
-        }
-
-        Point3 span = highCentre - lowCentre;
-        Func<Point3, double> axis = span.X >= span.Y && span.X >= span.Z ? at => at.X : span.Y >= span.Z ? at => at.Y : at => at.Z;
-        var keys = new double[end - first];
-        for (int i = first; i < end; i++)
-        {
-            keys[i - first] = axis(centres[_order[i]]);
-        }
-
-        keys.AsSpan().Sort(_order.AsSpan(first, end - first));
-        int middle = (first + end) / 2;
-        Build(nodes, centres, first, middle);
-        int right = Build(nodes, centres, middle, end);
-        nodes[index] = new Node(low, high, first, end, right);
-        return index;
+        return new Node(low, high, first, end, 0);
     }
+
+    /// <summary>
+    /// Orders centres so far that the ones before a place lie no further along an axis than the ones from it on.
+    /// Source: C. A. R. Hoare, Algorithm 65: find, Communications of the ACM 4 (1961) 321.
+    /// </summary>
+    private static void Part(Span<Point3> centres, Span<int> order, int place, int axis)
+    {
+        int first = 0;
+        int last = centres.Length - 1;
+        while (first < last)
+        {
+            double pivot = Along(centres[first + ((last - first) / 2)], axis);
+            int i = first;
+            int j = last;
+            while (i <= j)
+            {
+                while (Along(centres[i], axis) < pivot)
+                {
+                    i++;
+                }
+
+                while (pivot < Along(centres[j], axis))
+                {
+                    j--;
+                }
+
+                if (i <= j)
+                {
+                    (centres[i], centres[j]) = (centres[j], centres[i]);
+                    (order[i], order[j]) = (order[j], order[i]);
+                    i++;
+                    j--;
+                }
+            }
+
+            if (place <= j)
+            {
+                last = j;
+            }
+            else if (place >= i)
+            {
+                first = i;
+            }
+            else
+            {
+                return;
+            }
+        }
+    }
+
+    private static double Along(in Point3 at, int axis) => axis == 0 ? at.X : axis == 1 ? at.Y : at.Z;
 
     private static Point3 Least(Point3 a, Point3 b) => new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Min(a.Z, b.Z));
 

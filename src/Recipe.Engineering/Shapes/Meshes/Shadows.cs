@@ -91,7 +91,15 @@ internal static class Shadows
                 long entries = 0;
                 for (int i = 0; i < faces.Count && entries <= (long)MostCellsPerFace * faces.Count; i++)
                 {
-                    entries += grid.Each(faces.Mesh.Triangles[i], seen, at => starts[at + 1]++);
+                    (int left, int right, int low, int high) = grid.Under(faces.Mesh.Triangles[i], seen);
+                    entries += (long)(right - left + 1) * (high - low + 1);
+                    for (int row = low; row <= high; row++)
+                    {
+                        for (int at = (row * across) + left; at <= (row * across) + right; at++)
+                        {
+                            starts[at + 1]++;
+                        }
+                    }
                 }
 
                 if (entries <= (long)MostCellsPerFace * faces.Count || across * up == 1)
@@ -120,27 +128,28 @@ internal static class Shadows
             int[] sorted = new int[entries];
             for (int i = 0; i < faces.Count; i++)
             {
-                int face = i;
-                Each(faces.Mesh.Triangles[i], seen, at => sorted[fill[at]++] = face);
+                (int left, int right, int low, int high) = Under(faces.Mesh.Triangles[i], seen);
+                for (int row = low; row <= high; row++)
+                {
+                    for (int at = (row * _across) + left; at <= (row * _across) + right; at++)
+                    {
+                        sorted[fill[at]++] = i;
+                    }
+                }
             }
 
             return new Grid(_across, _up, _least, _cell, _starts, sorted);
         }
 
-        private long Each(MeshTriangle triangle, Point3[] seen, Action<int> visit)
+        // The cells round a face: loops over them stand where they are used, since a million faces mind a call for each.
+        private (int Left, int Right, int Low, int High) Under(MeshTriangle triangle, Point3[] seen)
         {
             (Point3 a, Point3 b, Point3 c) = (seen[triangle.A], seen[triangle.B], seen[triangle.C]);
-            (int left, int right) = (Column(Math.Min(a.X, Math.Min(b.X, c.X))), Column(Math.Max(a.X, Math.Max(b.X, c.X))));
-            (int low, int high) = (Row(Math.Min(a.Y, Math.Min(b.Y, c.Y))), Row(Math.Max(a.Y, Math.Max(b.Y, c.Y))));
-            for (int row = low; row <= high; row++)
-            {
-                for (int column = left; column <= right; column++)
-                {
-                    visit((row * _across) + column);
-                }
-            }
-
-            return (long)(right - left + 1) * (high - low + 1);
+            return (
+                Column(Math.Min(a.X, Math.Min(b.X, c.X))),
+                Column(Math.Max(a.X, Math.Max(b.X, c.X))),
+                Row(Math.Min(a.Y, Math.Min(b.Y, c.Y))),
+                Row(Math.Max(a.Y, Math.Max(b.Y, c.Y))));
         }
 
         private int Column(double x) => Math.Clamp((int)((x - _least.X) / _cell), 0, _across - 1);

@@ -1,0 +1,135 @@
+using Recipe.Model;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>A rule has the name of a finding of the program.</summary>
+public sealed class RuleNameTaken : RuleFileCheck
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC9201",
+        Name = "rule-name-taken",
+        Severity = Severity.Error,
+        Title = "Rule with the name of a finding",
+        Reason = "A waiver or a setting of that name would mean both.",
+        Remedy = "Give the rule another name.",
+        Source = "common practice",
+        BadExample = """
+            rule cold-night {
+              title "Heavy cloth"
+              reason "Heavy cloth does not follow our shapes"
+              must every ply { areal-weight at-most 250 g/m2 }
+              bad {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-280 0/90
+                    inner glass-twill-280 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+              good {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-163 0/90
+                    inner glass-twill-163 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+            }
+            """,
+        GoodExample = """
+            rule light-cloth {
+              title "Heavy cloth"
+              reason "Heavy cloth does not follow our shapes"
+              must every ply { areal-weight at-most 250 g/m2 }
+              bad {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-280 0/90
+                    inner glass-twill-280 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+              good {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-163 0/90
+                    inner glass-twill-163 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+            }
+            """,
+    };
+
+    internal override void Examine(CheckContext context, JudgedRule rule)
+    {
+        if (FindingCatalogue.Find(rule.Rule.Name) is { } taken)
+        {
+            context.Report(rule.Rule.Where, $"{rule.Rule.Name} is the name of {taken.Code}, a finding of the program");
+        }
+    }
+}

@@ -1,0 +1,117 @@
+using Recipe.Model;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>A rule does not find what its bad example must earn.</summary>
+public sealed class RuleStaysSilent : RuleFileCheck
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC9202",
+        Name = "rule-stays-silent",
+        Severity = Severity.Error,
+        Title = "Rule that misses its bad example",
+        Reason = "It does not say what its author believes, and every recipe passes.",
+        Remedy = "Correct the rule, or its example.",
+        Source = "common practice",
+        BadExample = """
+            rule light-cloth {
+              title "Heavy cloth"
+              reason "Heavy cloth does not follow our shapes"
+              must every ply { areal-weight at-most 250 g/m2 }
+              bad {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-163 0/90
+                    inner glass-twill-163 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+            }
+            """,
+        GoodExample = """
+            rule light-cloth {
+              title "Heavy cloth"
+              reason "Heavy cloth does not follow our shapes"
+              must every ply { areal-weight at-most 250 g/m2 }
+              bad {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-280 0/90
+                    inner glass-twill-280 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+              good {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-163 0/90
+                    inner glass-twill-163 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+            }
+            """,
+    };
+
+    internal override void Examine(CheckContext context, JudgedRule rule)
+    {
+        foreach (var example in rule.Examples.Where(example => example.Example.MustFire && example.Fires != true))
+        {
+            context.Report(
+                example.Example.Where,
+                example.Fires is null
+                    ? $"{rule.Rule.Name} cannot tell of this example; it lacks {example.Said}"
+                    : $"{rule.Rule.Name} finds nothing wrong with this example, which must earn it",
+                labels: [new FindingLabel(rule.Rule.Where, "the rule")]);
+        }
+    }
+}

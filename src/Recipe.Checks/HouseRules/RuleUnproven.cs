@@ -1,0 +1,92 @@
+using Recipe.Model;
+using Recipe.Text;
+using Recipe.Text.Findings;
+
+namespace Recipe.Checks;
+
+/// <summary>A rule has no example.</summary>
+public sealed class RuleUnproven : RuleFileCheck
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC9204",
+        Name = "rule-unproven",
+        Severity = Severity.Advice,
+        Title = "Rule without examples",
+        Reason = "Nobody knows whether it says what was meant until it is too late.",
+        Remedy = "Give it a recipe that must earn it, `bad { ... }`, and one that must not, `good { ... }`.",
+        Source = "common practice",
+        Exceptions = """
+            Silent where one of the two is there. A part in the shortest recipe that tells the two apart is enough.
+            """,
+        BadExample = """
+            rule light-cloth {
+              title "Heavy cloth"
+              reason "Heavy cloth does not follow our shapes"
+              must every ply { areal-weight at-most 250 g/m2 }
+            }
+            """,
+        GoodExample = """
+            rule light-cloth {
+              title "Heavy cloth"
+              reason "Heavy cloth does not follow our shapes"
+              must every ply { areal-weight at-most 250 g/m2 }
+              bad {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-280 0/90
+                    inner glass-twill-280 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+              good {
+                mould tray-mould {
+                  surface flat 400 mm x 300 mm
+                  made-of epoxy-glass-tooling
+                  release {
+                    carnauba-wax coats 5 wait 30 min
+                  }
+                }
+
+                part tray {
+                  mould tray-mould
+                  process hand
+                  resin slow-laminating-epoxy
+                  plies {
+                    outer glass-twill-163 0/90
+                    inner glass-twill-163 0/90
+                  }
+                  cure {
+                    hold 20 degC for 48 h
+                    demould
+                  }
+                }
+              }
+            }
+            """,
+    };
+
+    internal override void Examine(CheckContext context, JudgedRule rule)
+    {
+        if (rule.Rule.Examples.IsEmpty && rule.Rule.IsWhole)
+        {
+            context.Report(rule.Rule.Where, $"{rule.Rule.Name} has no example that must earn it and none that must not");
+        }
+    }
+}
