@@ -24,4 +24,17 @@ public class WordsPageTests
         var page = WordsPage.Write();
         Assert.All(RecipeSchema.Blocks.SelectMany(b => b.Words), w => Assert.Contains($"| `{w.Word}` |", page));
     }
+
+    [Fact]
+    public void The_page_of_facts_is_fresh()
+    {
+        var path = Repository.PathOf("grammar/facts.md");
+        if (Environment.GetEnvironmentVariable("RECIPE_UPDATE_GOLDENS") == "1")
+        {
+            File.WriteAllText(path, FactsPage.Write());
+        }
+
+        Assert.True(File.Exists(path), "grammar/facts.md is missing: run the tests once with RECIPE_UPDATE_GOLDENS=1.");
+        Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), FactsPage.Write());
+    }
 }

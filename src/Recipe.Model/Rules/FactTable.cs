@@ -17,10 +17,10 @@ public static class FactTable
             Word("name", "the part's name"),
             Text("title", "its title"),
             Word("variant-of", "the part that it is a variant of"),
-            Word("process", "hand, bagged, infused or prepreg"),
-            Word("use", "cosmetic, structural or flying"),
+            Word("process", "hand, bagged, infused or prepreg", "hand", "bagged", "infused", "prepreg"),
+            Word("use", "cosmetic, structural or flying", "cosmetic", "structural", "flying"),
             YesNo("outdoors", "whether it lives outdoors"),
-            Word("colour", "white, light or dark"),
+            Word("colour", "white, light or dark", "white", "light", "dark"),
             Number("quantity", "how many are made"),
             Quantity("trim", "mm", "how far plies run past the trim line"),
             Quantity("overlap", "mm", "overlap where two pieces of a ply meet"),
@@ -28,8 +28,8 @@ public static class FactTable
             Quantity("service", "degC", "the hottest it gets in use"),
             Quantity("target-mass", "g", "the mass it should have"),
             Word("mould-name", "the mould"),
-            Word("mould-material", "what the mould is made of"),
-            Word("mould-state", "new, seasoned or repaired"),
+            Name("mould-material", "what the mould is made of"),
+            Word("mould-state", "new, seasoned or repaired", "new", "seasoned", "repaired"),
             Number("mould-pulls", "pulls so far"),
             Number("mould-pulls-since-release", "pulls since release was last put on"),
             Quantity("mould-heat-limit", "degC", "the hottest the mould can stand"),
@@ -42,9 +42,9 @@ public static class FactTable
             Quantity("depth", "mm", "depth of the mould"),
             YesNo("flat", "whether the surface is flat"),
             YesNo("doubly-curved", "whether it curves two ways"),
-            Word("resin-name", "the resin"),
+            Name("resin-name", "the resin"),
             Word("hardener-name", "its hardener, where it has several"),
-            Word("chemistry", "epoxy, polyester, vinylester or phenolic"),
+            Word("chemistry", "epoxy, polyester, vinylester or phenolic", "epoxy", "polyester", "vinylester", "phenolic"),
             Quantity("room", "degC", "room temperature at lay-up; of a range, the upper end"),
             Quantity("night", "degC", "the coldest the room gets while the part cures in it"),
             Quantity("resin-temperature", "degC", "temperature of the resin when mixed"),
@@ -102,9 +102,9 @@ public static class FactTable
         "a line of the stack that is cloth, mat or veil, patches among them; the first lies on the mould",
         [
             Word("name", "the line's name"),
-            Word("material", "what it is cut from"),
-            Word("form", "fabric, ud, mat or veil"),
-            Word("fibre", "its fibre"),
+            Name("material", "what it is cut from"),
+            Word("form", "fabric, ud, mat or veil", "fabric", "ud", "mat", "veil"),
+            Name("fibre", "its fibre"),
             Word("weave", "its weave"),
             Number("position", "place in the stack, 1 on the mould; cores and inserts count"),
             Number("repeats", "how often it is laid, or how many pieces of a patch"),
@@ -122,7 +122,7 @@ public static class FactTable
             Quantity("mass", "g", "its dry mass inside the trim line"),
             Quantity("wet-out-time", "min", "time to wet it out"),
             Number("joins", "most join lines in a piece of it"),
-            Word("face", "up or down, which way its right side looks"),
+            Word("face", "up or down, which way its right side looks", "up", "down"),
         ]);
 
     /// <summary>The cores of the stack.</summary>
@@ -131,7 +131,7 @@ public static class FactTable
         "a core of the stack",
         [
             Word("name", "the line's name"),
-            Word("material", "the sheet"),
+            Name("material", "the sheet"),
             Word("family", "pvc-foam, balsa, honeycomb, ..."),
             Number("position", "place in the stack, 1 on the mould"),
             Quantity("thickness", "mm", "its thickness"),
@@ -149,7 +149,7 @@ public static class FactTable
         "something laid in: a nut, a hard point",
         [
             Word("name", "the line's name"),
-            Word("material", "the insert"),
+            Name("material", "the insert"),
             Word("stuff", "what it is made of"),
             Number("position", "place in the stack, 1 on the mould"),
             Number("pieces", "how many"),
@@ -161,8 +161,8 @@ public static class FactTable
         "coat",
         "a coat on the mould before the plies",
         [
-            Word("material", "gel coat or surface coat"),
-            Word("chemistry", "epoxy, polyester, vinylester or phenolic"),
+            Name("material", "gel coat or surface coat"),
+            Word("chemistry", "epoxy, polyester, vinylester or phenolic", "epoxy", "polyester", "vinylester", "phenolic"),
             Number("position", "1 for the first"),
             Quantity("areal-weight", "g/m2", "wet mass for each area"),
             Quantity("wait", "min", "time to what comes on it"),
@@ -173,8 +173,8 @@ public static class FactTable
         "release",
         "a line of the mould's release",
         [
-            Word("agent", "the agent"),
-            Word("kind", "wax, liquid-film, semi-permanent or sheet"),
+            Name("agent", "the agent"),
+            Word("kind", "wax, liquid-film, semi-permanent or sheet", "wax", "liquid-film", "semi-permanent", "sheet"),
             Number("position", "1 for the first"),
             Number("coats", "number of coats"),
             Quantity("wait", "min", "time between coats"),
@@ -186,14 +186,14 @@ public static class FactTable
         "bag-layer",
         "a layer of the bag, from the part outwards",
         [
-            Word("class", "peel-ply, release-film, bleeder, breather, bag-film, flow-medium or caul"),
-            Word("material", "what it is"),
+            Word("class", "peel-ply, release-film, bleeder, breather, bag-film, flow-medium or caul", "peel-ply", "release-film", "bleeder", "breather", "bag-film", "flow-medium", "caul"),
+            Name("material", "what it is"),
             Word("stuff", "what that is made of: nylon, polyester, ..."),
             Number("position", "1 for the one next to the part"),
             Number("sheets", "layers of it"),
             YesNo("reused", "whether it was used before"),
             YesNo("coated", "whether it carries a release coat"),
-            Word("perforation", "none, pin-prick, medium or open"),
+            Word("perforation", "none, pin-prick, medium or open", "none", "pin-prick", "medium", "open"),
             Quantity("heat-limit", "degC", "the hottest it can stand"),
             Quantity("pickup", "g", "resin that it carries away"),
             Quantity("area", "m2", "area of all its sheets"),
@@ -204,7 +204,7 @@ public static class FactTable
         "pot",
         "a pot that is mixed, of the plies, a coat or a join",
         [
-            Word("use", "laminate, coat, seam or adhesive"),
+            Word("use", "laminate, coat, seam or adhesive", "laminate", "coat", "seam", "adhesive"),
             Number("number", "1 for the first of its use"),
             Quantity("mass", "g", "mass mixed"),
             Quantity("resin", "g", "resin in it"),
@@ -221,7 +221,7 @@ public static class FactTable
         "cure-step",
         "a step of the cure",
         [
-            Word("action", "hold, ramp, cool, vent, debag or demould"),
+            Word("action", "hold, ramp, cool, vent, debag or demould", "hold", "ramp", "cool", "vent", "debag", "demould"),
             Number("position", "1 for the first"),
             Quantity("from", "degC", "temperature at its start"),
             Quantity("to", "degC", "temperature at its end"),
@@ -238,7 +238,7 @@ public static class FactTable
         "finish-step",
         "a line of finishing",
         [
-            Word("step", "trim, wash, abrade, weigh, ..."),
+            Word("step", "trim, wash, abrade, weigh, ...", "debag", "demould", "trim", "wash", "peel", "scarf", "abrade", "seal", "drill", "fill", "prime", "paint", "bond", "weigh", "inspect", "ship", "step"),
             Number("position", "1 for the first"),
             Text("text", "the rest of the line, as written"),
         ]);
@@ -249,7 +249,7 @@ public static class FactTable
         "a load that the stack is compared with; it certifies nothing",
         [
             Word("name", "its name"),
-            Word("way", "along or across"),
+            Word("way", "along or across", "along", "across"),
             Number("times-over", "how many times over the stack bears it"),
             Quantity("sag", "mm", "how far a strip goes down in the middle"),
         ]);
@@ -266,7 +266,9 @@ public static class FactTable
 
     private static FactWord Money(string word, string doc) => new(word, FactKind.Money, null, doc);
 
-    private static FactWord Word(string word, string doc) => new(word, FactKind.Word, null, doc);
+    private static FactWord Word(string word, string doc, params ImmutableArray<string> choices) => new(word, FactKind.Word, null, doc) { Choices = choices };
+
+    private static FactWord Name(string word, string doc) => new(word, FactKind.Word, null, doc) { NamesMaterial = true };
 
     private static FactWord Text(string word, string doc) => new(word, FactKind.Text, null, doc);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Text.Units;
 
 namespace Recipe.Model;
@@ -14,6 +15,12 @@ public sealed record FactWord(string Word, FactKind Kind, Unit? Unit, string Doc
 
     /// <summary>Whether it is a temperature and not a difference of two.</summary>
     public bool IsTemperature => Unit is { Scale: UnitScale.Offset };
+
+    /// <summary>The words that it may be; empty when any word may stand there.</summary>
+    public ImmutableArray<string> Choices { get; init; } = [];
+
+    /// <summary>Whether it is the name of a material.</summary>
+    public bool NamesMaterial { get; init; }
 
     /// <summary>Whether it can be reckoned with.</summary>
     public bool IsNumeric => Kind is FactKind.Quantity or FactKind.Number or FactKind.Money;

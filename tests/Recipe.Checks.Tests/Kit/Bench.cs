@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Compiler;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Semantics;
@@ -25,7 +26,9 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
         var bound = Binder.Bind(tree, book ?? TestBook.Book, UseScope.Alone());
         var plans = bound.Model.Parts.Select(p => Planner.Plan(p, bound.Model)).ToImmutableArray();
         ImmutableArray<Finding> before = [.. tree.Findings, .. bound.Findings];
-        var report = CheckRunner.Run(plans, bound.Model, dated ? today ?? Today : null, earlier: before);
+        var examiner = new Examiner(bound.Model, dated ? today ?? Today : null, earlier: before);
+        var rules = bound.Model.OwnRules.Select(rule => RuleExamples.Judge(rule, tree, book ?? TestBook.Book, UseScope.Alone()).Judged);
+        var report = examiner.Conclude([.. plans.Select(examiner.Examine)], rules: [.. rules]);
         return new Bench(source, bound.Model, plans, before, report);
     }
 

@@ -173,7 +173,9 @@ internal static class ConditionBinder
             var value = values.Take();
             if (value is WordSyntax or TextSyntax)
             {
-                words.Add(value is WordSyntax word ? word.Text : ((TextSyntax)value).Text);
+                var word = value is WordSyntax plain ? plain.Text : ((TextSyntax)value).Text;
+                words.Add(word);
+                CheckWord(fact, word, context.At(value.Span), context);
             }
             else if (fact.Kind == FactKind.Text)
             {
@@ -204,6 +206,19 @@ internal static class ConditionBinder
 
         context.Sink.Report(NotUnderstood.Choice(values.End, words[0], fact.Word, ["yes", "no"]));
         return null;
+    }
+
+    // A word that can never be is a slip. The name of a material may stand in a file that this one does not use.
+    private static void CheckWord(FactWord fact, string word, SourceSpan where, LineContext context)
+    {
+        if (!fact.Choices.IsEmpty && !fact.Choices.Contains(word, StringComparer.Ordinal))
+        {
+            context.Sink.Report(NotUnderstood.Choice(where, word, fact.Word, fact.Choices));
+        }
+        else if (fact.NamesMaterial && context.Scope.FindMaterial(word) is null)
+        {
+            context.Sink.Report(UnknownName.Create(where, word, "the name of a material", context.Scope.NamesOf(NameKind.Material)) with { Severity = Text.Findings.Severity.Warning });
+        }
     }
 
     private static RuleCondition? Known(FactWord fact, int level, ConditionWords values, SourceSpan where)
