@@ -29,8 +29,8 @@
   '(;; words: declarations
     "mould-material" "release-agent" "release-film" "sealant-tape" "surface-coat" "flow-medium" "flash-tape"
     "catch-pot" "adhesive" "bag-film" "breather" "gel-coat" "peel-ply" "bleeder" "explore" "pattern" "variant"
-    "fabric" "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "shop" "veil" "mat"
-    "ud"
+    "fabric" "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "rule" "shop" "veil"
+    "mat" "ud"
     ;; end of words
     ))
 
@@ -42,8 +42,9 @@
 
 (defconst recipe--blocks
   '(;; words: blocks
-    "hardener" "kinetics" "planned" "prepreg" "release" "surface" "wet-out" "finish" "infuse" "safety" "vacuum"
-    "plies" "cure" "join" "bag" "mix"
+    "hardener" "kinetics" "planned" "prepreg" "release" "surface" "wet-out" "either" "figure" "finish" "infuse"
+    "safety" "vacuum" "count" "every" "least" "plies" "cure" "good" "join" "most" "must" "when" "any" "bad"
+    "bag" "mix" "not" "sum" "no"
     ;; end of words
     ))
 
@@ -55,25 +56,26 @@
     "fibre-content" "gauge-checked" "locking-angle" "resin-content" "shear-modulus" "stays-in-part"
     "thermocouples" "areal-weight" "fibre-angles" "permeability" "release-film" "resin-pickup" "resin-uptake"
     "sealant-tape" "strain-limit" "check-valve" "disposition" "flow-medium" "largest-pot" "perforation"
-    "roll-length" "ventilation" "clamp-feed" "cures-with" "feed-lines" "heat-limit" "laminators" "leak-check"
-    "post-cured" "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life" "stick-test" "warp-share"
-    "bond-line" "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure"
-    "post-cure" "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film"
-    "breather" "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover"
-    "moisture" "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid"
-    "quantity" "revision" "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould"
-    "density" "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson"
-    "prepare" "process" "replace" "reserve" "section" "service" "stagger" "support" "abrade" "accept" "action"
-    "binder" "choose" "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves"
-    "hazard" "helper" "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "region" "remove" "sample"
-    "scrape" "settle" "signed" "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed"
-    "cause" "cloth" "coats" "debag" "degas" "draft" "drape" "drill" "edges" "fibre" "gauge" "lasts" "limit"
-    "mixed" "mould" "night" "other" "paint" "paper" "parts" "point" "price" "prime" "pulls" "resin" "scale"
-    "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh"
-    "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left"
+    "roll-length" "silent-when" "ventilation" "acceptable" "clamp-feed" "cures-with" "feed-lines" "heat-limit"
+    "laminators" "leak-check" "post-cured" "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life"
+    "stick-test" "warp-share" "bond-line" "catch-pot" "chemistry" "deviation" "drop-test" "expansion"
+    "feed-line" "film-life" "full-cure" "post-cure" "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity"
+    "adhesive" "altitude" "bag-film" "breather" "capacity" "coverage" "currency" "envelope" "flexible"
+    "gel-time" "humidity" "leftover" "moisture" "out-life" "out-time" "outdoors" "peel-ply" "peroxide"
+    "pinholes" "pot-life" "pull-aid" "quantity" "revision" "severity" "silicone" "solvents" "undercut"
+    "bleeder" "changed" "coating" "default" "demould" "density" "freezer" "inspect" "made-by" "made-of"
+    "made-on" "mandrel" "message" "modulus" "overlap" "poisson" "prepare" "process" "replace" "reserve"
+    "section" "service" "stagger" "support" "abrade" "accept" "action" "binder" "choose" "closes" "coated"
+    "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "helper" "insert" "manner"
+    "mixing" "pickup" "pleats" "porous" "radius" "reason" "region" "remedy" "remove" "sample" "scrape" "settle"
+    "signed" "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth"
+    "coats" "debag" "degas" "draft" "drape" "drill" "edges" "fibre" "gauge" "lasts" "limit" "mixed" "mould"
+    "night" "other" "paint" "paper" "parts" "point" "price" "prime" "pulls" "resin" "scale" "scarf" "sheet"
+    "spare" "start" "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "where" "width"
+    "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "keep" "kind" "left"
     "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots" "pull" "pump" "ramp" "rise" "room"
     "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "want" "wash"
-    "add" "cup" "cut" "dry" "kit" "off" "pot" "use" "by"
+    "add" "cup" "cut" "dry" "fix" "kit" "off" "pot" "use" "by"
     ;; end of words
     ))
 
@@ -103,9 +105,10 @@
     "repeats" "sawdust" "solvent" "stretch" "warning" "advice" "bagged" "filler" "flange" "flying" "insert"
     "letter" "medium" "metric" "powder" "random" "repair" "above" "amine" "apart" "clean" "cured" "debag"
     "epoxy" "error" "front" "group" "least" "light" "patch" "plain" "press" "scrap" "shear" "sheet" "swept"
-    "water" "waxed" "white" "area" "back" "bare" "both" "cone" "core" "cost" "dark" "disc" "down" "even" "feed"
-    "fill" "flat" "foam" "hand" "heat" "mesh" "most" "none" "open" "part" "pots" "rags" "room" "slit" "tray"
-    "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
+    "water" "waxed" "white" "write" "area" "back" "bare" "both" "cone" "core" "cost" "dark" "disc" "down"
+    "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most" "none" "open" "part" "pots" "rags" "room"
+    "slit" "tray" "vent" "warm" "add" "any" "bin" "box" "new" "use" "wax" "wet" "a4" "cm" "ft" "mm" "up" "us"
+    "m" "x" "y" "z"
     ;; end of words
     ))
 

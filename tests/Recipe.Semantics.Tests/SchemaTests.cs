@@ -82,6 +82,8 @@ public class SchemaTests
         "planned" => $"part a {{\ntitle \"a\"\n}}\nbuild a {{\nplanned {{\n{line}\n}}\n}}",
         "build" => $"part a {{\ntitle \"a\"\n}}\nbuild a {{\n{line}\n}}",
         "explore" => $"part b {{\nresin two-speed-epoxy with slow\n}}\nexplore a of b {{\n{(line.StartsWith("choose", StringComparison.Ordinal) ? "" : "choose laminators 3 4\n")}{(line.StartsWith("want", StringComparison.Ordinal) ? "" : "want least mass\n")}{line}\n}}",
+        "rule" => $"rule a {{\n{(line.StartsWith("must", StringComparison.Ordinal) ? "" : "must mass at-most 1 kg\n")}{line}\n}}",
+        "conditions" => $"rule a {{\nmust any {(line.Contains("hardener", StringComparison.Ordinal) ? "pot" : "ply")} {{\n{line}\n}}\n}}",
         _ => $"{block} a {{\n{line}\n}}",
     };
 }

@@ -26,7 +26,8 @@
   ; words: declarations
   "mould-material" "release-agent" "release-film" "sealant-tape" "surface-coat" "flow-medium" "flash-tape"
   "catch-pot" "adhesive" "bag-film" "breather" "gel-coat" "peel-ply" "bleeder" "explore" "pattern" "variant"
-  "fabric" "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "shop" "veil" "mat" "ud"
+  "fabric" "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "rule" "shop" "veil"
+  "mat" "ud"
   ; end of words
   ; words: directives
   "findings" "language" "accept" "prices" "stock" "use"
@@ -34,8 +35,9 @@
 )))
 (block (entry head: (word) @keyword (#any-of? @keyword
   ; words: blocks
-  "hardener" "kinetics" "planned" "prepreg" "release" "surface" "wet-out" "finish" "infuse" "safety" "vacuum"
-  "plies" "cure" "join" "bag" "mix"
+  "hardener" "kinetics" "planned" "prepreg" "release" "surface" "wet-out" "either" "figure" "finish" "infuse"
+  "safety" "vacuum" "count" "every" "least" "plies" "cure" "good" "join" "most" "must" "when" "any" "bad" "bag"
+  "mix" "not" "sum" "no"
   ; end of words
 )))
 (block (entry head: (word) @property (#any-of? @property
@@ -46,33 +48,34 @@
   "fibre-content" "gauge-checked" "locking-angle" "resin-content" "shear-modulus" "stays-in-part"
   "thermocouples" "areal-weight" "fibre-angles" "permeability" "release-film" "resin-pickup" "resin-uptake"
   "sealant-tape" "strain-limit" "check-valve" "disposition" "flow-medium" "largest-pot" "perforation"
-  "roll-length" "ventilation" "clamp-feed" "cures-with" "feed-lines" "heat-limit" "laminators" "leak-check"
-  "post-cured" "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life" "stick-test" "warp-share"
-  "bond-line" "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure"
-  "post-cure" "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film"
-  "breather" "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture"
-  "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid" "quantity" "revision"
-  "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer"
-  "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process" "replace"
-  "reserve" "section" "service" "stagger" "support" "abrade" "accept" "action" "binder" "choose" "closes"
-  "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "helper" "insert"
-  "manner" "mixing" "pickup" "pleats" "porous" "radius" "region" "remove" "sample" "scrape" "settle" "signed"
-  "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth" "coats"
-  "debag" "degas" "draft" "drape" "drill" "edges" "fibre" "gauge" "lasts" "limit" "mixed" "mould" "night"
-  "other" "paint" "paper" "parts" "point" "price" "prime" "pulls" "resin" "scale" "scarf" "sheet" "spare"
-  "start" "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width" "axis" "bond" "caul"
-  "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load" "loss" "mass" "note"
-  "oven" "pace" "path" "peel" "port" "pots" "pull" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step"
-  "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "want" "wash" "add" "cup" "cut" "dry" "kit"
-  "off" "pot" "use" "by"
+  "roll-length" "silent-when" "ventilation" "acceptable" "clamp-feed" "cures-with" "feed-lines" "heat-limit"
+  "laminators" "leak-check" "post-cured" "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life"
+  "stick-test" "warp-share" "bond-line" "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line"
+  "film-life" "full-cure" "post-cure" "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive"
+  "altitude" "bag-film" "breather" "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity"
+  "leftover" "moisture" "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid"
+  "quantity" "revision" "severity" "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default"
+  "demould" "density" "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "message" "modulus" "overlap"
+  "poisson" "prepare" "process" "replace" "reserve" "section" "service" "stagger" "support" "abrade" "accept"
+  "action" "binder" "choose" "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves"
+  "halves" "hazard" "helper" "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "reason" "region"
+  "remedy" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills" "target" "tested" "volume"
+  "within" "align" "bleed" "cause" "cloth" "coats" "debag" "degas" "draft" "drape" "drill" "edges" "fibre"
+  "gauge" "lasts" "limit" "mixed" "mould" "night" "other" "paint" "paper" "parts" "point" "price" "prime"
+  "pulls" "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units"
+  "waxed" "weave" "weigh" "where" "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film"
+  "hold" "hose" "keep" "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots"
+  "pull" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim"
+  "used" "vent" "wait" "want" "wash" "add" "cup" "cut" "dry" "fix" "kit" "off" "pot" "use" "by"
   ; end of words
 )))
 
 ; Else it is a name: of a ply, of a material.
 (block (entry head: (word) @variable (#not-any-of? @variable
   ; words: blocks
-  "hardener" "kinetics" "planned" "prepreg" "release" "surface" "wet-out" "finish" "infuse" "safety" "vacuum"
-  "plies" "cure" "join" "bag" "mix"
+  "hardener" "kinetics" "planned" "prepreg" "release" "surface" "wet-out" "either" "figure" "finish" "infuse"
+  "safety" "vacuum" "count" "every" "least" "plies" "cure" "good" "join" "most" "must" "when" "any" "bad" "bag"
+  "mix" "not" "sum" "no"
   ; end of words
   ; words: lines
   "glass-transition-limit" "compressive-strength" "transverse-expansion" "minimum-temperature"
@@ -81,32 +84,33 @@
   "fibre-content" "gauge-checked" "locking-angle" "resin-content" "shear-modulus" "stays-in-part"
   "thermocouples" "areal-weight" "fibre-angles" "permeability" "release-film" "resin-pickup" "resin-uptake"
   "sealant-tape" "strain-limit" "check-valve" "disposition" "flow-medium" "largest-pot" "perforation"
-  "roll-length" "ventilation" "clamp-feed" "cures-with" "feed-lines" "heat-limit" "laminators" "leak-check"
-  "post-cured" "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life" "stick-test" "warp-share"
-  "bond-line" "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line" "film-life" "full-cure"
-  "post-cure" "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive" "altitude" "bag-film"
-  "breather" "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity" "leftover" "moisture"
-  "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid" "quantity" "revision"
-  "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default" "demould" "density" "freezer"
-  "inspect" "made-by" "made-of" "made-on" "mandrel" "modulus" "overlap" "poisson" "prepare" "process" "replace"
-  "reserve" "section" "service" "stagger" "support" "abrade" "accept" "action" "binder" "choose" "closes"
-  "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves" "halves" "hazard" "helper" "insert"
-  "manner" "mixing" "pickup" "pleats" "porous" "radius" "region" "remove" "sample" "scrape" "settle" "signed"
-  "sizing" "source" "spills" "target" "tested" "volume" "within" "align" "bleed" "cause" "cloth" "coats"
-  "debag" "degas" "draft" "drape" "drill" "edges" "fibre" "gauge" "lasts" "limit" "mixed" "mould" "night"
-  "other" "paint" "paper" "parts" "point" "price" "prime" "pulls" "resin" "scale" "scarf" "sheet" "spare"
-  "start" "state" "store" "stuff" "title" "tools" "units" "waxed" "weave" "weigh" "width" "axis" "bond" "caul"
-  "cell" "coat" "cool" "draw" "dust" "fill" "film" "hold" "hose" "kind" "left" "load" "loss" "mass" "note"
-  "oven" "pace" "path" "peel" "port" "pots" "pull" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step"
-  "stir" "tape" "thaw" "time" "tray" "trim" "used" "vent" "wait" "want" "wash" "add" "cup" "cut" "dry" "kit"
-  "off" "pot" "use" "by"
+  "roll-length" "silent-when" "ventilation" "acceptable" "clamp-feed" "cures-with" "feed-lines" "heat-limit"
+  "laminators" "leak-check" "post-cured" "reinforced" "respirator" "seal-coats" "second-cup" "shelf-life"
+  "stick-test" "warp-share" "bond-line" "catch-pot" "chemistry" "deviation" "drop-test" "expansion" "feed-line"
+  "film-life" "full-cure" "post-cure" "shrinkage" "tape-land" "thickness" "untrimmed" "viscosity" "adhesive"
+  "altitude" "bag-film" "breather" "capacity" "coverage" "currency" "envelope" "flexible" "gel-time" "humidity"
+  "leftover" "moisture" "out-life" "out-time" "outdoors" "peel-ply" "peroxide" "pinholes" "pot-life" "pull-aid"
+  "quantity" "revision" "severity" "silicone" "solvents" "undercut" "bleeder" "changed" "coating" "default"
+  "demould" "density" "freezer" "inspect" "made-by" "made-of" "made-on" "mandrel" "message" "modulus" "overlap"
+  "poisson" "prepare" "process" "replace" "reserve" "section" "service" "stagger" "support" "abrade" "accept"
+  "action" "binder" "choose" "closes" "coated" "colour" "debulk" "defect" "family" "fillet" "flange" "gloves"
+  "halves" "hazard" "helper" "insert" "manner" "mixing" "pickup" "pleats" "porous" "radius" "reason" "region"
+  "remedy" "remove" "sample" "scrape" "settle" "signed" "sizing" "source" "spills" "target" "tested" "volume"
+  "within" "align" "bleed" "cause" "cloth" "coats" "debag" "degas" "draft" "drape" "drill" "edges" "fibre"
+  "gauge" "lasts" "limit" "mixed" "mould" "night" "other" "paint" "paper" "parts" "point" "price" "prime"
+  "pulls" "resin" "scale" "scarf" "sheet" "spare" "start" "state" "store" "stuff" "title" "tools" "units"
+  "waxed" "weave" "weigh" "where" "width" "axis" "bond" "caul" "cell" "coat" "cool" "draw" "dust" "fill" "film"
+  "hold" "hose" "keep" "kind" "left" "load" "loss" "mass" "note" "oven" "pace" "path" "peel" "port" "pots"
+  "pull" "pump" "ramp" "rise" "room" "seal" "seam" "ship" "step" "stir" "tape" "thaw" "time" "tray" "trim"
+  "used" "vent" "wait" "want" "wash" "add" "cup" "cut" "dry" "fix" "kit" "off" "pot" "use" "by"
   ; end of words
 )))
 (source_file (entry head: (word) @variable (#not-any-of? @variable
   ; words: declarations
   "mould-material" "release-agent" "release-film" "sealant-tape" "surface-coat" "flow-medium" "flash-tape"
   "catch-pot" "adhesive" "bag-film" "breather" "gel-coat" "peel-ply" "bleeder" "explore" "pattern" "variant"
-  "fabric" "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "shop" "veil" "mat" "ud"
+  "fabric" "insert" "build" "fibre" "mould" "resin" "caul" "core" "hose" "part" "port" "rule" "shop" "veil"
+  "mat" "ud"
   ; end of words
   ; words: directives
   "findings" "language" "accept" "prices" "stock" "use"
@@ -140,10 +144,10 @@
   "mineral" "minus-x" "minus-y" "minus-z" "pigment" "prepreg" "repeats" "sawdust" "solvent" "stretch" "warning"
   "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random" "repair"
   "above" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "front" "group" "least" "light" "patch"
-  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "area" "back" "bare" "both" "cone"
-  "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most" "none"
-  "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4"
-  "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
+  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "write" "area" "back" "bare" "both"
+  "cone" "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most"
+  "none" "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "add" "any" "bin" "box" "new" "use"
+  "wax" "wet" "a4" "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
   ; end of words
 ))
 (entry (name) @number (#match? @number "^x[0-9]+$"))
@@ -170,10 +174,10 @@
   "mineral" "minus-x" "minus-y" "minus-z" "pigment" "prepreg" "repeats" "sawdust" "solvent" "stretch" "warning"
   "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random" "repair"
   "above" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "front" "group" "least" "light" "patch"
-  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "area" "back" "bare" "both" "cone"
-  "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most" "none"
-  "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4"
-  "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
+  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "write" "area" "back" "bare" "both"
+  "cone" "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most"
+  "none" "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "add" "any" "bin" "box" "new" "use"
+  "wax" "wet" "a4" "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
   ; end of words
 )))
 (source_file (entry !block (name) @variable (#not-match? @variable "^(x[0-9]+|yes)$") (#not-any-of? @variable
@@ -197,10 +201,10 @@
   "mineral" "minus-x" "minus-y" "minus-z" "pigment" "prepreg" "repeats" "sawdust" "solvent" "stretch" "warning"
   "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random" "repair"
   "above" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "front" "group" "least" "light" "patch"
-  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "area" "back" "bare" "both" "cone"
-  "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most" "none"
-  "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4"
-  "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
+  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "write" "area" "back" "bare" "both"
+  "cone" "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most"
+  "none" "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "add" "any" "bin" "box" "new" "use"
+  "wax" "wet" "a4" "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
   ; end of words
 )))
 (source_file (entry (name) (name) @variable block: (block) (#not-any-of? @variable
@@ -224,9 +228,9 @@
   "mineral" "minus-x" "minus-y" "minus-z" "pigment" "prepreg" "repeats" "sawdust" "solvent" "stretch" "warning"
   "advice" "bagged" "filler" "flange" "flying" "insert" "letter" "medium" "metric" "powder" "random" "repair"
   "above" "amine" "apart" "clean" "cured" "debag" "epoxy" "error" "front" "group" "least" "light" "patch"
-  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "area" "back" "bare" "both" "cone"
-  "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most" "none"
-  "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "any" "bin" "box" "new" "use" "wax" "wet" "a4"
-  "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
+  "plain" "press" "scrap" "shear" "sheet" "swept" "water" "waxed" "white" "write" "area" "back" "bare" "both"
+  "cone" "core" "cost" "dark" "disc" "down" "even" "feed" "fill" "flat" "foam" "hand" "heat" "mesh" "most"
+  "none" "open" "part" "pots" "rags" "room" "slit" "tray" "vent" "warm" "add" "any" "bin" "box" "new" "use"
+  "wax" "wet" "a4" "cm" "ft" "mm" "up" "us" "m" "x" "y" "z"
   ; end of words
 )))

@@ -76,8 +76,8 @@ internal static class RuleSchema
             Word("silent-when", "When it stays silent although it looks as if it should speak.", "silent-when \"the ply is a veil\"", Kinds.Text),
             Word("severity", "How bad it is.", "severity warning", Kinds.OneOf("a severity", ("advice", "good practice that is missing"), ("warning", "usually wrong"), ("error", "stops the build"))).Otherwise("warning"),
             Word("acceptable", "Whether a written reason may silence it.", "acceptable no", Kinds.YesNo).Otherwise("yes"),
-            Condition("figure", "Gives a name to a value.", "figure carbon sum ply mass { fibre is carbon }"),
-            Condition("when", "The parts that it speaks of.", "when any ply { fibre is carbon }"),
+            Condition("figure", "Gives a name to a value.", "figure carbon sum ply mass { fibre is standard-carbon }"),
+            Condition("when", "The parts that it speaks of.", "when any ply { fibre is standard-carbon }"),
             Condition("must", "What they must keep.", "must room at-least 18 degC") with { IsRequired = true },
             Word("message", "What it says; a fact or a figure in braces stands for its value.", "message \"carbon is laid at {room}\"", Kinds.Text),
             Fix,
@@ -94,7 +94,7 @@ internal static class RuleSchema
     public static readonly WordSchema Rule = Word(
         "rule",
         "A rule of the house: what every part must keep. It counts for the parts of this file and of each file that uses it.",
-        "rule warm-carbon { title \"Carbon laid cold\"; when any ply { fibre is carbon }; must room at-least 18 degC }",
+        "rule warm-carbon { title \"Carbon laid cold\"; when any ply { fibre is standard-carbon }; must room at-least 18 degC }",
         Arg("name", new NewNameKind("a name for the rule", NameKind.Rule))) with
     {
         Block = Block,

@@ -162,7 +162,7 @@ internal static class ConditionBinder
 
         if (values.Word is not ("is" or "is-not"))
         {
-            context.Sink.Report(MissingValue.Create(values.End, fact.Word, "`is` or `is-not`", fact.Kind == FactKind.YesNo ? $"{fact.Word} is yes" : $"{fact.Word} is carbon"));
+            context.Sink.Report(MissingValue.Create(values.End, fact.Word, "`is` or `is-not`", fact.Kind == FactKind.YesNo ? $"{fact.Word} is yes" : $"{fact.Word} is standard-carbon"));
             return null;
         }
 
@@ -183,7 +183,7 @@ internal static class ConditionBinder
             }
             else
             {
-                context.Sink.Report(NotUnderstood.Shape(context.At(value.Span), fact.Word, "words", $"{fact.Word} is carbon"));
+                context.Sink.Report(NotUnderstood.Shape(context.At(value.Span), fact.Word, "words", $"{fact.Word} is standard-carbon"));
                 return null;
             }
         }

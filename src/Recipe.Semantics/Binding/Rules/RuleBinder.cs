@@ -68,7 +68,7 @@ internal static class RuleBinder
             var values = new ConditionWords(line.Entry, 0, context);
             if (values.TakeName() is not { } name)
             {
-                context.Sink.Report(MissingValue.Create(line.HeadWhere, "figure", "a name and a value", "figure carbon sum ply mass { fibre is carbon }"));
+                context.Sink.Report(MissingValue.Create(line.HeadWhere, "figure", "a name and a value", "figure carbon sum ply mass { fibre is standard-carbon }"));
                 continue;
             }
 
