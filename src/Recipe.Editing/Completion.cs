@@ -25,7 +25,19 @@ public static class Completion
         }
 
         var list = new ProposalList(line.Typed);
-        if (line.AtHead)
+        if (RuleHelp.At(file, line) is { } asked)
+        {
+            foreach (var (label, kind, newText, detail) in asked)
+            {
+                list.Add(label, kind, newText, detail);
+            }
+
+            if (line.AtHead)
+            {
+                AddHeads(file, line, block, list);
+            }
+        }
+        else if (line.AtHead)
         {
             AddHeads(file, line, block, list);
         }

@@ -208,6 +208,11 @@ public static class Hovers
             return null;
         }
 
+        if (place.Entry.Values.Prepend(place.Entry.Head).FirstOrDefault(v => v.Span.Touches(offset)) is WordSyntax asked && RuleHelp.About(place, asked.Text) is { } fact)
+        {
+            return new Hover(asked.Span, fact);
+        }
+
         if (place.Entry.Head.Span.Touches(offset) && !place.IsNameLine)
         {
             return new Hover(place.Entry.Head.Span, Cards.Word(word));

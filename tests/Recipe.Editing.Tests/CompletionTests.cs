@@ -23,6 +23,37 @@ public class CompletionTests
         Assert.DoesNotContain("cure", found);
     }
 
+    [Theory]
+    [InlineData("must $0", "mass", "bag")]
+    [InlineData("must $0", "every", "areal-weight")]
+    [InlineData("must ro$0", "room", "at-least")]
+    [InlineData("must every $0", "ply", "mass")]
+    [InlineData("must room $0", "at-least", "is")]
+    [InlineData("must room at-least 20 $0", "degC", "mm")]
+    [InlineData("must process $0", "is", "at-least")]
+    [InlineData("must process is $0", "bagged", "glass-twill-163")]
+    [InlineData("must outdoors is $0", "yes", "bagged")]
+    [InlineData("must sum ply $0", "areal-weight", "material")]
+    [InlineData("must every ply { $0 }", "areal-weight", "mould")]
+    [InlineData("must every ply { where form is $0 }", "veil", "up")]
+    [InlineData("must every ply { fibre is $0 }", "e-glass", "glass-twill-163")]
+    [InlineData("must every ply { areal-weight at-most 300 $0 }", "g/m2", "degC")]
+    [InlineData("$0", "must", "mass")]
+    [InlineData("bad { $0 }", "mould", "must")]
+    public void In_a_rule_the_facts_are_proposed(string line, string offered, string left)
+    {
+        var found = Labels(Desk.Of($"rule a {{\n  {line}\n}}\n"));
+        Assert.Contains(offered, found);
+        Assert.DoesNotContain(left, found);
+    }
+
+    [Fact]
+    public void A_fact_of_a_rule_says_what_it_is()
+    {
+        var desk = Desk.Of("rule a {\n  must every ply { areal-$0weight at-most 300 g/m2 }\n}\n");
+        Assert.Equal("**areal-weight**: dry mass for each area (g/m2)", Hovers.At(desk.File, desk.Cursor)!.Markdown);
+    }
+
     [Fact]
     public void In_a_bag_the_next_layer_comes_first()
     {

@@ -133,7 +133,11 @@ public class FactTests
         }
         """;
 
-    private static IEnumerable<(Plan Plan, FactNode Facts)> Plans()
+    private static readonly Lazy<(Plan Plan, FactNode Facts)[]> Planned = new(() => [.. PlanAll()]);
+
+    private static (Plan Plan, FactNode Facts)[] Plans() => Planned.Value;
+
+    private static IEnumerable<(Plan Plan, FactNode Facts)> PlanAll()
     {
         var files = new Files();
         foreach (var path in Directory.EnumerateFiles(Repository.PathOf("samples"), "*.recipe", SearchOption.AllDirectories)
