@@ -21,7 +21,7 @@ public sealed class RuleStaysSilent : RuleFileCheck
             rule light-cloth {
               title "Heavy cloth"
               reason "Heavy cloth does not follow our shapes"
-              must every ply { areal-weight at-most 250 g/m2 }
+              must every ply { areal-weight at-most 180 g/m2 }
               bad {
                 mould tray-mould {
                   surface flat 400 mm x 300 mm
@@ -51,7 +51,7 @@ public sealed class RuleStaysSilent : RuleFileCheck
             rule light-cloth {
               title "Heavy cloth"
               reason "Heavy cloth does not follow our shapes"
-              must every ply { areal-weight at-most 250 g/m2 }
+              must every ply { areal-weight at-most 180 g/m2 }
               bad {
                 mould tray-mould {
                   surface flat 400 mm x 300 mm
@@ -66,8 +66,8 @@ public sealed class RuleStaysSilent : RuleFileCheck
                   process hand
                   resin slow-laminating-epoxy
                   plies {
-                    outer glass-twill-280 0/90
-                    inner glass-twill-280 0/90
+                    outer carbon-twill-200 0/90
+                    inner carbon-twill-200 0/90
                   }
                   cure {
                     hold 20 degC for 48 h
