@@ -148,8 +148,8 @@ internal static class RuleGate
     {
         var target = node switch
         {
-            CastExpressionSyntax cast when model.GetConversion(cast.Expression) is { IsIdentity: false } && model.ClassifyConversion(cast.Expression, model.GetTypeInfo(cast).Type!, isExplicitInSource: true) is { IsExplicit: true } how && (how.IsReference || how.IsUnboxing) => cast.Type,
-            CastExpressionSyntax cast when model.ClassifyConversion(cast.Expression, model.GetTypeInfo(cast).Type!, isExplicitInSource: true) is { IsExplicit: true } how && (how.IsReference || how.IsUnboxing) => cast.Type,
+            CastExpressionSyntax cast
+                when model.ClassifyConversion(cast.Expression, model.GetTypeInfo(cast).Type!, isExplicitInSource: true) is { IsExplicit: true } how && (how.IsReference || how.IsUnboxing) => cast.Type,
             BinaryExpressionSyntax { RawKind: (int)SyntaxKind.AsExpression or (int)SyntaxKind.IsExpression, Right: TypeSyntax type } => type,
             DeclarationPatternSyntax pattern => pattern.Type,
             TypePatternSyntax pattern => pattern.Type,

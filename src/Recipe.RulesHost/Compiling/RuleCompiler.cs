@@ -32,6 +32,10 @@ internal static class RuleCompiler
         "global using System; global using System.Collections.Generic; global using System.Linq; global using UnitsNet; global using Recipe.RuleApi;",
         Parsing);
 
+    // What is known of the references is kept from one file to the next.
+    private static readonly CSharpCompilation ForAuthors = CSharpCompilation.Create("HouseRules", [Usings], References.ForAuthors, Options);
+    private static readonly CSharpCompilation WithSteps = CSharpCompilation.Create("HouseRules", [Usings], References.WithSteps, Options);
+
     /// <summary>Compiles one file.</summary>
     public static CompiledFile Compile(RuleSource file)
     {
@@ -53,7 +57,7 @@ internal static class RuleCompiler
             return CompiledFile.Refused(limit);
         }
 
-        var source = CSharpCompilation.Create("HouseRules", [Usings, tree], References.ForAuthors, Options);
+        var source = ForAuthors.AddSyntaxTrees(tree);
         var errors = source.GetDiagnostics().Where(one => one.Severity == DiagnosticSeverity.Error).Select(one => Diagnostic(file, one)).ToList();
         var model = source.GetSemanticModel(tree);
 
@@ -73,7 +77,7 @@ internal static class RuleCompiler
 
         var counted = CSharpSyntaxTree.Create((CSharpSyntaxNode)new StepRewriter(model).Visit(tree.GetRoot()), Parsing);
         using var image = new MemoryStream();
-        var emitted = CSharpCompilation.Create("HouseRules", [Usings, counted], References.WithSteps, Options).Emit(image);
+        var emitted = WithSteps.AddSyntaxTrees(counted).Emit(image);
         if (!emitted.Success)
         {
             var error = emitted.Diagnostics.First(one => one.Severity == DiagnosticSeverity.Error);
