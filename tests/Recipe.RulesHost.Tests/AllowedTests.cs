@@ -1,4 +1,5 @@
 using Recipe.RulesHost.Tests.Cases;
+using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Tests;
 
@@ -6,16 +7,26 @@ namespace Recipe.RulesHost.Tests;
 [Collection("counter")]
 public sealed class AllowedTests
 {
+    private static readonly Lazy<(ManyRules Rules, RuleRunAnswer Answer)> Run = new(() =>
+    {
+        var many = new ManyRules();
+        foreach (var (name, use) in Allowed.All)
+        {
+            many.Add(name, use.Body, use.Members, use.Types);
+        }
+
+        return (many, HostCollection.Run(many.Text));
+    });
+
     public static TheoryData<string> Names => [.. Allowed.All.Keys];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void It_runs(string name)
     {
-        var use = Allowed.All[name];
-        var answer = HostCollection.Run(Write.Rule(use.Body, use.Members, use.Types));
-        Assert.True(answer.Diagnostics.IsEmpty, string.Join('\n', answer.Diagnostics.Select(one => $"{one.Code} {one.Start} {one.Message}")));
-        Assert.True(answer.Problems.IsEmpty, string.Join('\n', answer.Problems.Select(one => one.Message)));
-        Assert.Equal(use.Finds, Assert.Single(answer.Findings).Message);
+        var (rules, answer) = Run.Value;
+        Assert.True(answer.Diagnostics.IsEmpty, answer.Diagnostics.Select(one => one with { Message = $"{rules.CaseAt(one.Start)}: {one.Message}" }).Said());
+        Assert.Empty(answer.Problems.Where(one => one.Rule == rules.RuleOf(name)).Select(one => one.Message));
+        Assert.Equal(Allowed.All[name].Finds, Assert.Single(answer.Findings, one => one.Rule == rules.RuleOf(name)).Message);
     }
 }

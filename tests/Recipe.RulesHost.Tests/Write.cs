@@ -25,11 +25,12 @@ internal static class Write
             {{members}}
         }
         {{types}}
+
         """;
 
     /// <summary>Compiles a text.</summary>
     public static CompiledFile Compile(string text) => RuleCompiler.Compile(new RuleSource("one.rule.cs", text));
 
     /// <summary>The diagnostics, to be read in a failure.</summary>
-    public static string Said(this CompiledFile file) => string.Join('\n', file.Diagnostics.Select(one => $"{one.Code} {one.Start} {one.Message}"));
+    public static string Said(this IEnumerable<RuleDiagnostic> diagnostics) => string.Join('\n', diagnostics.Select(one => $"{one.Code} {one.Start} {one.Message}"));
 }

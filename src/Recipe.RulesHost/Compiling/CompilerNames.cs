@@ -47,5 +47,23 @@ internal static class CompilerNames
         System.Diagnostics.DebuggerBrowsableState:
         System.Diagnostics.DebuggableAttribute+DebuggingModes:
         System.InvalidOperationException: .ctor()
+        System.IndexOutOfRangeException: .ctor()
+        System.Runtime.CompilerServices.IsExternalInit:
+        System.Runtime.CompilerServices.InlineArray2`1:
+        System.Runtime.CompilerServices.InlineArray3`1:
+        System.Runtime.CompilerServices.InlineArray4`1:
+        System.Runtime.CompilerServices.InlineArray5`1:
+        System.Runtime.CompilerServices.InlineArray6`1:
+        System.Runtime.CompilerServices.InlineArray7`1:
+        System.Runtime.CompilerServices.InlineArray8`1:
+        System.Runtime.CompilerServices.InlineArray9`1:
+        System.Runtime.CompilerServices.InlineArray10`1:
+        System.Runtime.CompilerServices.InlineArray11`1:
+        System.Runtime.CompilerServices.InlineArray12`1:
+        System.Runtime.CompilerServices.InlineArray13`1:
+        System.Runtime.CompilerServices.InlineArray14`1:
+        System.Runtime.CompilerServices.InlineArray15`1:
+        System.Runtime.CompilerServices.InlineArray16`1:
+        System.Collections.Generic.List`1: .ctor(Int32)
         """;
 }

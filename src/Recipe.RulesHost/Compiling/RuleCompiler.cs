@@ -49,21 +49,31 @@ internal static class RuleCompiler
         }
     }
 
-    private static CompiledFile CompileWithinLimits(RuleSource file)
+    /// <summary>The meaning of a file, and everything that is wrong with it, in order.</summary>
+    internal static (SemanticModel Model, IEnumerable<RuleDiagnostic> Found) Read(RuleSource file, SyntaxTree tree)
     {
-        var tree = CSharpSyntaxTree.ParseText(file.Text, Parsing);
-        if (SourceLimits.Of(file, tree.GetRoot()) is { } limit)
-        {
-            return CompiledFile.Refused(limit);
-        }
-
         var source = ForAuthors.AddSyntaxTrees(tree);
         var errors = source.GetDiagnostics().Where(one => one.Severity == DiagnosticSeverity.Error).Select(one => Diagnostic(file, one)).ToList();
         var model = source.GetSemanticModel(tree);
 
         // Also beside errors: the name of a file class is refused with a reason, and not only as a name that is not found.
         var violations = RuleGate.Examine(model, default).Select(one => new RuleDiagnostic(file.Name, one.Span.Start, one.Span.End, one.Code, one.Message));
-        var found = errors.Concat(violations).OrderBy(one => one.Start).Take(MostDiagnostics).ToList();
+        return (model, errors.Concat(violations).OrderBy(one => one.Start));
+    }
+
+    /// <summary>The tree of a text.</summary>
+    internal static SyntaxTree Parse(string text) => CSharpSyntaxTree.ParseText(text, Parsing);
+
+    private static CompiledFile CompileWithinLimits(RuleSource file)
+    {
+        var tree = Parse(file.Text);
+        if (SourceLimits.Of(file, tree.GetRoot()) is { } limit)
+        {
+            return CompiledFile.Refused(limit);
+        }
+
+        var (model, all) = Read(file, tree);
+        var found = all.Take(MostDiagnostics).ToList();
         if (found.Count > 0)
         {
             return CompiledFile.Refused(found);

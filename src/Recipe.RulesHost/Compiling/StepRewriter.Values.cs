@@ -57,31 +57,40 @@ internal sealed partial class StepRewriter
             return Call("Text", visited);
         }
 
-        return method.ReturnType.OriginalDefinition.SpecialType == SpecialType.System_Collections_Generic_IEnumerable_T && !IsVoidLambda(node) ? Call("Counted", visited) : visited;
+        return IsSequence(method.ReturnType) && !IsVoidLambda(node) ? Call("Counted", visited) : visited;
+    }
+
+    public override SyntaxNode? VisitQueryExpression(QueryExpressionSyntax node)
+    {
+        var visited = (QueryExpressionSyntax)base.VisitQueryExpression(node)!;
+        return model.GetTypeInfo(node).Type is { } type && IsSequence(type) ? Call("Counted", visited) : visited;
     }
 
     public override SyntaxNode? VisitFromClause(FromClauseSyntax node)
     {
         var visited = (FromClauseSyntax)base.VisitFromClause(node)!;
-        return node.Parent is QueryBodySyntax ? visited.WithExpression(Through(visited.Expression)) : visited;
-    }
-
-    public override SyntaxNode? VisitLetClause(LetClauseSyntax node)
-    {
-        var visited = (LetClauseSyntax)base.VisitLetClause(node)!;
-        return visited.WithExpression(Through(visited.Expression));
-    }
-
-    public override SyntaxNode? VisitWhereClause(WhereClauseSyntax node)
-    {
-        var visited = (WhereClauseSyntax)base.VisitWhereClause(node)!;
-        return visited.WithCondition(Through(visited.Condition));
+        return visited.WithExpression(Source(node.Expression, visited.Expression));
     }
 
     public override SyntaxNode? VisitJoinClause(JoinClauseSyntax node)
     {
         var visited = (JoinClauseSyntax)base.VisitJoinClause(node)!;
-        return visited.WithLeftExpression(Call("Through", visited.LeftExpression)).WithRightExpression(Call("Through", visited.RightExpression));
+        return visited
+            .WithInExpression(Source(node.InExpression, visited.InExpression))
+            .WithLeftExpression(Call("Through", visited.LeftExpression))
+            .WithRightExpression(Call("Through", visited.RightExpression));
+    }
+
+    public override SyntaxNode? VisitLetClause(LetClauseSyntax node)
+    {
+        var visited = (LetClauseSyntax)base.VisitLetClause(node)!;
+        return visited.WithExpression(Call("Through", visited.Expression));
+    }
+
+    public override SyntaxNode? VisitWhereClause(WhereClauseSyntax node)
+    {
+        var visited = (WhereClauseSyntax)base.VisitWhereClause(node)!;
+        return visited.WithCondition(Call("Through", visited.Condition));
     }
 
     public override SyntaxNode? VisitOrdering(OrderingSyntax node)
@@ -140,7 +149,9 @@ internal sealed partial class StepRewriter
             ParenthesizedExpression(expression),
             ThrowExpression(LiteralExpression(SyntaxKind.NullLiteralExpression))));
 
-    // A bare name costs nothing, and a query that selects one is often no call at all.
+    private static bool IsSequence(ITypeSymbol type) => type.OriginalDefinition.SpecialType == SpecialType.System_Collections_Generic_IEnumerable_T;
+
+    // A query that selects a bare name is often no call at all, and would become one.
     private static ExpressionSyntax Through(ExpressionSyntax expression) => expression is IdentifierNameSyntax ? expression : Call("Through", expression);
 
     private static InvocationExpressionSyntax Call(string name, ExpressionSyntax argument) =>
@@ -172,6 +183,14 @@ internal sealed partial class StepRewriter
                     return node is MemberBindingExpressionSyntax or ElementBindingExpressionSyntax;
             }
         }
+    }
+
+    // Counted each time it is asked for, and again for each element that is taken from it.
+    private ExpressionSyntax Source(ExpressionSyntax node, ExpressionSyntax visited)
+    {
+        var type = model.GetTypeInfo(node).Type;
+        var isSequence = type is IArrayTypeSymbol || (type is not null && (IsSequence(type) || type.AllInterfaces.Count(IsSequence) == 1));
+        return Call("Through", isSequence ? Call("Counted", visited) : visited);
     }
 
     // A body of a function that returns nothing must stay a call.

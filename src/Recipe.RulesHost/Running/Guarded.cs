@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Runtime.ExceptionServices;
 using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Running;
@@ -7,6 +8,31 @@ namespace Recipe.RulesHost.Running;
 internal static class Guarded
 {
     private const int LongestReason = 300;
+
+    /// <summary>
+    /// Does work that runs code of rules on a thread with a small stack: calls nested without end are met early, for it takes long to come
+    /// back from a million of them.
+    /// </summary>
+    public static void OnSmallStack(Action work)
+    {
+        ExceptionDispatchInfo? failure = null;
+        var thread = new Thread(
+            () =>
+            {
+                try
+                {
+                    work();
+                }
+                catch (Exception problem)
+                {
+                    failure = ExceptionDispatchInfo.Capture(problem);
+                }
+            },
+            maxStackSize: 1 << 20);
+        thread.Start();
+        thread.Join();
+        failure?.Throw();
+    }
 
     /// <summary>Runs it.</summary>
     /// <returns>Null when it ended well; otherwise what happened, to end the sentence "the rule ...".</returns>

@@ -14,6 +14,13 @@ internal static class RuleRunner
     /// <summary>Runs every rule on every part.</summary>
     public static RuleRunAnswer Run(HostRequest request, ImmutableArray<(string File, LoadedRules Rules)> files, Action<HostProgress> report)
     {
+        RuleRunAnswer? answer = null;
+        Guarded.OnSmallStack(() => answer = RunAll(request, files, report));
+        return answer!;
+    }
+
+    private static RuleRunAnswer RunAll(HostRequest request, ImmutableArray<(string File, LoadedRules Rules)> files, Action<HostProgress> report)
+    {
         var findings = ImmutableArray.CreateBuilder<RuleRunFinding>();
         var missing = ImmutableArray.CreateBuilder<RuleNotChecked>();
         var problems = ImmutableArray.CreateBuilder<RuleProblem>();

@@ -68,7 +68,8 @@ internal sealed class RuleSet(RuleCache cache)
         }
 
         var types = LoadedRules.Load(image, compiled.Classes.Select(one => one.Type));
-        var (descriptions, refused) = RuleDescriber.Describe(file.Name, compiled.Classes, types);
+        var (descriptions, refused) = (ImmutableArray<RuleDescription>.Empty, ImmutableArray<RuleDiagnostic>.Empty);
+        Guarded.OnSmallStack(() => (descriptions, refused) = RuleDescriber.Describe(file.Name, compiled.Classes, types));
         if (!refused.IsEmpty)
         {
             return (null, refused);

@@ -10,7 +10,7 @@ namespace Recipe.RulesHost.Running;
 public static class Steps
 {
     /// <summary>The most steps that a rule may take on one part.</summary>
-    public const long Most = 20_000_000;
+    public const long Most = 5_000_000;
 
     /// <summary>The most elements of arrays that a rule may make for one part.</summary>
     public const long MostElements = 2_000_000;
