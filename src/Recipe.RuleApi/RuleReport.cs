@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Recipe.RuleApi;
 
 /// <summary>Takes what a rule finds about one part. It is bounded: what goes beyond is counted and not kept.</summary>
@@ -70,26 +68,9 @@ public sealed class RuleReport
         }
     }
 
-    // A message goes to terminals, editors and papers: it may neither break the line nor change the colour or the direction of writing.
     private static string Tidy(string message)
     {
         ArgumentNullException.ThrowIfNull(message);
-        var cut = message.Length > LongestMessage ? message[..(LongestMessage - 1)] + "…" : message;
-        return string.Create(cut.Length, cut, static (target, source) =>
-        {
-            for (var i = 0; i < source.Length; i++)
-            {
-                target[i] = IsPlain(source, i) ? source[i] : ' ';
-            }
-        }).Trim();
+        return PlainText.Of(message, LongestMessage);
     }
-
-    private static bool IsPlain(string text, int at) => char.GetUnicodeCategory(text[at]) switch
-    {
-        UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => false,
-        UnicodeCategory.Surrogate => char.IsHighSurrogate(text[at])
-            ? at + 1 < text.Length && char.IsLowSurrogate(text[at + 1])
-            : at > 0 && char.IsHighSurrogate(text[at - 1]),
-        _ => true,
-    };
 }

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Runtime.ExceptionServices;
+using Recipe.RuleApi;
 using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Running;
@@ -73,7 +74,6 @@ internal static class Guarded
             inner = next;
         }
 
-        var message = inner.Message.Length > LongestReason ? inner.Message[..LongestReason] + "…" : inner.Message;
-        return (RuleProblemKind.RuleFailed, $"failed with {inner.GetType().Name}: {message.ReplaceLineEndings(" ")}");
+        return (RuleProblemKind.RuleFailed, $"failed with {inner.GetType().Name}: {PlainText.Of(inner.Message, LongestReason).TrimEnd('.')}");
     }
 }

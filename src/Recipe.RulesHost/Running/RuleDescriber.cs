@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using Recipe.RuleApi;
 using Recipe.RulesHost.Compiling;
 using Recipe.RulesProcess;
 
@@ -8,6 +9,7 @@ namespace Recipe.RulesHost.Running;
 /// <summary>Asks rules what they say of themselves, once, when they were compiled.</summary>
 internal static partial class RuleDescriber
 {
+    private const int LongestLine = 1_000;
     private const int LongestText = 20_000;
 
     /// <summary>The descriptions, or why a rule has none.</summary>
@@ -44,13 +46,13 @@ internal static partial class RuleDescriber
             file,
             place.Start,
             place.End,
-            Bounded(rule.Name),
-            Bounded(rule.Title),
-            Bounded(rule.Reason),
-            Bounded(rule.Remedy),
-            Bounded(rule.Source),
+            Line(rule.Name),
+            Line(rule.Title),
+            Line(rule.Reason),
+            Line(rule.Remedy),
+            Line(rule.Source),
             rule.Severity,
-            Bounded(rule.Exceptions),
+            Line(rule.Exceptions),
             Bounded(rule.BadExample),
             Bounded(rule.GoodExample));
     }
@@ -76,6 +78,8 @@ internal static partial class RuleDescriber
             ? $"The rule '{rule.Name}' has an empty title, reason or remedy. Say what is wrong, why it matters and what to do."
             : null;
     }
+
+    private static string Line(string? text) => PlainText.Of(text ?? "", LongestLine);
 
     private static string Bounded(string? text) => text is null ? "" : text.Length > LongestText ? text[..LongestText] : text;
 
