@@ -19,8 +19,7 @@ public sealed class AnalyzerTests
     {
         // With the whole framework referred to, what the host's compiler cannot find has a name.
         var code = Escapes.All[name].Code is { } own && own.StartsWith("RULE", StringComparison.Ordinal) ? own : "RULE001";
-        var isOfTheHost = name == "names the counter";
-        Assert.Equal(!isOfTheHost, OfEscapes.Value[name].Any(one => one.Id == code));
+        Assert.Contains(OfEscapes.Value[name], one => one.Id == code);
     }
 
     [Fact]

@@ -1,7 +1,3 @@
-using System;
-using System.Collections.Generic;
-using System.Linq;
-
 namespace Recipe.RuleAnalyzers.AllowList;
 
 /// <summary>Types and members by their names in the metadata. Held by the source of a rule and, a second time, by what the compiler made of it.</summary>

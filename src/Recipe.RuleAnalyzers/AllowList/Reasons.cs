@@ -1,6 +1,3 @@
-using System;
-using System.Linq;
-
 namespace Recipe.RuleAnalyzers.AllowList;
 
 /// <summary>Why a name is not on the list, and what to write instead.</summary>
@@ -57,7 +54,7 @@ internal static class Reasons
     }
 
     private static string Why(string type) =>
-        ByPrefix.FirstOrDefault(pair => pair.Prefix.EndsWith(".", StringComparison.Ordinal)
+        ByPrefix.FirstOrDefault(pair => pair.Prefix[pair.Prefix.Length - 1] == '.'
             ? type.StartsWith(pair.Prefix, StringComparison.Ordinal)
             : type == pair.Prefix || type.StartsWith(pair.Prefix + "`", StringComparison.Ordinal) || type == pair.Prefix + "Offset").Reason
         ?? "it is not on the list of what a rule may use. Rules use facts, numbers, texts, lists, dictionaries and the methods of System.Linq";

@@ -186,7 +186,7 @@ internal sealed partial class StepRewriter
     }
 
     // Counted each time it is asked for, and again for each element that is taken from it.
-    private ExpressionSyntax Source(ExpressionSyntax node, ExpressionSyntax visited)
+    private InvocationExpressionSyntax Source(ExpressionSyntax node, ExpressionSyntax visited)
     {
         var type = model.GetTypeInfo(node).Type;
         var isSequence = type is IArrayTypeSymbol || (type is not null && (IsSequence(type) || type.AllInterfaces.Count(IsSequence) == 1));

@@ -18,19 +18,19 @@ public static class Steps
     /// <summary>The most characters of texts that a rule may make for one part.</summary>
     public const long MostCharacters = 10_000_000;
 
-    private static long s_steps;
-    private static long s_elements;
-    private static long s_characters;
+    private static long _steps;
+    private static long _elements;
+    private static long _characters;
 
     /// <summary>Counts from zero again.</summary>
-    public static void Reset() => (s_steps, s_elements, s_characters) = (0, 0, 0);
+    public static void Reset() => (_steps, _elements, _characters) = (0, 0, 0);
 
     /// <summary>Counts one turn of a loop.</summary>
     /// <exception cref="RuleLimitException">It was one too many.</exception>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Take()
     {
-        if (++s_steps > Most)
+        if (++_steps > Most)
         {
             Spent();
         }
@@ -71,7 +71,7 @@ public static class Steps
     /// <exception cref="RuleLimitException">They are too many.</exception>
     public static int Size(long size)
     {
-        if (size > 0 && (size > MostElements || (s_elements += size) > MostElements))
+        if (size > 0 && (size > MostElements || (_elements += size) > MostElements))
         {
             throw new RuleLimitException($"made arrays of more than {MostElements:N0} elements");
         }
@@ -83,7 +83,7 @@ public static class Steps
     /// <exception cref="RuleLimitException">They are too many.</exception>
     public static string? Text(string? text)
     {
-        if (text is not null && (s_characters += text.Length) > MostCharacters)
+        if (text is not null && (_characters += text.Length) > MostCharacters)
         {
             throw new RuleLimitException($"made texts of more than {MostCharacters:N0} characters");
         }
