@@ -29,6 +29,7 @@ internal static class CommandLine
             CutCommand.Create(terminal),
             StockCommand.Create(terminal),
             GitCommand.Create(terminal),
+            TrustCommand.Create(terminal),
             LspCommand.Create(terminal),
         };
         var result = root.Parse(args);

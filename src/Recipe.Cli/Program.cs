@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using Recipe.Cli;
+using Recipe.RulesProcess;
 
 // The console is the world's; everything below the door gets it handed in.
 using var stdout = new StreamWriter(Console.OpenStandardOutput(), Terminal.Encoding) { NewLine = "\n" };
@@ -11,6 +12,7 @@ var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
     NoColour = Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 } || Environment.GetEnvironmentVariable("TERM") == "dumb",
     Today = DateOnly.FromDateTime(DateTime.Now),
     Now = () => DateOnly.FromDateTime(DateTime.Now),
+    Trusted = TrustedFolders.OfUser(),
     OpenOutput = Console.OpenStandardOutput,
     OnInterrupt = stop => PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
     {

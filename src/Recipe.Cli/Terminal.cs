@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.RulesProcess;
 
 namespace Recipe.Cli;
 
@@ -29,6 +30,9 @@ internal sealed class Terminal(TextWriter output, TextWriter error, Func<Stream>
 
     /// <summary>Calls what is given when the user breaks a long run off, until it is disposed of; nothing ever does unless it is set.</summary>
     public Func<Action, IDisposable> OnInterrupt { get; init; } = _ => Stream.Null;
+
+    /// <summary>The folders whose rules in C# may be run; null when there is nowhere to keep them.</summary>
+    public TrustedFolders? Trusted { get; init; }
 
     /// <summary>The bytes of standard input.</summary>
     public Stream OpenInput() => openInput();

@@ -38,10 +38,20 @@ internal static class Stair
 
         new("Recipe.HouseRules", ["Recipe.Text", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering", "Recipe.Planning"], [UnitsNet]),
 
-        // A process of its own: the only user of the C# compiler, which cannot live in the native binary.
+        // What authors of rules in C# compile against: facts in, findings out.
+        new("Recipe.RuleApi", [], [UnitsNet]),
+
+        // The list of what such a rule may do, as an analyzer for editors. The host compiles the same source files.
+        new("Recipe.RuleAnalyzers", [], ["Microsoft.CodeAnalysis", "Microsoft.CodeAnalysis.CSharp"]),
+
+        // Starts the rules host for the doors, and keeps the list of trusted folders.
+        new("Recipe.RulesProcess", ["Recipe.RuleApi"], [UnitsNet, "System.IO.Hashing"], TouchesTheWorld: true),
+
+        // A process of its own: the only user of the C# compiler, which cannot live in the native binary. It shares the protocol with
+        // the client and nothing with the language.
         new(
             "Recipe.RulesHost",
-            ["Recipe.Text", "Recipe.Model", "Recipe.Planning", "Recipe.HouseRules"],
+            ["Recipe.RuleApi", "Recipe.RulesProcess"],
             [UnitsNet, "Microsoft.CodeAnalysis", "Microsoft.CodeAnalysis.CSharp"],
             TouchesTheWorld: true),
 
@@ -60,8 +70,13 @@ internal static class Stair
             [UnitsNet]),
 
         // The two doors. One native binary holds both.
-        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing"], [], TouchesTheWorld: true),
-        new("Recipe.Cli", ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer"], ["System.CommandLine"], TouchesTheWorld: true),
+        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.RulesProcess"], [], TouchesTheWorld: true),
+        new(
+            "Recipe.Cli",
+            // The host only to lay it beside the program.
+            ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.RulesProcess", "Recipe.RulesHost"],
+            ["System.CommandLine"],
+            TouchesTheWorld: true),
     ];
 
     public static Step Of(string project) =>

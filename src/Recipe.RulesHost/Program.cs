@@ -1,0 +1,19 @@
+using System.Reflection;
+using Recipe.RulesHost;
+
+// Only the protocol writes to standard output.
+using var output = Console.OpenStandardOutput();
+using var input = Console.OpenStandardInput();
+Console.SetOut(TextWriter.Null);
+var version = typeof(HostLoop).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+var cache = args is ["--cache", var folder] ? folder : null;
+try
+{
+    new HostLoop(input, output, version, cache).Run();
+    return 0;
+}
+catch (IOException)
+{
+    // The program is gone.
+    return 1;
+}
