@@ -59,9 +59,12 @@ internal static class Stair
             ["Recipe.Text", "Recipe.Syntax", "Recipe.Model", "Recipe.Semantics", "Recipe.Planning", "Recipe.Compiler"],
             [UnitsNet]),
 
+        // Helps the doors: a page of this machine that follows a file.
+        new("Recipe.Preview", ["Recipe.Text", "Recipe.Compiler"], [], TouchesTheWorld: true),
+
         // The two doors. One native binary holds both.
-        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing"], [], TouchesTheWorld: true),
-        new("Recipe.Cli", ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer"], ["System.CommandLine"], TouchesTheWorld: true),
+        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.Preview"], [], TouchesTheWorld: true),
+        new("Recipe.Cli", ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.Preview"], ["System.CommandLine"], TouchesTheWorld: true),
     ];
 
     public static Step Of(string project) =>
