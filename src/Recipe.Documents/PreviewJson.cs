@@ -54,7 +54,7 @@ public static class PreviewJson
         json.WriteEndArray();
     }
 
-    /// <summary>Writes <c>panels</c>: stack, shape, pieces, clock, bag and cure, those that the part has.</summary>
+    /// <summary>Writes <c>panels</c>: stack, shape, clock, bag, cure, pieces, those that the part has, and what the numbers rest on.</summary>
     /// <param name="json">Where it is written, inside an object.</param>
     /// <param name="input">The part.</param>
     public static void WritePanels(Utf8JsonWriter json, PaperInput input)
@@ -68,6 +68,7 @@ public static class PreviewJson
             json.WriteStartObject();
             json.WriteString("id", panel.Id);
             json.WriteString("title", panel.Title);
+            json.WriteBoolean("folded", panel.IsFolded);
             blocks.Write("blocks", panel.Blocks);
             json.WriteEndObject();
         }

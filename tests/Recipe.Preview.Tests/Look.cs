@@ -35,6 +35,10 @@ public sealed class Look : IAsyncDisposable
     public Task Says(string selector, string text) =>
         Page.WaitForFunctionAsync("([selector, text]) => document.querySelector(selector)?.textContent.includes(text)", new[] { selector, text });
 
+    /// <summary>Moves a lever.</summary>
+    public Task Move(string lever, double value) => Page.EvaluateAsync(
+        "([id, value]) => { const lever = document.getElementById(`lever-${id}`); lever.value = value; lever.dispatchEvent(new Event('input')); }", new object[] { lever, value });
+
     /// <summary>What an element says.</summary>
     public async Task<string> TextOf(string selector) => await Page.TextContentAsync(selector) ?? "";
 

@@ -16,7 +16,7 @@ public sealed class PageTests(BrowserFixture browser)
 
         Assert.Equal("Kayak hatch lid", await look.TextOf("h1"));
         Assert.Equal(
-            ["stack", "pieces", "clock", "bag", "cure", "findings", "changes", "what-if"],
+            ["stack", "clock", "bag", "cure", "pieces", "assumed", "findings", "changes", "what-if"],
             await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#desk .panel')].map(panel => panel.id)"));
 
         // The drawings are those of the papers, and each is as large as it should be: its letters can be read.
@@ -31,6 +31,7 @@ public sealed class PageTests(BrowserFixture browser)
         Assert.Contains("Nothing was found", await look.TextOf("#findings"), StringComparison.Ordinal);
 
         Assert.Empty(look.Faults);
+        Assert.DoesNotContain("[object", await look.TextOf("body"), StringComparison.Ordinal);
         Assert.NotEmpty(look.Asked);
         Assert.All(look.Asked, asked => Assert.StartsWith(server.Address.AbsoluteUri, asked, StringComparison.Ordinal));
     }

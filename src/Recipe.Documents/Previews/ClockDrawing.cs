@@ -22,7 +22,7 @@ internal static class ClockDrawing
     private const double Size = 11;
     private const double Row = 9;
     private const double Bar = 5;
-    private const int MostAcross = 26;
+    private const int MostSteps = 16;
     private const int MostPots = 24;
 
     /// <summary>A bar: what, from when until when in minutes, filled how, and the minute behind which it must not run.</summary>
@@ -42,12 +42,14 @@ internal static class ClockDrawing
         var end = Math.Max(last, Math.Max(film ?? 0, lines.Max(line => line.Dead ?? 0)));
 
         // A pot that lives much longer than the work takes only says so at the edge.
-        var across = Chart.Across(Math.Min(end, 2.5 * Math.Max(last, film ?? 0)), Left, MostAcross);
-        const double top = 14;
+        var shown = Math.Max(1, Math.Min(end, 2.5 * Math.Max(last, film ?? 0)));
+        var step = Chart.NiceMinutes(shown, MostSteps);
+        var across = new Axis(0, step * Math.Ceiling((shown / step) - 1e-9), Left, Width - 8, step);
+        const double top = 17;
         var floor = top + (lines.Length * Row) + 2;
         var canvas = new Canvas(Width, floor + 19);
-        _ = canvas.Text(2, 5, context.Say("bar: at work"), Size) && canvas.Text(40, 5, context.Say("thick end: the pot is dead"), Size)
-            && (film is null || canvas.Text(105, 5, context.Say("dashed: full vacuum by then"), Size));
+        _ = canvas.Text(2, 5, context.Say("bar: at work"), Size) && (lines.All(line => line.Dead is null) || canvas.Text(42, 5, context.Say("thick end: the pot is dead"), Size))
+            && (film is null || canvas.Text(112, 5, context.Say("dashed: full vacuum by then"), Size));
         foreach (var value in across.Lines())
         {
             canvas.Line(across.At(value), top, across.At(value), floor, new Pen(0.1));

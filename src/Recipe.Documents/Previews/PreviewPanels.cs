@@ -17,7 +17,7 @@ namespace Recipe.Documents.Previews;
 /// <summary>The panels of the page that follows a recipe: the drawings and figures of the papers, without what is for hands and signatures.</summary>
 internal static class PreviewPanels
 {
-    /// <summary>The panels that a part has use for, in the order of the day.</summary>
+    /// <summary>The panels that a part has use for: what is looked at first comes first, what it rests on last.</summary>
     public static ImmutableArray<PreviewPanel> Of(PaperInput input)
     {
         var context = new BenchContext(input);
@@ -27,10 +27,11 @@ internal static class PreviewPanels
             {
                 new PreviewPanel("stack", context.Say("The stack"), [.. Stack(context)]),
                 new PreviewPanel("shape", context.Say("The shape"), [.. Shape(input)]),
-                new PreviewPanel("pieces", context.Say("The pieces on the roll"), [.. Pieces(context)]),
                 new PreviewPanel("clock", context.Say("The clock"), [.. Clock(context)]),
                 new PreviewPanel("bag", context.Say("The bag, from the part outwards"), [.. Bag(context)]),
                 new PreviewPanel("cure", context.Say("The cure"), [.. Cure(context)]),
+                new PreviewPanel("pieces", context.Say("The pieces on the roll"), [.. Pieces(context)]),
+                new PreviewPanel("assumed", Notes.Title, Notes.ForDesk(context.Paper).Blocks) { IsFolded = true },
             }.Where(panel => !panel.Blocks.IsEmpty),
         ];
     }

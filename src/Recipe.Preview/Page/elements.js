@@ -12,7 +12,7 @@ export function make(tag, attributes = {}, ...children) {
       element.setAttribute(name, String(value));
     }
   }
-  element.append(...children.flat().filter((child) => child !== null && child !== undefined && child !== ''));
+  element.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== ''));
   return element;
 }
 

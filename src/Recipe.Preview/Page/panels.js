@@ -1,5 +1,5 @@
 import { blocks } from './blocks.js';
-import { make } from './elements.js';
+import { make, markScrollers } from './elements.js';
 
 const drawn = new WeakMap();
 
@@ -32,7 +32,8 @@ export function pictures(place, picture, quietly) {
   panels.forEach((panel, i) => {
     let section = document.getElementById(panel.id);
     if (!section) {
-      section = make('section', { class: 'panel', id: panel.id, 'aria-labelledby': `${panel.id}-title` }, make('h2', { id: `${panel.id}-title` }, panel.title), make('div', { class: 'body' }));
+      section = make('section', { class: 'panel', id: panel.id, 'aria-labelledby': `${panel.id}-title` }, make('h2', { id: `${panel.id}-title` }, panel.title),
+        panel.folded ? make('details', { toggle: markScrollers }, make('summary', {}, 'Show them'), make('div', { class: 'body' })) : make('div', { class: 'body' }));
     }
     if (place.children[i] !== section) {
       place.insertBefore(section, place.children[i] ?? null);

@@ -7,6 +7,7 @@ export function whatIf(panel, { ask, tried }) {
   const moved = new Map();
   let view = null;
   let known = '';
+  let rows = [];
   let timer = 0;
   let round = 0;
   let trial = null;
@@ -16,18 +17,20 @@ export function whatIf(panel, { ask, tried }) {
   function take(next) {
     view = next;
     const levers = view.picture.levers;
-    const now = JSON.stringify([view.part, levers]);
+    const now = JSON.stringify([view.part, levers.map(({ value, ...lever }) => lever)]);
     if (now !== known) {
       known = now;
-      for (const id of [...moved.keys()].filter((key) => !levers.some((lever) => lever.id === key && lever.value !== moved.get(key)))) {
-        moved.delete(id);
-      }
+      rows = levers.map(row);
       body.replaceChildren(
         make('p', { class: 'fine' }, levers.length > 0
           ? 'Try another number. The pictures show what it would do; the file stays as it is until you write it.'
           : 'The recipe declares no number here that could be moved: repeats of a ply, room, laminators, resin content.'),
-        ...levers.map(row), result);
+        ...rows.map((one) => one.line), result);
     }
+    for (const id of [...moved.keys()].filter((key) => !levers.some((lever) => lever.id === key && lever.value !== moved.get(key)))) {
+      moved.delete(id);
+    }
+    rows.forEach((one, i) => one.stand(levers[i].value));
     if (moved.size > 0) {
       later();
     } else {
@@ -35,23 +38,23 @@ export function whatIf(panel, { ask, tried }) {
     }
   }
 
+  /** A lever. Whoever holds it keeps it while the file changes under it. */
   function row(lever) {
     const id = `lever-${lever.id}`;
+    let declared = lever.value;
     const output = make('output', { for: id });
     const input = make('input', { type: 'range', id, min: lever.low, max: lever.high, step: lever.step });
     const line = make('div', { class: 'lever' }, make('label', { for: id }, lever.label), output, input);
     const said = (value) => `${value}${lever.unit ? ` ${lever.unit}` : ''}`;
     const draw = () => {
       const value = Number(input.value);
-      output.textContent = value === lever.value ? said(value) : `${said(lever.value)} → ${said(value)}`;
+      output.textContent = value === declared ? said(value) : `${said(declared)} → ${said(value)}`;
       input.setAttribute('aria-valuetext', said(value));
-      line.classList.toggle('moved', value !== lever.value);
+      line.classList.toggle('moved', value !== declared);
     };
-    input.value = moved.get(lever.id) ?? lever.value;
-    draw();
     input.addEventListener('input', () => {
       const value = Number(input.value);
-      if (value === lever.value) {
+      if (value === declared) {
         moved.delete(lever.id);
       } else {
         moved.set(lever.id, value);
@@ -59,7 +62,14 @@ export function whatIf(panel, { ask, tried }) {
       draw();
       later();
     });
-    return line;
+    return {
+      line,
+      stand(value) {
+        declared = value;
+        input.value = moved.get(lever.id) ?? value;
+        draw();
+      },
+    };
   }
 
   function later() {
@@ -122,20 +132,15 @@ export function whatIf(panel, { ask, tried }) {
     const stamp = view.stamp;
     try {
       const values = Object.fromEntries(moved);
-      moved.clear();
+      clear();
       await ask('apply', { part: view.part, stamp, values });
-      known = '';
-      settle(null);
     } catch (problem) {
-      known = '';
-      settle(null);
       result.replaceChildren(make('p', { class: 'notice bad', role: 'alert' }, problem.message));
     }
   }
 
   function clear() {
     moved.clear();
-    known = '';
     clearTimeout(timer);
     settle(null);
     if (view?.picture) {
