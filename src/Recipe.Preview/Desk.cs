@@ -26,6 +26,7 @@ internal sealed class Desk : IDisposable
     private readonly string _life = Seat.New().Token[..8];
     private readonly Dictionary<string, byte[]> _views = new(StringComparer.Ordinal);
     private int _lookWaits;
+    private int _texts;
     private int _moment;
     private EarlierText? _compared;
 
@@ -119,7 +120,7 @@ internal sealed class Desk : IDisposable
     }
 
     // Another text, another stamp; and those of another life of the preview are of no use in this one.
-    private string Stamp => string.Create(CultureInfo.InvariantCulture, $"{_life}-{_moment}");
+    private string Stamp => string.Create(CultureInfo.InvariantCulture, $"{_life}-{_texts}");
 
     private (CompiledFile File, CompiledPart Part) Sound(string part)
     {
@@ -147,17 +148,17 @@ internal sealed class Desk : IDisposable
 
         _earlier.Look();
         _watch.Watch([_wish.Path, .. (file?.RestsOn ?? []).Where(text => text.Text is not null).Select(text => text.Name)]);
-        if (_page.Take(file, trouble) || _moment == 0)
+        if (_page.Take(file, trouble) || _texts == 0)
         {
+            _texts++;
             Next();
         }
     }
 
     private void Next()
     {
-        _moment++;
         _views.Clear();
-        _changed(Stamp);
+        _changed(string.Create(CultureInfo.InvariantCulture, $"{++_moment}"));
     }
 
     private (CompiledFile? File, string? Trouble) Read()

@@ -81,7 +81,7 @@ public sealed class AccessTests(BrowserFixture browser)
         await look.Says("#what-if", "+    laminators         2");
         await page.FocusAsync("#what-if >> text=Put back");
         await page.Keyboard.PressAsync("Enter");
-        await page.WaitForFunctionAsync("!document.querySelector('#what-if .diff')");
+        await page.WaitForFunctionAsync("() => !document.querySelector('#what-if .diff')");
 
         // To a panel and to the pictures.
         await page.FocusAsync("nav >> text=The cure");

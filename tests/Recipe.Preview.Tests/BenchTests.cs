@@ -31,7 +31,7 @@ public sealed class BenchTests(BrowserFixture browser)
         await page.ClickAsync("text=Pot 1 mixed now");
         await look.Says(".pot.fresh-pot .word", "use it");
         Assert.Matches("^[0-9]{2}:[0-9]{2}$", await page.InputValueAsync("[aria-label^='pot 1 resin, hardener, mixed-at']"));
-        await page.WaitForFunctionAsync("document.querySelector('.pot.fresh-pot .left').textContent !== '88:00'");
+        await page.WaitForFunctionAsync("() => document.querySelector('.pot.fresh-pot .left').textContent !== '88:00'");
 
         // Nothing is lost when the page is loaded anew.
         await page.ReloadAsync();
@@ -41,11 +41,11 @@ public sealed class BenchTests(BrowserFixture browser)
         Assert.Equal("Cut, mix, lay up", await look.TextOf("#station h2"));
         Assert.Equal("77.0 g", await page.InputValueAsync("[aria-label^='pot 1 resin (']"));
         Assert.Equal(1, await page.Locator(".pot.fresh-pot").CountAsync());
-        await page.ClickAsync("text=Back");
+        await page.ClickAsync("#bench .walk >> text=Back");
         Assert.True(await page.IsCheckedAsync("#station input[type=checkbox] >> nth=0"));
 
         await page.SelectOptionAsync("#bench .walk select", "Readings: the whole record");
-        await page.WaitForFunctionAsync("document.querySelector('#bench textarea').value.includes('build hatch-lid no 3 on 2026-06-01')");
+        await page.WaitForFunctionAsync("() => document.querySelector('#bench textarea').value.includes('build hatch-lid no 3 on 2026-06-01')");
         var text = await page.InputValueAsync("#bench textarea");
         Assert.Contains("19 degC", text, StringComparison.Ordinal);
         Assert.Contains("\"K \\\"the quick\\\"\"", text, StringComparison.Ordinal);

@@ -89,7 +89,7 @@ public sealed class DoorTests : IDisposable
     public void What_changes_something_needs_the_token_in_a_header_and_our_own_origin()
     {
         var before = _shop.Read();
-        var body = $$"""{"part":"hatch-lid","stamp":"{{Stamp()}}","values":{"laminators":2}}""";
+        var body = $$$"""{"part":"hatch-lid","stamp":"{{{Stamp()}}}","values":{"laminators":2}}""";
         Refused(403, Post("apply", body, token: null));
         Refused(403, Post("apply", body, token: "wrong"));
         Refused(403, Post("apply", body, origin: null));

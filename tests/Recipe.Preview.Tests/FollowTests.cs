@@ -16,8 +16,8 @@ public sealed class FollowTests(BrowserFixture browser)
         using var server = shop.Serve();
         await using var look = await browser.Open(server);
         shop.Replace("resin-content      45 % by weight", "resin-content      50 % by weight");
-        await look.Says("#figures", "13");
-        await look.Says("#figures", "50\u00A0%");
+        await look.Says("#figures", "Mass, trimmed13");
+        await look.Says("#what-if", "Resin content50 %");
         shop.Replace("units       metric", "units       us", "shop.recipe");
         await look.Says("#figures", "oz");
         Assert.Empty(look.Faults);

@@ -25,7 +25,7 @@ public sealed class WhatIfTests(BrowserFixture browser)
         await look.Says("#what-if", "It would earn");
 
         await look.Page.ClickAsync("#what-if >> text=Put back");
-        await look.Page.WaitForFunctionAsync("!document.querySelector('#what-if .diff') && !document.querySelector('#figures').textContent.includes('was')");
+        await look.Page.WaitForFunctionAsync("() => !document.querySelector('#what-if .diff') && !document.querySelector('#figures').textContent.includes('was')");
         Assert.Equal("", await look.TextOf("#notices"));
         Assert.Equal(before, shop.Read());
         Assert.Empty(look.Faults);
@@ -45,7 +45,7 @@ public sealed class WhatIfTests(BrowserFixture browser)
         await look.Says("#what-if .diff", "x3");
         await look.Says("#what-if .diff", "18.5 degC");
         await look.Page.ClickAsync("#what-if button.main");
-        await look.Page.WaitForFunctionAsync("!document.querySelector('#what-if .diff')");
+        await look.Page.WaitForFunctionAsync("() => !document.querySelector('#what-if .diff')");
         Assert.Equal(
             before.Replace("room               20 degC", "room               18.5 degC", StringComparison.Ordinal)
                 .Replace("body   glass-twill-280   +/-45   overlap lap", "body   glass-twill-280   +/-45   overlap lap  x3", StringComparison.Ordinal),

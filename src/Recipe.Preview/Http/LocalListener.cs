@@ -29,12 +29,8 @@ internal sealed class LocalListener : IDisposable
         {
             if (OperatingSystem.IsWindows())
             {
-                // There another program could take the port over; elsewhere this would only keep us off our own closed connections.
+                // There another program could take the port over; elsewhere nobody can, and this would keep us off our own closed connections.
                 socket.ExclusiveAddressUse = true;
-            }
-            else
-            {
-                socket.SetSocketOption(SocketOptionLevel.Socket, SocketOptionName.ReuseAddress, true);
             }
 
             socket.Bind(new IPEndPoint(IPAddress.Loopback, port));
