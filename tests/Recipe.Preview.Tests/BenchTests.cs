@@ -52,10 +52,10 @@ public sealed class BenchTests(BrowserFixture browser)
         Assert.Contains("resin 77.0 g hardener __", text, StringComparison.Ordinal);
         Assert.Contains("use \"hatch-lid.recipe\"", text, StringComparison.Ordinal);
 
-        await page.ClickAsync("#bench >> text=Copy");
+        await page.ClickAsync("#bench button:text-is('Copy')");
         await look.Says("#bench [role=status]", "Copied");
         Assert.Equal(text, await page.EvaluateAsync<string>("navigator.clipboard.readText()"));
-        var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("#bench >> text=Download"));
+        var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("#bench button:text-is('Download')"));
         Assert.Equal("hatch-lid-003.recipe", download.SuggestedFilename);
         Assert.Equal(text, await File.ReadAllTextAsync((await download.PathAsync())!));
 
