@@ -4,11 +4,9 @@ using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
 using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
-using Recipe.Documents.Quantities;
 using Recipe.Documents.Shapes;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Travellers;
-using Recipe.Documents.Writing;
 using Recipe.Model;
 using Recipe.Planning;
 
