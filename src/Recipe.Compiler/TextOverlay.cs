@@ -5,20 +5,20 @@ namespace Recipe.Compiler;
 /// <summary>Other files, with another text for one of them.</summary>
 /// <param name="below">The other files.</param>
 /// <param name="name">The file that reads otherwise; it need not be there.</param>
-/// <param name="text">What it reads.</param>
-public sealed class TextOverlay(IFileStore below, string name, string text) : IFileStore
+/// <param name="reads">What it reads.</param>
+public sealed class TextOverlay(IFileStore below, string name, string reads) : IFileStore
 {
     private readonly string _name = PathNames.Normalize(name);
 
     /// <inheritdoc/>
-    public bool TryRead(string name, [NotNullWhen(true)] out string? found)
+    public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {
         if (name != _name)
         {
-            return below.TryRead(name, out found);
+            return below.TryRead(name, out text);
         }
 
-        found = text;
+        text = reads;
         return true;
     }
 

@@ -14,6 +14,9 @@ internal sealed class EarlierVersion(PreviewWish wish, string name, Action<Earli
 {
     private const string Called = "the last commit";
 
+    // Written whenever another commit is the last one.
+    private static readonly string[] Signs = ["HEAD", "logs/HEAD"];
+
     private string? _seen;
     private int _isReading;
 
@@ -67,7 +70,6 @@ internal sealed class EarlierVersion(PreviewWish wish, string name, Action<Earli
         }
     }
 
-    // HEAD and its log are written whenever another commit is the last one.
     private string Sign()
     {
         if (wish.LastCommit is null || GitFolder() is not { } git)
@@ -75,7 +77,7 @@ internal sealed class EarlierVersion(PreviewWish wish, string name, Action<Earli
             return "none";
         }
 
-        return string.Join('|', new[] { "HEAD", "logs/HEAD" }.Select(file => new FileInfo(Path.Combine(git, file)))
+        return string.Join('|', Signs.Select(file => new FileInfo(Path.Combine(git, file)))
             .Select(file => file.Exists ? $"{file.LastWriteTimeUtc.Ticks}:{file.Length}" : "-"));
     }
 

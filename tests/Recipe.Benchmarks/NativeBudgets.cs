@@ -41,6 +41,7 @@ internal static class NativeBudgets
             Row("shape of 20,000 triangles, draped", binary, 5, 1000, null, "shape", BowlFile.Make(Path.Combine(folder, "bowl"), 20_000));
             Row("check on 1,000,000 triangles, draped once", binary, 3, 2000, 500, "check", BowlFile.Make(Path.Combine(folder, "scan"), 1_000_000));
             Row("cut of 40 pieces on three rolls", binary, 3, 10_000, null, "cut", Repository.PathOf("samples/shapes/seat-pan.recipe"), "--quantity", "10", "--format", "svg", "--out", Path.Combine(folder, "cut"));
+            PreviewBudget.Measure(binary, folder);
             Row(string.Create(CultureInfo.InvariantCulture, $"check of {WorkspaceFiles} files, {lines} lines"), binary, 5, 1000, 300, "check", workspace);
         }
         finally

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
@@ -15,6 +16,9 @@ public sealed class RecordDraft
 
     // Behind these words stands what somebody says or is called, not a figure or a word of the language.
     private static readonly ImmutableHashSet<string> Said = ["by", "helper", "lot", "cause", "action", "deviation", "because", "note"];
+
+    // What would end a value, its line or its block early.
+    private static readonly SearchValues<char> EndsTheLine = SearchValues.Create("\"\\{}#;");
 
     private readonly string[] _lines;
 
@@ -114,7 +118,6 @@ public sealed class RecordDraft
 
     private static string Value(string before, string typed)
     {
-        // One line, and nothing that ends the line or the block early.
         var value = string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         if (value.Length == 0)
         {
@@ -122,7 +125,7 @@ public sealed class RecordDraft
         }
 
         var word = before.TrimEnd().Split(' ')[^1];
-        return Said.Contains(word) || value.AsSpan().IndexOfAny("\"\\{}#;") >= 0 || (value.Contains(' ') && !char.IsAsciiDigit(value[0]) && value[0] is not ('-' or '+'))
+        return Said.Contains(word) || value.AsSpan().ContainsAny(EndsTheLine) || (value.Contains(' ') && !char.IsAsciiDigit(value[0]) && value[0] is not ('-' or '+'))
             ? $"\"{value.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\""
             : value;
     }
