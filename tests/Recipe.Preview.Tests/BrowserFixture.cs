@@ -31,7 +31,7 @@ public sealed class BrowserFixture : IAsyncLifetime
             Permissions = ["clipboard-read", "clipboard-write"],
         });
         var page = await context.NewPageAsync();
-        page.SetDefaultTimeout(20_000);
+        page.SetDefaultTimeout(60_000);
         var look = new Look(context, page);
         await page.GotoAsync(server.Address.AbsoluteUri);
         await page.WaitForSelectorAsync("body[data-stamp]");
