@@ -12,7 +12,7 @@ public sealed class UnifiedDiffTests
     {
         var before = string.Join('\n', Enumerable.Range(1, 20)) + "\n";
         var after = before.Replace("\n10\n", "\nten\n", StringComparison.Ordinal);
-        Assert.Equal(["@@ -7,7 +7,7 @@", " 7", " 8", " 9", "-10", "+ten", " 11", " 12", " 13"], UnifiedDiff.Of(before, after));
+        Assert.Equal("@@ -7,7 +7,7 @@| 7| 8| 9|-10|+ten| 11| 12| 13", string.Join('|', UnifiedDiff.Of(before, after)));
         Assert.Empty(UnifiedDiff.Of(before, before));
     }
 
@@ -26,8 +26,8 @@ public sealed class UnifiedDiffTests
     [Fact]
     public void Git_applies_what_it_writes()
     {
-        var line = Gen.OneOfConst("a", "b", "c", "  d", "");
-        var text = Gen.Select(line.List[1, 30], lines => string.Concat(lines.Select(one => one + "\n")));
+        string[] lines = ["a", "b", "c", "  d", ""];
+        var text = Gen.Int[0, lines.Length - 1].Array[1, 30].Select(picked => string.Concat(picked.Select(i => lines[i] + "\n")));
         var folder = Directory.CreateTempSubdirectory("recipe-diff-").FullName;
         try
         {
