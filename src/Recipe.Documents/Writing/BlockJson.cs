@@ -18,9 +18,13 @@ internal sealed class BlockJson(Utf8JsonWriter json, bool withTicks)
         json.WriteStartArray(name);
         foreach (var block in blocks)
         {
-            json.WriteStartObject();
-            Write(block);
-            json.WriteEndObject();
+            // A table that is only filled in by hand has nothing to show.
+            if (block is not Table table || Enumerable.Range(0, table.Columns.Length).Any(i => IsShown(table, i)))
+            {
+                json.WriteStartObject();
+                Write(block);
+                json.WriteEndObject();
+            }
         }
 
         json.WriteEndArray();
