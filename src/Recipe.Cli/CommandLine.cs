@@ -27,6 +27,7 @@ internal static class CommandLine
             LearnCommand.Create(terminal),
             ShapeCommand.Create(terminal),
             CutCommand.Create(terminal),
+            PreviewCommand.Create(terminal),
             StockCommand.Create(terminal),
             GitCommand.Create(terminal),
             TrustCommand.Create(terminal),

@@ -35,7 +35,9 @@ internal sealed class Server : IMessageHandler
     public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, Action<int>? clientIs = null)
     {
         using var connection = new Connection(input, output);
-        return connection.Run(new Server(new Session(connection, today) { LastCommit = lastCommit }, clientIs));
+        var session = new Session(connection, today) { LastCommit = lastCommit };
+        using var previews = session.Previews;
+        return connection.Run(new Server(session, clientIs));
     }
 
     public void OnRequest(Message request, MessageWriter writer, CancellationToken token)

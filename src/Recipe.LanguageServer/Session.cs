@@ -32,6 +32,9 @@ internal sealed class Session(Connection connection, Func<DateOnly> today)
     /// <summary>Opens the texts of the last commit of the repository of a folder; null where nothing can be compared.</summary>
     public Func<string, OpenedRevision>? LastCommit { get; init; }
 
+    /// <summary>The pages that follow documents.</summary>
+    public Previews Previews => field ??= new Previews(today, LastCommit);
+
     // The book is read at the first question, not while the client waits for the answer to `initialize`.
     private LiveWorkspace Live => _live ??= new LiveWorkspace(Documents);
 

@@ -69,12 +69,15 @@ internal static class Stair
             ["Recipe.Text", "Recipe.Syntax", "Recipe.Model", "Recipe.Semantics", "Recipe.Planning", "Recipe.Compiler"],
             [UnitsNet]),
 
+        // Helps the doors: a page of this machine that follows a file.
+        new("Recipe.Preview", ["Recipe.Text", "Recipe.Compiler"], [], TouchesTheWorld: true),
+
         // The two doors. One native binary holds both.
-        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.RulesProcess"], [], TouchesTheWorld: true),
+        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.Preview", "Recipe.RulesProcess"], [], TouchesTheWorld: true),
         new(
             "Recipe.Cli",
             // The host only to lay it beside the program.
-            ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.RulesProcess", "Recipe.RulesHost"],
+            ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.Preview", "Recipe.RulesProcess", "Recipe.RulesHost"],
             ["System.CommandLine"],
             TouchesTheWorld: true),
     ];

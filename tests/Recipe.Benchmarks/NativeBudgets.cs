@@ -40,6 +40,11 @@ internal static class NativeBudgets
             Row("shape of 20,000 triangles, draped", 5, 1000, null, () => ["shape", BowlFile.Make(Path.Combine(folder, "bowl"), 20_000)]);
             Row("check on 1,000,000 triangles, draped once", 3, 2000, 500, () => ["check", BowlFile.Make(Path.Combine(folder, "scan"), 1_000_000)]);
             Row("cut of 40 pieces on three rolls", 3, 10_000, null, () => ["cut", Repository.PathOf("samples/shapes/seat-pan.recipe"), "--quantity", "10", "--format", "svg", "--out", Path.Combine(folder, "cut")]);
+            if ("preview".Contains(wanted, StringComparison.Ordinal))
+            {
+                PreviewBudget.Measure(binary, folder);
+            }
+
             Row($"check of {WorkspaceFiles} files, 125 lines each", 5, 1000, 300, () => ["check", MakeWorkspace(workspace)]);
 
             void Row(string what, int runs, int? budgetMs, int? budgetMb, Func<string[]> arguments)

@@ -8,6 +8,7 @@ let client: LanguageClient | undefined;
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   context.subscriptions.push(
     vscode.commands.registerCommand('recipe.restart', restart),
+    vscode.commands.registerCommand('recipe.openPreview', openPreview),
     vscode.workspace.registerTextDocumentContentProvider(numbersScheme, answers),
     vscode.workspace.onDidChangeConfiguration(async (change) => {
       if (change.affectsConfiguration('recipe.path')) {
@@ -25,6 +26,14 @@ export async function deactivate(): Promise<void> {
 async function restart(): Promise<void> {
   await stop();
   await start();
+}
+
+/** The server serves the page, follows what is typed, and asks to open it in the browser. */
+async function openPreview(): Promise<void> {
+  const document = vscode.window.activeTextEditor?.document;
+  if (document?.languageId === 'recipe') {
+    await vscode.commands.executeCommand('recipe.preview', document.uri.toString());
+  }
 }
 
 async function stop(): Promise<void> {

@@ -86,6 +86,7 @@ test('what the commands answer is shown', async () => {
 
 test('the bundle starts the program, says so when there is none, and restarts on command', async () => {
   const said = [];
+  const executed = [];
   const commands = new Map();
   const nothing = () => ({ dispose() {} });
   // As much of the editor as the extension and its client touch before a document is open.
@@ -105,9 +106,10 @@ test('the bundle starts the program, says so when there is none, and restarts on
       showErrorMessage: async (message) => { said.push(message); },
       createOutputChannel: () => ({ append() {}, appendLine() {}, show() {}, dispose() {} }),
       visibleTextEditors: [],
+      activeTextEditor: { document: { languageId: 'recipe', uri: { toString: () => 'file:///lid.recipe' } } },
       tabGroups: { all: [], onDidChangeTabs: nothing, onDidChangeTabGroups: nothing },
     }, { get: (target, key) => target[key] ?? nothing }),
-    commands: { registerCommand: (name, run) => { commands.set(name, run); return nothing(); }, executeCommand: async () => {} },
+    commands: { registerCommand: (name, run) => { commands.set(name, run); return nothing(); }, executeCommand: async (...command) => { executed.push(command); } },
     EventEmitter: class {
       event = nothing;
       fire() {}
@@ -127,6 +129,8 @@ test('the bundle starts the program, says so when there is none, and restarts on
     const before = said.length;
     await commands.get('recipe.restart')();
     assert.ok(said.length > before);
+    await commands.get('recipe.openPreview')();
+    assert.deepEqual(executed.at(-1), ['recipe.preview', 'file:///lid.recipe']);
     await extension.deactivate();
   } finally {
     Module._load = load;

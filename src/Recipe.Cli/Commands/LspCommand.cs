@@ -17,7 +17,8 @@ internal static class LspCommand
         return command;
     }
 
-    private static OpenedRevision LastCommit(string folder)
+    /// <summary>Opens the texts of the last commit of the repository of a folder, or says why there are none.</summary>
+    internal static OpenedRevision LastCommit(string folder)
     {
         try
         {

@@ -46,7 +46,7 @@ internal static class FixedFiles
             return false;
         }
 
-        if (!new Workspace(new Overlay(store, name, text), today).TryCompile(name, out var after) || Errors(after) > Errors(file))
+        if (!new Workspace(new TextOverlay(store, name, text), today).TryCompile(name, out var after) || Errors(after) > Errors(file))
         {
             said.Add($"not fixed {name}: the fixes do not go together; make them one by one");
             return false;

@@ -13,6 +13,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
 {
     private readonly string _folder;
     private readonly string _revision;
+    private readonly int _foldersAbove;
     private readonly Process _git;
     private readonly Lock _gate = new();
     private readonly Dictionary<string, string?> _known = new(StringComparer.Ordinal);
@@ -28,7 +29,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
     public GitFiles(string revision, string folder = ".")
     {
         _folder = Path.GetFullPath(folder);
-        Git.Ask("-C", _folder, "rev-parse", "--git-dir");
+        _foldersAbove = Git.Ask("-C", _folder, "rev-parse", "--git-dir", "--show-cdup").Split('\n').ElementAtOrDefault(1)?.Split("../").Length - 1 ?? 0;
         _revision = Git.Agrees("-C", _folder, "rev-parse", "--verify", "--quiet", "--end-of-options", revision + "^{commit}")
             ? Git.Ask("-C", _folder, "rev-parse", "--verify", "--end-of-options", revision + "^{commit}").Trim()
             : throw new CannotRunException($"{revision} is neither a file or folder here nor a revision of this repository.");
@@ -79,7 +80,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
     private byte[]? Read(string name)
     {
         var path = Path.IsPathRooted(name) ? Path.GetRelativePath(_folder, name).Replace('\\', '/') : name;
-        if (path.Contains('\n', StringComparison.Ordinal))
+        if (path.Contains('\n', StringComparison.Ordinal) || IsOutside(path))
         {
             return null;
         }
@@ -103,6 +104,18 @@ internal sealed class GitFiles : IFileStore, IDisposable
         _git.StandardOutput.BaseStream.ReadExactly(bytes);
         Skip(1);
         return bytes;
+    }
+
+    // A question for what lies above the repository, such as settings that stand in no folder of it, would end git.
+    private bool IsOutside(string path)
+    {
+        var up = 0;
+        while (path.AsSpan(3 * up).StartsWith("../"))
+        {
+            up++;
+        }
+
+        return up > _foldersAbove || Path.IsPathRooted(path);
     }
 
     private static string Line(Stream stream)

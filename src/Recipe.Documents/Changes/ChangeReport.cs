@@ -67,6 +67,9 @@ public static class ChangeReport
         return HtmlWriter.Write(Document(files));
     }
 
+    /// <summary>What is different in one file, section by section; none where nothing is.</summary>
+    internal static IEnumerable<Station> StationsOf(ComparedFile file) => Sections(file).Select(section => new Station(section.Title, [.. Blocks(section)]));
+
     private static Document Document(IReadOnlyList<ComparedFile> files)
     {
         var changed = files.Where(file => !file.IsSame).ToList();
@@ -80,7 +83,7 @@ public static class ChangeReport
             ForTheBench = false,
             Stations =
             [
-                .. changed.SelectMany(f => Sections(f).Select(section => new Station(section.Title, [.. Blocks(section)]))).DefaultIfEmpty(new Station("No change", [new Paragraph("Nothing is different.")])),
+                .. changed.SelectMany(StationsOf).DefaultIfEmpty(new Station("No change", [new Paragraph("Nothing is different.")])),
             ],
         };
     }

@@ -4,25 +4,33 @@ using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
+using Recipe.Preview;
 
 namespace Recipe.LanguageServer.Features;
 
 /// <summary>
 /// <c>workspace/executeCommand</c>. Each command takes the URI of a document and the name of a part. One writes the papers of the part
 /// into a folder <c>papers</c> beside the document and answers with their paths; the others answer with Markdown: the figures of the part, and what is
-/// different from the last commit.
+/// different from the last commit. The last one shows the part on a page that follows what is typed, opens it in the browser where the client can, and
+/// answers with its address.
 /// </summary>
 internal sealed class Commands : IFeature
 {
     public const string MakePapers = "recipe.makePapers";
     public const string ShowNumbers = "recipe.showNumbers";
     public const string Compare = "recipe.compare";
+    public const string Preview = "recipe.preview";
 
     public void Enter(Router router, ServerCapabilities capabilities, Session session)
     {
-        capabilities.ExecuteCommandProvider = new ExecuteCommandOptions([MakePapers, ShowNumbers, Compare]);
+        capabilities.ExecuteCommandProvider = new ExecuteCommandOptions([MakePapers, ShowNumbers, Compare, Preview]);
         router.Request("workspace/executeCommand", ProtocolJson.Default.ExecuteCommandParams, ProtocolJson.Default.StringArray, p =>
         {
+            if (p is { Command: Preview, Arguments: [{ ValueKind: JsonValueKind.String } document, ..] })
+            {
+                return [Show(session, document.GetString()!, p.Arguments is [_, { ValueKind: JsonValueKind.String } chosen] ? chosen.GetString() : null)];
+            }
+
             var (uri, part) = Arguments(p);
             var file = session.Compile(new TextDocumentIdentifier(uri));
             if (!file.PartNames.Contains(part))
@@ -81,6 +89,36 @@ internal sealed class Commands : IFeature
 
         new Workspace(files, session.Today).TryCompile(file.Source.Name, out var before);
         return Comparison.Of([new FileVersions(before, "the last commit", file, PathNames.FileName(file.Source.Name))], session.Today, part).AsMarkdown();
+    }
+
+    private static string Show(Session session, string uri, string? part)
+    {
+        var name = session.Compile(new TextDocumentIdentifier(uri)).Source.Name;
+        if (!DocumentNames.IsOnDisk(name))
+        {
+            throw new RpcException(ErrorCode.RequestFailed, "Save the recipe first: its page follows a file.");
+        }
+
+        string address;
+        try
+        {
+            address = session.Previews.AddressOf(name, session.Documents).AbsoluteUri + (part is null ? "" : $"#part={Uri.EscapeDataString(part)}");
+        }
+        catch (PreviewException problem)
+        {
+            throw new RpcException(ErrorCode.RequestFailed, problem.Message);
+        }
+
+        if (session.Client.Window?.ShowDocument?.Support == true)
+        {
+            session.Connection.Ask("window/showDocument", new ShowDocumentParams(address) { External = true, TakeFocus = true }, ProtocolJson.Default.ShowDocumentParams, _ => { });
+        }
+        else
+        {
+            session.Writer.Notification("window/showMessage", new ShowMessageParams(ShowMessageParams.Info, $"The preview is at {address}"), ProtocolJson.Default.ShowMessageParams);
+        }
+
+        return address;
     }
 
     private static string[] Write(Session session, CompiledFile file, string part)

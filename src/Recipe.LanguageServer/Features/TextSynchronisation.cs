@@ -13,12 +13,17 @@ internal sealed class TextSynchronisation : IFeature
     {
         capabilities.TextDocumentSync = new TextDocumentSyncOptions { OpenClose = true, Change = TextDocumentSyncOptions.Incremental, Save = true };
         router.Notification("textDocument/didOpen", ProtocolJson.Default.DidOpenTextDocumentParams, p =>
-            PushDiagnostics.After(session, session.Documents.Add(p.TextDocument).Name));
+        {
+            var document = session.Documents.Add(p.TextDocument);
+            session.Previews.Follow(document.Name, document.Text.Text);
+            PushDiagnostics.After(session, document.Name);
+        });
         router.Notification(Change, ProtocolJson.Default.DidChangeTextDocumentParams, p =>
         {
             var document = session.Documents.Change(p);
             if (!IsChangedAgain(session.Connection, document.Uri))
             {
+                session.Previews.Follow(document.Name, document.Text.Text);
                 PushDiagnostics.After(session, document.Name);
             }
         });
@@ -29,6 +34,7 @@ internal sealed class TextSynchronisation : IFeature
             if (session.Documents.Close(p.TextDocument.Uri) is { } name)
             {
                 session.Forget(name);
+                session.Previews.Follow(name, null);
                 PushDiagnostics.Clear(session, p.TextDocument.Uri);
                 PushDiagnostics.After(session, name);
             }

@@ -24,6 +24,8 @@ internal sealed record ClientCapabilities
     public WorkspaceClientCapabilities? Workspace { get; init; }
 
     public TextDocumentClientCapabilities? TextDocument { get; init; }
+
+    public WindowClientCapabilities? Window { get; init; }
 }
 
 /// <summary>What concerns no one feature.</summary>

@@ -27,6 +27,8 @@ namespace Recipe.LanguageServer.Protocol;
 [JsonSerializable(typeof(ConfigurationParams))]
 [JsonSerializable(typeof(RegistrationParams))]
 [JsonSerializable(typeof(LogMessageParams))]
+[JsonSerializable(typeof(ShowDocumentParams))]
+[JsonSerializable(typeof(ShowMessageParams))]
 [JsonSerializable(typeof(PublishDiagnosticsParams))]
 [JsonSerializable(typeof(DocumentDiagnosticParams))]
 [JsonSerializable(typeof(DocumentDiagnosticReport))]

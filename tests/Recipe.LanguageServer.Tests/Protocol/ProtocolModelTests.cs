@@ -34,7 +34,7 @@ public sealed class ProtocolModelTests
 
     // Read by us and never written.
     private static bool IsFromTheClient(Type type) =>
-        type.Name.EndsWith("Params", StringComparison.Ordinal) && type.Name is not ("ConfigurationParams" or "RegistrationParams" or "LogMessageParams" or "PublishDiagnosticsParams")
+        type.Name.EndsWith("Params", StringComparison.Ordinal) && type.Name is not ("ConfigurationParams" or "RegistrationParams" or "LogMessageParams" or "PublishDiagnosticsParams" or "ShowDocumentParams" or "ShowMessageParams")
         || type.Name.EndsWith("ClientCapabilities", StringComparison.Ordinal)
         || type.Name is "ClientCapabilities" or "ClientCodeActionLiteralOptions" or "ClientCompletionItemOptions" or "TextDocumentItem" or "VersionedTextDocumentIdentifier"
             or "TextDocumentIdentifier" or "TextDocumentContentChangeEvent" or "ReferenceContext" or "CodeActionContext" or "FileEvent" or "WorkspaceFolder"
