@@ -290,6 +290,9 @@ public static class CheckCatalogue
         new RuleStaysSilent(),
         new RuleSpeaksWrongly(),
         new RuleUnproven(),
+        new RulesNotTrusted(),
+        new RuleCodeFaulty(),
+        new RuleNotRun(),
     ];
 
     /// <summary>The check with this code or name, or null.</summary>

@@ -32,7 +32,7 @@ public sealed class Examiner
         ArgumentNullException.ThrowIfNull(plan);
         var raised = ImmutableArray.CreateBuilder<Raised>();
         var unspoken = ImmutableArray.CreateBuilder<NotChecked>();
-        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck or RecordCheck or RuleFileCheck)))
+        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck or RecordCheck or RuleFileCheck or CodedRuleFileCheck)))
         {
             var context = new CheckContext(check, plan, _model, _today) { Held = _held.Of(check) };
             if (check.Reads(plan.Part) is { } lines && _misread.HasOne(lines))
@@ -63,8 +63,13 @@ public sealed class Examiner
     /// <param name="builds">The build records of the file; when not given, those of its model.</param>
     /// <param name="logs">All records of those parts, in this file and beside it; when not given, those of the file.</param>
     /// <param name="rules">The rules of the house that the file declares.</param>
+    /// <param name="coded">What keeps rules in C# that the file names from being run.</param>
     public CheckReport Conclude(
-        IReadOnlyList<PartExamination> parts, IReadOnlyList<LoggedBuild>? builds = null, IReadOnlyList<BuildLog>? logs = null, IReadOnlyList<JudgedRule>? rules = null)
+        IReadOnlyList<PartExamination> parts,
+        IReadOnlyList<LoggedBuild>? builds = null,
+        IReadOnlyList<BuildLog>? logs = null,
+        IReadOnlyList<JudgedRule>? rules = null,
+        IReadOnlyList<CodedRuleNote>? coded = null)
     {
         ArgumentNullException.ThrowIfNull(parts);
         var waivers = new WaiverBook([.. parts.Select(p => p.Part)], _model, _today, _checks);
@@ -97,7 +102,7 @@ public sealed class Examiner
         }
 
         findings.AddRange(ExamineSettings());
-        findings.AddRange(ExamineRules(rules ?? []));
+        findings.AddRange(ExamineRules(rules ?? [], coded ?? []));
         return new CheckReport(
             [.. Once(findings)],
             [.. Once(accepted)],
@@ -157,8 +162,22 @@ public sealed class Examiner
         }
     }
 
-    private IEnumerable<Finding> ExamineRules(IReadOnlyList<JudgedRule> rules)
+    private IEnumerable<Finding> ExamineRules(IReadOnlyList<JudgedRule> rules, IReadOnlyList<CodedRuleNote> coded)
     {
+        foreach (var check in coded.Count == 0 ? [] : _checks.OfType<CodedRuleFileCheck>())
+        {
+            var context = new CheckContext(check, null, _model, _today) { Held = _held.Of(check) };
+            foreach (var note in coded)
+            {
+                check.Examine(context, note);
+            }
+
+            foreach (var finding in context.Findings)
+            {
+                yield return finding;
+            }
+        }
+
         foreach (var rule in rules)
         {
             foreach (var check in _checks.OfType<RuleFileCheck>())

@@ -91,7 +91,7 @@ public static class BenchPapers
     /// </summary>
     internal static PaperInput InputFor(CompiledFile file, CompiledPart part, PaperWish wish)
     {
-        var own = new Examiner(file.Bound.Model, wish.Today, file.Checks).Conclude([part.Examination]);
+        var own = new Examiner(file.Bound.Model, wish.Today, file.Checks).Conclude([part.Examination, .. file.CodedExaminations.Where(examination => ReferenceEquals(examination.Part, part.Part))]);
         var earned = own.Findings.Concat(own.Accepted).Select(f => (f.Descriptor.Code, f.Where, f.Message)).ToHashSet();
         return new PaperInput(
             part.Plan,

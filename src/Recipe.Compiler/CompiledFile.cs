@@ -51,7 +51,10 @@ public sealed record CompiledFile
     internal IReadOnlyList<Check> Checks { get; init; } = CheckCatalogue.All;
 
     /// <summary>Rules of the house in scope, described as all findings are.</summary>
-    public IEnumerable<FindingDescriptor> HouseRules => Checks.OfType<RuleCheck>().Select(check => check.Descriptor);
+    public IEnumerable<FindingDescriptor> HouseRules => Checks.Where(check => check is RuleCheck or CodedRuleCheck).Select(check => check.Descriptor);
+
+    /// <summary>What rules in C# say of each part, in the order of the parts; empty when there are none.</summary>
+    internal ImmutableArray<PartExamination> CodedExaminations { get; init; } = [];
 
     /// <summary>Whether a written reason can settle a finding of this file: not what is found in the text itself, nor what no reason makes safe.</summary>
     public bool CanBeAccepted(FindingDescriptor finding) => Checks.FirstOrDefault(check => check.Descriptor.Code == finding.Code) is { CanBeAccepted: true };

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Recipe.RuleProtocol;
 
 namespace Recipe.Compiler;
 
@@ -13,6 +14,9 @@ public interface IFileStore
     /// <summary>The file of a drawn or scanned shape, or null when there is none that can be read; the same object as long as its bytes are the same.</summary>
     /// <param name="name">A path as <see cref="TryRead"/> takes it.</param>
     ShapeBytes? ShapeOf(string name) => null;
+
+    /// <summary>Runs rules in C#; null where nobody can.</summary>
+    IRuleRunner? Rules => null;
 
     /// <summary>The recipes that stand in a folder itself, named as <see cref="TryRead"/> takes them, in order; none when the store knows no folders.</summary>
     /// <param name="folder">A folder as the workspace names it: no slash at its end; empty for the one that bare names stand in.</param>

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Recipe.RuleProtocol;
 
 namespace Recipe.Compiler;
 
@@ -24,6 +25,9 @@ public sealed class TextOverlay(IFileStore below, string name, string reads) : I
 
     /// <inheritdoc/>
     public ShapeBytes? ShapeOf(string name) => below.ShapeOf(name);
+
+    /// <inheritdoc/>
+    public IRuleRunner? Rules => below.Rules;
 
     /// <inheritdoc/>
     public string? FolderAbove(string folder) => below.FolderAbove(folder);

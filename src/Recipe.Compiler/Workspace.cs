@@ -5,6 +5,7 @@ using Recipe.Checks;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Semantics;
+using Recipe.Semantics.Findings;
 using Recipe.Syntax;
 using Recipe.Text.Findings;
 
@@ -94,7 +95,9 @@ public sealed class Workspace
         var builds = BuildsOf(bound);
         var restsOn = RestsOn(tree, !builds.IsEmpty);
         var settings = SettingsFor(tree);
-        var checks = HouseChecks([.. bound.Model.Rules, .. RulesFor(tree)]);
+        var codedFiles = CodedFor(tree);
+        var coded = new CodedRun(codedFiles, codedFiles.IsEmpty ? null : _files.Rules);
+        var checks = HouseChecks([.. bound.Model.Rules, .. RulesFor(tree)], coded.Checks);
         var examiner = new Examiner(bound.Model, _today, checks, findings.ToArray(), settings);
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
@@ -103,8 +106,16 @@ public sealed class Workspace
         });
         var log = builds.IsEmpty ? [] : BuildLog.Of(builds.Concat(BuildsBeside(tree.Source.Name)));
         var rules = bound.Model.OwnRules.Select(rule => RuleExamples.Judge(rule, tree, _book, _uses)).ToArray();
-        var report = examiner.Conclude([.. parts.Select(part => part.Examination)], builds, log, [.. rules.Select(rule => rule.Judged)]);
+        var codedExaminations = ExamineCoded(coded, parts, bound.Model, settings);
+        var report = examiner.Conclude(
+            [.. parts.Select(part => part.Examination), .. codedExaminations],
+            builds,
+            log,
+            [.. rules.Select(rule => rule.Judged), .. coded.Judge(tree.Source, _book, _uses)],
+            [.. coded.NotesIn(tree.Source)]);
+        report = report with { NotChecked = [.. report.NotChecked, .. coded.NotesElsewhere(tree.Source).Select(note => new NotChecked(RulesAsked, note.Where, note.Said))] };
         findings.AddRange(rules.SelectMany(rule => rule.NotUnderstood));
+        findings.AddRange(codedFiles.Where(file => file.Text is null && ReferenceEquals(file.Where.Source, tree.Source)).Select(file => ImportMissing.Create(file.Where, file.Name)));
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
         return new CompiledFile
@@ -120,13 +131,43 @@ public sealed class Workspace
             RestsOn = restsOn,
             Settings = settings,
             Checks = checks,
+            CodedExaminations = codedExaminations,
         };
     }
 
+    // What rules in C# would have looked at, where they could not be asked.
+    private static FindingDescriptor RulesAsked { get; } = new RuleNotRun().Descriptor;
+
+    private ImmutableArray<PartExamination> ExamineCoded(CodedRun coded, ImmutableArray<CompiledPart> parts, RecipeModel model, ImmutableArray<SeveritySetting> settings)
+    {
+        if (coded.Checks.Count == 0 || parts.IsEmpty)
+        {
+            return [];
+        }
+
+        Plan[] plans = [.. parts.Select(part => part.Plan)];
+        var examiner = new Examiner(model, _today, coded.Examine(plans), settings: settings);
+        return [.. plans.Select(examiner.Examine)];
+    }
+
+    /// <summary>The files of rules in C# that count for a text: those it uses, then those of the nearest settings file.</summary>
+    private ImmutableArray<CodedFile> CodedFor(SyntaxTree tree) =>
+    [
+        .. CodedFile.UsedBy(tree, _files)
+            .Concat(PathNames.FileName(tree.Source.Name) == SettingsFile ? [] : SettingsTreeFor(tree) is { } settings ? CodedFile.UsedBy(settings, _files) : [])
+            .DistinctBy(file => file.Name, StringComparer.Ordinal),
+    ];
+
+    private SyntaxTree? SettingsTreeFor(SyntaxTree tree) => SettingsNames(PathNames.FolderOf(tree.Source.Name)).Select(TreeOf).FirstOrDefault(found => found is not null);
+
     /// <summary>All checks of the program, then the rules of the house; of two with one name the first counts.</summary>
-    private static IReadOnlyList<Check> HouseChecks(IReadOnlyList<HouseRule> rules) => rules.Count == 0
+    private static IReadOnlyList<Check> HouseChecks(IReadOnlyList<HouseRule> rules, IReadOnlyList<CodedRuleCheck> coded) => rules.Count + coded.Count == 0
         ? CheckCatalogue.All
-        : [.. CheckCatalogue.All, .. rules.DistinctBy(rule => rule.Name, StringComparer.Ordinal).Where(rule => rule.IsWhole).Select(rule => new RuleCheck(rule))];
+        : [
+            .. CheckCatalogue.All,
+            .. rules.DistinctBy(rule => rule.Name, StringComparer.Ordinal).Where(rule => rule.IsWhole).Select(rule => new RuleCheck(rule)),
+            .. coded,
+        ];
 
     /// <summary>The build records of a text, each beside the revision of the part's recipe today.</summary>
     private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound) =>
@@ -221,7 +262,12 @@ public sealed class Workspace
             }
         }
 
-        return [.. names.Select(pair => new TextUsed(pair.Key, pair.Value?.Source.Text)), .. ShapesIn(names.Values.OfType<SyntaxTree>())];
+        return
+        [
+            .. names.Select(pair => new TextUsed(pair.Key, pair.Value?.Source.Text)),
+            .. ShapesIn(names.Values.OfType<SyntaxTree>()),
+            .. CodedFor(root).Select(file => new TextUsed(file.Name, file.Text)),
+        ];
     }
 
     /// <summary>A text and all that it uses, directly or through others, in order of name; null stands for one that is not there.</summary>
@@ -246,10 +292,7 @@ public sealed class Workspace
         return seen;
     }
 
-    private static IEnumerable<string> UsesOf(SyntaxTree tree) => tree.Root.Statements
-        .OfType<EntrySyntax>()
-        .Where(entry => entry.Head.Text == "use")
-        .SelectMany(entry => entry.Values.OfType<TextSyntax>().Select(value => value.Text));
+    private static IEnumerable<string> UsesOf(SyntaxTree tree) => CodedFile.UseLines(tree).Select(path => path.Text).Where(path => !CodedFile.IsOne(path));
 
     /// <summary>
     /// A mistake in a line that a part and its variant share is one mistake: the same code at the same place is said once.

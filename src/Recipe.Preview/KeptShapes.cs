@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
+using Recipe.RuleProtocol;
 
 namespace Recipe.Preview;
 
@@ -12,6 +13,8 @@ internal sealed class KeptShapes(IFileStore below) : IFileStore
     public bool TryRead(string name, [NotNullWhen(true)] out string? text) => below.TryRead(name, out text);
 
     public IEnumerable<string> RecipesIn(string folder) => below.RecipesIn(folder);
+
+    public IRuleRunner? Rules => below.Rules;
 
     public string? FolderAbove(string folder) => below.FolderAbove(folder);
 

@@ -41,17 +41,20 @@ internal static class Stair
         // What authors of rules in C# compile against: facts in, findings out.
         new("Recipe.RuleApi", [], [UnitsNet]),
 
+        // What the program and the process of rules say to each other.
+        new("Recipe.RuleProtocol", ["Recipe.RuleApi"], []),
+
         // The list of what such a rule may do, as an analyzer for editors. The host compiles the same source files.
         new("Recipe.RuleAnalyzers", [], ["Microsoft.CodeAnalysis", "Microsoft.CodeAnalysis.CSharp"]),
 
         // Starts the rules host for the doors, and keeps the list of trusted folders.
-        new("Recipe.RulesProcess", ["Recipe.RuleApi"], [UnitsNet, "System.IO.Hashing"], TouchesTheWorld: true),
+        new("Recipe.RulesProcess", ["Recipe.RuleApi", "Recipe.RuleProtocol"], [UnitsNet, "System.IO.Hashing"], TouchesTheWorld: true),
 
         // A process of its own: the only user of the C# compiler, which cannot live in the native binary. It shares the protocol with
         // the client and nothing with the language.
         new(
             "Recipe.RulesHost",
-            ["Recipe.RuleApi", "Recipe.RulesProcess"],
+            ["Recipe.RuleApi", "Recipe.RuleProtocol", "Recipe.RulesProcess"],
             [UnitsNet, "Microsoft.CodeAnalysis", "Microsoft.CodeAnalysis.CSharp"],
             TouchesTheWorld: true),
 
@@ -59,7 +62,7 @@ internal static class Stair
             "Recipe.Compiler",
             [
                 "Recipe.Text", "Recipe.Syntax", "Recipe.Model", "Recipe.Semantics", "Recipe.Engineering", "Recipe.Planning",
-                "Recipe.Checks", "Recipe.Documents", "Recipe.HouseRules",
+                "Recipe.Checks", "Recipe.Documents", "Recipe.HouseRules", "Recipe.RuleApi", "Recipe.RuleProtocol",
             ],
             [UnitsNet, "System.IO.Hashing"]),
 
@@ -70,14 +73,14 @@ internal static class Stair
             [UnitsNet]),
 
         // Helps the doors: a page of this machine that follows a file.
-        new("Recipe.Preview", ["Recipe.Text", "Recipe.Compiler"], [], TouchesTheWorld: true),
+        new("Recipe.Preview", ["Recipe.Text", "Recipe.Compiler", "Recipe.RuleProtocol"], [], TouchesTheWorld: true),
 
         // The two doors. One native binary holds both.
-        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.Preview", "Recipe.RulesProcess"], [], TouchesTheWorld: true),
+        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.Preview", "Recipe.RuleProtocol", "Recipe.RulesProcess"], [], TouchesTheWorld: true),
         new(
             "Recipe.Cli",
             // The host only to lay it beside the program.
-            ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.Preview", "Recipe.RulesProcess", "Recipe.RulesHost"],
+            ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.Preview", "Recipe.RuleProtocol", "Recipe.RulesProcess", "Recipe.RulesHost"],
             ["System.CommandLine"],
             TouchesTheWorld: true),
     ];

@@ -1,6 +1,8 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Recipe.Compiler;
+using Recipe.RuleProtocol;
+using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Files;
 
@@ -24,6 +26,8 @@ internal sealed class DiskFiles : IFileStore
             return null;
         }
     }
+
+    public IRuleRunner? Rules => TrustedRules.OfUser;
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {

@@ -3,6 +3,8 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
 using Recipe.Compiler;
+using Recipe.RuleProtocol;
+using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Files;
 
@@ -60,6 +62,8 @@ internal sealed class GitFiles : IFileStore, IDisposable
 
         return text is not null;
     }
+
+    public IRuleRunner? Rules => TrustedRules.OfUser;
 
     /// <summary>The file of a shape as it was committed.</summary>
     public ShapeBytes? ShapeOf(string name)

@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
+using Recipe.RuleProtocol;
+using Recipe.RulesProcess;
 
 namespace Recipe.LanguageServer.Documents;
 
@@ -24,6 +26,8 @@ internal sealed class BufferTexts(IEnumerable<(string Name, string Text)> open) 
             _open[name] = text;
         }
     }
+
+    public IRuleRunner? Rules => TrustedRules.OfUser;
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text) => _open.TryGetValue(name, out text) || _disk.TryRead(name, out text);
 

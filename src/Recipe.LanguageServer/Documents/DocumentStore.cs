@@ -2,6 +2,8 @@ using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
+using Recipe.RuleProtocol;
+using Recipe.RulesProcess;
 using Recipe.Text;
 
 namespace Recipe.LanguageServer.Documents;
@@ -54,6 +56,8 @@ internal sealed class DocumentStore : IFileStore
 
     /// <summary>The URI of a text: the client's own for one that is open.</summary>
     public string UriOf(string name) => Find(name)?.Uri ?? DocumentNames.ToUri(name);
+
+    public IRuleRunner? Rules => TrustedRules.OfUser;
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {

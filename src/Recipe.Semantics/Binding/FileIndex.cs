@@ -62,11 +62,12 @@ internal sealed class FileIndex
     /// <summary>Top-level words of other regions.</summary>
     public List<(WordSyntax Head, WordSchema Word)> Regional { get; } = [];
 
-    /// <summary>The paths of its <c>use</c> lines.</summary>
+    /// <summary>The paths of its <c>use</c> lines; rules in C# are no recipes, and the workspace looks after them.</summary>
     public IEnumerable<TextSyntax> Uses => Others
         .Where(o => o.Word?.Word == "use")
         .Select(o => o.Entry.Values.Length > 0 ? o.Entry.Values[0] as TextSyntax : null)
-        .OfType<TextSyntax>();
+        .OfType<TextSyntax>()
+        .Where(path => !path.Text.EndsWith(".rule.cs", StringComparison.OrdinalIgnoreCase));
 
     private void Add(EntrySyntax entry, bool halfRead)
     {

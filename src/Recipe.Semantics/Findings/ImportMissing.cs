@@ -33,6 +33,9 @@ public static class ImportMissing
             """,
     };
 
-    internal static Finding Create(SourceSpan where, string path) =>
+    /// <summary>The finding.</summary>
+    /// <param name="where">The path on its line.</param>
+    /// <param name="path">The path.</param>
+    public static Finding Create(SourceSpan where, string path) =>
         Finding.Of(Descriptor, where, $"There is no file \"{path}\" beside {where.Source.Name}.");
 }

@@ -28,8 +28,23 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
         ImmutableArray<Finding> before = [.. tree.Findings, .. bound.Findings];
         var examiner = new Examiner(bound.Model, dated ? today ?? Today : null, earlier: before);
         var rules = bound.Model.OwnRules.Select(rule => RuleExamples.Judge(rule, tree, book ?? TestBook.Book, UseScope.Alone()).Judged);
-        var report = examiner.Conclude([.. plans.Select(examiner.Examine)], rules: [.. rules]);
+        var report = examiner.Conclude([.. plans.Select(examiner.Examine)], rules: [.. rules], coded: [.. Coded(tree)]);
         return new Bench(source, bound.Model, plans, before, report);
+    }
+
+    // Rules in C# are run by another process. What keeps them from it is here told by the name of their file.
+    private static IEnumerable<CodedRuleNote> Coded(SyntaxTree tree)
+    {
+        foreach (var path in tree.Root.Statements.OfType<EntrySyntax>().Where(entry => entry.Head.Text == "use").SelectMany(entry => entry.Values.OfType<TextSyntax>()))
+        {
+            var where = new SourceSpan(tree.Source, path.Span);
+            yield return Path.GetFileName(path.Text) switch
+            {
+                "untrusted.rule.cs" => new CodedRuleNote(CodedRuleTrouble.NotTrusted, where, $"the rules of {path.Text} are not run: its folder is not trusted"),
+                "faulty.rule.cs" => new CodedRuleNote(CodedRuleTrouble.Faulty, where, $"{path.Text}, line 3: a rule may not read files (RULE0001)"),
+                _ => new CodedRuleNote(CodedRuleTrouble.NotRun, where, "rule endless ran longer than 2 s and was stopped"),
+            };
+        }
     }
 
     /// <summary>The only finding of a check in a text.</summary>

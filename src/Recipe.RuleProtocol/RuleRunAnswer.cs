@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>What the rules found.</summary>
 /// <param name="Rules">The rules, by file and place.</param>

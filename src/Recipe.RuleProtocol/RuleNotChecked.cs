@@ -1,4 +1,4 @@
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>Something that a rule would have needed to know.</summary>
 /// <param name="File">The file of the rule.</param>

@@ -1,4 +1,4 @@
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>A file of rules.</summary>
 /// <param name="Name">Its name, as answers name it; the same in no other file of a set.</param>

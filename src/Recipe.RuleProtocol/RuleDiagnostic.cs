@@ -1,4 +1,4 @@
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>Why a file of rules cannot be used: it does not compile, or does what a rule may not do. None of its rules is run.</summary>
 /// <param name="File">The file.</param>

@@ -1,4 +1,4 @@
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>What went wrong with the running of rules, not with what they look at.</summary>
 public enum RuleProblemKind

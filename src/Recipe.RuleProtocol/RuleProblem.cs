@@ -1,4 +1,4 @@
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>Something that went wrong with the running of rules.</summary>
 /// <param name="Kind">What.</param>

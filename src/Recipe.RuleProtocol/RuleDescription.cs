@@ -1,6 +1,6 @@
 using Recipe.RuleApi;
 
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>What a rule says of itself.</summary>
 /// <param name="File">The file that it is in.</param>

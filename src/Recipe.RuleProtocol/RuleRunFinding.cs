@@ -1,6 +1,6 @@
 using Recipe.RuleApi;
 
-namespace Recipe.RulesProcess;
+namespace Recipe.RuleProtocol;
 
 /// <summary>Something that a rule found.</summary>
 /// <param name="File">The file of the rule.</param>
