@@ -34,9 +34,23 @@ internal static class NewCommand
     private static Command Rule(Terminal terminal)
     {
         var name = new Argument<string>("name") { Description = "Name of the rule, in small letters with hyphens: warm-carbon." };
-        var command = new Command("rule", "Start a rule of the house: a sound one to change line by line, with a recipe that must earn it and one that must not.") { name };
-        command.SetAction(result => RunRule(terminal, result.GetValue(name)!));
+        var inCSharp = new Option<bool>("--csharp") { Description = "Write it in C#, for what the language cannot say." };
+        var command = new Command("rule", "Start a rule of the house: a sound one to change line by line, with a recipe that must earn it and one that must not.") { name, inCSharp };
+        command.SetAction(result => result.GetValue(inCSharp) ? RunCodedRule(terminal, result.GetValue(name)!) : RunRule(terminal, result.GetValue(name)!));
         return command;
+    }
+
+    private static int RunCodedRule(Terminal terminal, string name)
+    {
+        CheckName(name, "a rule", "warm-carbon");
+        var path = $"{name}.rule.cs";
+        var type = string.Concat(name.Split('-', StringSplitOptions.RemoveEmptyEntries).Select(word => char.ToUpperInvariant(word[0]) + word[1..]));
+        Write(terminal, path, ShippedTexts.RuleTemplates.First(text => text.Name.EndsWith(".cs.txt", StringComparison.Ordinal)).Text
+            .Replace(RulePlaceholder, name, StringComparison.Ordinal)
+            .Replace("NewRule", type, StringComparison.Ordinal));
+        terminal.Out.WriteLine($"next: write `use \"{path}\"` into settings.recipe, and it counts for every recipe of that folder and below");
+        terminal.Out.WriteLine("then: `recipe trust .`, once, and `recipe check settings.recipe` until its examples agree");
+        return ExitStatus.Clean;
     }
 
     private static int RunRule(Terminal terminal, string name)

@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
 using Recipe.Model;
 using Recipe.Planning;
+using Recipe.RuleProtocol;
 using Recipe.Semantics;
 using Recipe.Syntax;
 using Recipe.Text;
@@ -77,6 +78,19 @@ internal static class Bench
 internal sealed class Files : IFileStore
 {
     public Dictionary<string, string> Texts { get; } = new(StringComparer.Ordinal);
+
+    public IRuleRunner? Rules
+    {
+        get
+        {
+            RulesAsked++;
+            return field;
+        }
+
+        set;
+    }
+
+    public int RulesAsked { get; private set; }
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text) => Texts.TryGetValue(name, out text);
 
