@@ -17,6 +17,7 @@ internal sealed class PullDiagnostics : IFeature
             {
                 var file = session.Compile(p.TextDocument);
                 var id = ResultId(session, file);
+                PushDiagnostics.OfRuleFiles(session, file);
                 return p.PreviousResultId == id
                     ? new DocumentDiagnosticReport(DocumentDiagnosticReport.Unchanged) { ResultId = id }
                     : new DocumentDiagnosticReport(DocumentDiagnosticReport.Full) { ResultId = id, Items = DiagnosticMapper.All(session, file) };

@@ -1,3 +1,4 @@
+using Recipe.Compiler;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Protocol;
 
@@ -25,6 +26,21 @@ internal static class PushDiagnostics
         }
     }
 
+    /// <summary>
+    /// What is wrong in files of rules in C# that a text rests on, where it stands in them. They are no documents of ours, so every client is sent it,
+    /// and nothing when all is well, so that what was shown before goes.
+    /// </summary>
+    public static void OfRuleFiles(Session session, CompiledFile file)
+    {
+        foreach (var text in file.RestsOn.Where(text => text.Text is not null && text.Name.EndsWith(".rule.cs", StringComparison.OrdinalIgnoreCase)))
+        {
+            var faults = file.Findings.SelectMany(finding => finding.Labels
+                .Where(label => label.Where.Source.Name == text.Name)
+                .Select(label => DiagnosticMapper.One(session, finding with { Where = label.Where, Labels = [], Fixes = [] })));
+            Publish(session, new PublishDiagnosticsParams(session.Documents.UriOf(text.Name), [.. faults]));
+        }
+    }
+
     /// <summary>A document was closed: its findings go.</summary>
     public static void Clear(Session session, string uri)
     {
@@ -42,6 +58,7 @@ internal static class PushDiagnostics
         if (session.TryCompile(document.Name) is { } file)
         {
             Publish(session, new PublishDiagnosticsParams(document.Uri, DiagnosticMapper.All(session, file)) { Version = document.Version });
+            OfRuleFiles(session, file);
         }
     }
 

@@ -53,7 +53,7 @@ internal sealed class WorkspaceChanges : IFeature
         {
             registrations.Add(new Registration("recipe-files", "workspace/didChangeWatchedFiles")
             {
-                RegisterOptions = new DidChangeWatchedFilesRegistrationOptions([new Protocol.FileSystemWatcher("**/*.recipe")]),
+                RegisterOptions = new DidChangeWatchedFilesRegistrationOptions([new Protocol.FileSystemWatcher("**/*.recipe"), new Protocol.FileSystemWatcher("**/*.rule.cs")]),
             });
         }
 

@@ -63,6 +63,17 @@ public sealed class DiagnosticsTests
     }
 
     [Fact]
+    public void Rules_in_CSharp_are_never_run_by_opening_a_file()
+    {
+        using var bench = new Bench("language 1\nuse \"heavy.rule.cs\"\n");
+        bench.Files.Write("heavy.rule.cs", "this is no program");
+        bench.Client.Change(bench.Uri, 2, new JsonObject { ["text"] = "language 1\nuse \"heavy.rule.cs\"\n\n" });
+        Assert.Equal("RC9205", (string?)Assert.Single(bench.Client.Diagnostics(bench.Uri, 2))!["code"]);
+        var rules = bench.Files.UriOf("heavy.rule.cs");
+        Assert.Empty(bench.Client.Notification("textDocument/publishDiagnostics", p => (string?)p["uri"] == rules)["diagnostics"]!.AsArray());
+    }
+
+    [Fact]
     public void A_second_place_of_the_story_is_told_to_a_client_that_can_show_it()
     {
         const string twice = "language 1\nlet a = 1 mm\nlet a = 2 mm\n";
