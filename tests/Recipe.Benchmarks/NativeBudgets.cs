@@ -52,6 +52,22 @@ internal static class NativeBudgets
         return 0;
     }
 
+    /// <summary>Of all rows only those of the live page.</summary>
+    public static int MeasurePreview(string binary)
+    {
+        var folder = Directory.CreateTempSubdirectory("recipe-budgets-").FullName;
+        try
+        {
+            PreviewBudget.Measure(binary, folder);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+
+        return 0;
+    }
+
     // The sample with as many variants as make up the number of parts.
     private static string MakeParts(string folder)
     {
