@@ -12,7 +12,8 @@ namespace Recipe.Preview;
 internal sealed class Desk : IDisposable
 {
     // An editor empties a file and then fills it; that is no moment to show.
-    private static readonly TimeSpan EmptyFor = TimeSpan.FromMilliseconds(120);
+    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(4);
+    private const int MostBreaths = 30;
 
     private readonly PreviewWish _wish;
     private readonly string _name;
@@ -139,10 +140,9 @@ internal sealed class Desk : IDisposable
     private void LookNow()
     {
         var (file, trouble) = Read();
-        if (file is { Source.Text.Length: 0 } && _page.Sound is { Source.Text.Length: > 0 })
+        for (var breath = 0; breath < MostBreaths && file is { Source.Text.Length: 0 } && _page.Sound is { Source.Text.Length: > 0 }; breath++)
         {
-            // Nobody waits longer than a breath for a text that is just being written.
-            Thread.Sleep(EmptyFor);
+            Thread.Sleep(Breath);
             (file, trouble) = Read();
         }
 

@@ -63,6 +63,7 @@ internal static class NativeBudgets
         return 0;
     }
 
+    /// <summary>Of all rows only those of the live page.</summary>
     // The sample with as many variants as make up the number of parts.
     private static string MakeParts(string folder)
     {

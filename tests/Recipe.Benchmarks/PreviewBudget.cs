@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
@@ -39,28 +40,36 @@ internal static class PreviewBudget
             var line = process.StandardOutput.ReadLine() ?? throw new InvalidOperationException(process.StandardError.ReadToEnd());
             var address = new Uri(line[line.IndexOf("http://", StringComparison.Ordinal)..]);
             using var client = new HttpClient { BaseAddress = address };
-            using var events = new StreamReader(client.GetStreamAsync("events").GetAwaiter().GetResult());
+            using var stream = new StreamReader(client.GetStreamAsync("events").GetAwaiter().GetResult());
+            using var events = new BlockingCollection<long>();
+            new Thread(() => Listen(stream, events)) { IsBackground = true }.Start();
             var text = File.ReadAllText(path);
             var (toEvent, toView) = (new List<double>(), new List<double>());
             var bytes = 0;
-            string? shown = null;
+            events.Take();
+            var shown = StampOf(client.GetByteArrayAsync("view").GetAwaiter().GetResult());
             for (var i = 0; i < Saves + 5; i++)
             {
                 var share = string.Create(CultureInfo.InvariantCulture, $"{40 + (i % 20) + 0.5} % by weight");
-                Thread.Sleep(120);
-                var clock = Stopwatch.StartNew();
+
+                // What came late of the save before, or of the last commit, is not of this one.
+                Thread.Sleep(250);
+                while (events.TryTake(out _))
+                {
+                    shown = StampOf(client.GetByteArrayAsync("view").GetAwaiter().GetResult());
+                }
+
+                var began = Stopwatch.GetTimestamp();
                 File.WriteAllText(path, text.Replace(changed, share, StringComparison.Ordinal));
                 TimeSpan heard;
                 while (true)
                 {
-                    Next(events);
-                    heard = clock.Elapsed;
+                    heard = Stopwatch.GetElapsedTime(began, events.Take());
                     var view = client.GetByteArrayAsync("view").GetAwaiter().GetResult();
                     bytes = view.Length;
 
                     // The comparison with the last commit is a moment of its own; only another text is another stamp.
-                    using var json = JsonDocument.Parse(view);
-                    var stamp = json.RootElement.GetProperty("stamp").GetString();
+                    var stamp = StampOf(view);
                     if (stamp != shown)
                     {
                         shown = stamp;
@@ -71,7 +80,7 @@ internal static class PreviewBudget
                 if (i >= 5)
                 {
                     toEvent.Add(heard.TotalMilliseconds);
-                    toView.Add(clock.Elapsed.TotalMilliseconds);
+                    toView.Add(Stopwatch.GetElapsedTime(began).TotalMilliseconds);
                 }
             }
 
@@ -85,17 +94,28 @@ internal static class PreviewBudget
         }
     }
 
-    private static void Next(StreamReader events)
+    private static string? StampOf(byte[] view)
     {
-        while (events.ReadLine() is { } line)
+        using var json = JsonDocument.Parse(view);
+        return json.RootElement.GetProperty("stamp").GetString();
+    }
+
+    private static void Listen(StreamReader stream, BlockingCollection<long> events)
+    {
+        try
         {
-            if (line.StartsWith("event: changed", StringComparison.Ordinal))
+            while (stream.ReadLine() is { } line)
             {
-                return;
+                if (line.StartsWith("event: changed", StringComparison.Ordinal))
+                {
+                    events.Add(Stopwatch.GetTimestamp());
+                }
             }
         }
-
-        throw new InvalidOperationException("The stream of events ended.");
+        catch (Exception problem) when (problem is IOException or ObjectDisposedException or InvalidOperationException)
+        {
+            // The preview was ended.
+        }
     }
 
     private static string Copy(string folder, string name)

@@ -176,10 +176,10 @@ public sealed class DoorTests : IDisposable
 
         // The place is kept from others, and one that is not is not believed.
         var seat = Directory.GetFiles(_shop.PathOf(".seats")).Single();
-        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(seat));
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, Shop.ModeOf(seat));
         Assert.Contains(first.Address.AbsolutePath.Trim('/'), File.ReadAllText(seat), StringComparison.Ordinal);
         first.Dispose();
-        File.SetUnixFileMode(seat, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.OtherRead);
+        Shop.SetMode(seat, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.OtherRead);
         using var third = _shop.Serve(remember: true);
         Assert.NotEqual(first.Address.AbsolutePath, third.Address.AbsolutePath);
     }

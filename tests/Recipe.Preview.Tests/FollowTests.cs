@@ -1,4 +1,3 @@
-using Microsoft.Playwright;
 using Recipe.Compiler.Comparing;
 
 namespace Recipe.Preview.Tests;

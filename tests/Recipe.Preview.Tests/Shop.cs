@@ -1,4 +1,3 @@
-using Recipe.Compiler;
 using Recipe.Compiler.Comparing;
 using Recipe.TestKit;
 
@@ -34,6 +33,18 @@ public sealed class Shop : IDisposable
         var text = Read(name);
         Assert.Contains(old, text, StringComparison.Ordinal);
         Save(text.Replace(old, now, StringComparison.Ordinal), name);
+    }
+
+    /// <summary>Who may read and write a file; nobody is told apart on Windows.</summary>
+    public static UnixFileMode ModeOf(string path) => OperatingSystem.IsWindows() ? UnixFileMode.None : File.GetUnixFileMode(path);
+
+    /// <summary>Says who may.</summary>
+    public static void SetMode(string path, UnixFileMode mode)
+    {
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(path, mode);
+        }
     }
 
     public PreviewServer Serve(string name = "hatch-lid.recipe", int port = 0, bool remember = false, Func<string, OpenedRevision>? lastCommit = null) =>

@@ -37,7 +37,7 @@ public sealed class WhatIfTests(BrowserFixture browser)
         using var shop = new Shop();
         var before = shop.Read().ReplaceLineEndings("\r\n");
         shop.Save(before);
-        File.SetUnixFileMode(shop.PathOf("hatch-lid.recipe"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead);
+        Shop.SetMode(shop.PathOf("hatch-lid.recipe"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead);
         using var server = shop.Serve();
         await using var look = await browser.Open(server);
         await look.Move("ply-2", 3);
@@ -50,7 +50,7 @@ public sealed class WhatIfTests(BrowserFixture browser)
             before.Replace("room               20 degC", "room               18.5 degC", StringComparison.Ordinal)
                 .Replace("body   glass-twill-280   +/-45   overlap lap", "body   glass-twill-280   +/-45   overlap lap  x3", StringComparison.Ordinal),
             shop.Read());
-        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead, File.GetUnixFileMode(shop.PathOf("hatch-lid.recipe")));
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead, Shop.ModeOf(shop.PathOf("hatch-lid.recipe")));
         await look.Says("#what-if", "Repeats of body3");
         Assert.DoesNotContain(Directory.GetFiles(shop.Folder), file => file.EndsWith(".tmp", StringComparison.Ordinal));
         Assert.Empty(look.Faults);

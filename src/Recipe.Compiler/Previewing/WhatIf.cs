@@ -18,7 +18,7 @@ public static class WhatIf
     private const int MostLaminators = 6;
     private const int MostPlies = 12;
 
-    /// <summary>The numbers of a part that can be tried otherwise, in the order of the text.</summary>
+    /// <summary>The numbers of a part that can be tried otherwise: those of the day first, then the plies from the mould.</summary>
     /// <param name="file">The file of the part.</param>
     /// <param name="part">The part.</param>
     internal static ImmutableArray<Lever> LeversOf(CompiledFile file, CompiledPart part)
@@ -28,14 +28,14 @@ public static class WhatIf
         var entries = Entries(file.Tree.Root.Statements).ToList();
         var wetOut = part.Part.WetOut;
         var levers = new List<Lever?>();
+        levers.Add(Number(file, entries, wetOut?.Content?.Where, "resin-content", "Resin content", unit => unit?.Symbol == "%" ? (25, 70, 0.5) : null));
+        levers.Add(Number(file, entries, wetOut?.Room?.Where, "room", "Room temperature", HeatRange));
+        levers.Add(Number(file, entries, wetOut?.Laminators?.Where, "laminators", "Laminators", unit => unit is null ? (1, MostLaminators, 1) : null));
         foreach (var (ply, i) in part.Part.Stack.OfType<PlyItem>().Take(MostPlies).Select((ply, i) => (ply, i)))
         {
             levers.Add(Repeats(file, entries, ply, i));
         }
 
-        levers.Add(Number(file, entries, wetOut?.Room?.Where, "room", "Room temperature", HeatRange));
-        levers.Add(Number(file, entries, wetOut?.Laminators?.Where, "laminators", "Laminators", unit => unit is null ? (1, MostLaminators, 1) : null));
-        levers.Add(Number(file, entries, wetOut?.Content?.Where, "resin-content", "Resin content", unit => unit?.Symbol == "%" ? (25, 70, 0.5) : null));
         return [.. levers.OfType<Lever>()];
     }
 

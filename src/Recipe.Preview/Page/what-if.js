@@ -150,7 +150,7 @@ export function whatIf(panel, { ask, tried }) {
 
   /** What stands over the pictures while they show a trial. */
   function notice() {
-    return make('div', { class: 'notice' }, 'The figures and pictures show a trial. Nothing is written.', make('br'), ...buttons());
+    return make('div', { class: 'notice' }, 'The figures and pictures show a trial. Nothing is written.', ...buttons());
   }
 
   return { take, clear, notice };
