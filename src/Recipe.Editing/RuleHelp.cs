@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Compiler;
 using Recipe.Model;
-using Recipe.Semantics.Schema;
 using Recipe.Syntax;
 
 namespace Recipe.Editing;

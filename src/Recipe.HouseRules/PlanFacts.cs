@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text;
 using Recipe.Model;
 using Recipe.Planning;
-using UnitsNet;
 
 namespace Recipe.HouseRules;
 

@@ -1,4 +1,3 @@
-using Recipe.Compiler;
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.TestKit;

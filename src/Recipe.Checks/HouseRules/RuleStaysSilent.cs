@@ -1,5 +1,3 @@
-using Recipe.Model;
-using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;

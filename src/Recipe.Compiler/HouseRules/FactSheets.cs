@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.HouseRules;
 using Recipe.Model;
 using Recipe.RuleApi;

@@ -3,7 +3,6 @@ using Recipe.Checks;
 using Recipe.HouseRules;
 using Recipe.Model;
 using Recipe.Planning;
-using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Compiler;

@@ -104,7 +104,7 @@ internal static class ConditionBinder
             of?.Type ?? new RuleType(Text.Units.Dimension.None, false, null));
     }
 
-    private static RuleCondition? Quantified(EntrySyntax entry, RuleQuantifier quantifier, ConditionWords values, RuleScope scope, LineContext context)
+    private static RuleQuantified? Quantified(EntrySyntax entry, RuleQuantifier quantifier, ConditionWords values, RuleScope scope, LineContext context)
     {
         var word = RuleSchema.Quantifiers.First(q => q.Quantifier == quantifier).Word;
         if (Group(values, word, context) is not { } group || !values.Done())
@@ -221,13 +221,13 @@ internal static class ConditionBinder
         }
     }
 
-    private static RuleCondition? Known(FactWord fact, int level, ConditionWords values, SourceSpan where)
+    private static RuleKnown? Known(FactWord fact, int level, ConditionWords values, SourceSpan where)
     {
         var known = values.Take() is WordSyntax { Text: "known" };
         return values.Done() ? new RuleKnown(fact, level, known, where) : null;
     }
 
-    private static RuleCondition? Comparison(EntrySyntax entry, ConditionWords values, RuleScope scope, SourceSpan where, LineContext context)
+    private static RuleComparison? Comparison(EntrySyntax entry, ConditionWords values, RuleScope scope, SourceSpan where, LineContext context)
     {
         var first = values.Peek!;
         if (BindValue(entry, values, scope, context) is not { } subject)

@@ -3,7 +3,6 @@ using Recipe.Model;
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
-using Recipe.Semantics.Values;
 using Recipe.Syntax;
 using Recipe.Text;
 using Recipe.Text.Findings;
