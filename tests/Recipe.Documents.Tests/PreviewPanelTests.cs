@@ -38,13 +38,23 @@ public sealed class PreviewPanelTests
                 seen++;
             }
 
-            if (input.Plan.Clock!.FilmLife is { } film)
+            if (input.Plan.Clock?.FilmLife is { } film)
             {
                 Assert.Contains(drawing.Shapes.OfType<PathShape>(), path => path.Pen is { Dashed: true } && Math.Abs(minutes(path.Points[0].X) - film.Value.Minutes) < 0.2);
             }
         }
 
         Assert.True(seen > 1);
+    }
+
+    [Fact]
+    public void Without_a_bag_the_pots_are_on_the_clock_alone()
+    {
+        var input = HatchLid.Input with { Plan = HatchLid.Input.Plan with { Clock = null } };
+        var drawing = ClockDrawing.Draw(new BenchContext(input))!;
+        Assert.Equal(input.Plan.Pots.Length, drawing.Shapes.OfType<PathShape>().Count(path => path is { Closed: true, Fill: Fill.Mid }));
+        Assert.DoesNotContain(drawing.Shapes.OfType<TextShape>(), text => text.Text.Contains("vacuum", StringComparison.Ordinal));
+        Assert.Null(ClockDrawing.Draw(new BenchContext(input with { Plan = input.Plan with { Pots = [] } })));
     }
 
     [Fact]

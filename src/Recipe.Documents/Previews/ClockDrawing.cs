@@ -30,13 +30,15 @@ internal static class ClockDrawing
     /// <summary>The drawing; null when nothing is planned against the clock.</summary>
     public static Drawing? Draw(BenchContext context)
     {
-        if (context.Plan.Clock is not { } clock)
+        // Without a bag there are the pots alone.
+        var clock = context.Plan.Clock;
+        var lines = Lines(context, clock);
+        if (lines.IsEmpty)
         {
             return null;
         }
 
-        var lines = Lines(context, clock);
-        var film = clock.FilmLife?.Value.Minutes;
+        var film = clock?.FilmLife?.Value.Minutes;
         var last = lines.Max(line => line.To);
         var end = Math.Max(last, Math.Max(film ?? 0, lines.Max(line => line.Dead ?? 0)));
 
@@ -63,21 +65,26 @@ internal static class ClockDrawing
         if (film is { } by)
         {
             canvas.Line(across.At(by), top - 3, across.At(by), floor, new Pen(0.7, Dashed: true));
-            _ = canvas.Text(across.At(by), top - 4, QuantityText.Minutes(clock.FilmLife!.Value.Value, Rounding.Down), Size, Anchor.Middle, strong: true);
+            _ = canvas.Text(across.At(by), top - 4, QuantityText.Minutes(clock!.FilmLife!.Value.Value, Rounding.Down), Size, Anchor.Middle, strong: true);
         }
 
         Chart.LabelAcross(canvas, across, floor + 6, minute => Numbers.AtMost(minute, 0), Size);
         _ = canvas.Text((across.Start + across.End) / 2, floor + 12, context.Say("minutes after the first mix"), Size, Anchor.Middle);
-        return canvas.Draw(Name, context.Say("The clock, from the first mix to full vacuum"), Describe(context, lines, clock));
+        return canvas.Draw(Name, clock is null ? context.Say("The clock, from the first mix") : context.Say("The clock, from the first mix to full vacuum"), Describe(context, lines, clock));
     }
 
-    private static ImmutableArray<Line> Lines(BenchContext context, ClockPlan clock)
+    private static ImmutableArray<Line> Lines(BenchContext context, ClockPlan? clock)
     {
         var lines = ImmutableArray.CreateBuilder<Line>();
         var pots = context.IsWet ? context.Plan.Pots : [];
         foreach (var pot in pots.Take(MostPots))
         {
             lines.Add(new Line(context.Say($"pot {Numbers.Whole(pot.Number)}"), pot.MixedAt.Value.Minutes, pot.UsedUpAt.Value.Minutes, Fill.Mid, pot.DeadAt?.Value.Minutes));
+        }
+
+        if (clock is null)
+        {
+            return lines.ToImmutable();
         }
 
         var (wet, bag, draw) = (clock.WetOut.Value.Minutes, clock.Bagging.Value.Minutes, clock.DrawDown.Value.Minutes);
@@ -120,12 +127,12 @@ internal static class ClockDrawing
         }
     }
 
-    private static string Describe(BenchContext context, ImmutableArray<Line> lines, ClockPlan clock)
+    private static string Describe(BenchContext context, ImmutableArray<Line> lines, ClockPlan? clock)
     {
         var said = lines.Select(line => line.Dead is { } dead
             ? context.Say($"{line.What} from minute {Whole(line.From)} to {Whole(line.To)}, dead at {Whole(dead)}")
             : context.Say($"{line.What} from minute {Whole(line.From)} to {Whole(line.To)}"));
-        return clock.FilmLife is { } film
+        return clock?.FilmLife is { } film
             ? context.Say($"{string.Join("; ", said)}. Full vacuum by minute {Numbers.ToStep(film.Value.Minutes, 1, Rounding.Down)}.")
             : context.Say($"{string.Join("; ", said)}.");
     }
