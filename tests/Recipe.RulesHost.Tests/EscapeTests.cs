@@ -15,7 +15,7 @@ public sealed class EscapeTests
             many.Add(name, escape.Body, escape.Members, escape.Types);
         }
 
-        return RuleCompiler.Read(new RuleSource("many.rule.cs", many.Text), RuleCompiler.Parse(many.Text)).Found.ToLookup(one => many.CaseAt(one.Start));
+        return RuleCompiler.Read(new RuleSource("many.rule.cs", many.Text), RuleCompiler.Parse(many.Text)).ToLookup(one => many.CaseAt(one.Start));
     });
 
     public static TheoryData<string> Names => [.. Escapes.All.Keys];

@@ -53,23 +53,24 @@ internal static class RuleGate
     {
         if (node is ExpressionSyntax expression)
         {
-            // A method group says nothing by its type, and the name in a declaration of a namespace has none.
             var info = model.GetTypeInfo(expression);
-            foreach (var violation in gate.Type(info.Type, node).Concat(gate.Type(info.ConvertedType, node)))
+            foreach (var violation in gate.Type(info.Type, node))
             {
                 yield return violation;
             }
 
-            if (model.GetConversion(expression).MethodSymbol is { } conversion)
+            // A conversion that calls something makes another type of it.
+            if (!SymbolEqualityComparer.Default.Equals(info.Type, info.ConvertedType))
             {
-                foreach (var violation in gate.Member(conversion, node, writes: false))
+                var conversion = model.GetConversion(expression).MethodSymbol;
+                foreach (var violation in gate.Type(info.ConvertedType, node).Concat(gate.Symbol(conversion, node, writes: false)))
                 {
                     yield return violation;
                 }
             }
         }
 
-        if (node is ExpressionSyntax or ConstructorInitializerSyntax or PrimaryConstructorBaseTypeSyntax or SelectOrGroupClauseSyntax or OrderingSyntax or PatternSyntax)
+        if (MayMean(node))
         {
             foreach (var violation in gate.Symbol(model.GetSymbolInfo(node).Symbol, node, IsWritten(node)))
             {
@@ -90,6 +91,14 @@ internal static class RuleGate
             yield return violation;
         }
     }
+
+    // What a call and an access mean, the name in them means too; a call of a function's value calls what the type of the value allows.
+    private static bool MayMean(SyntaxNode node) => node switch
+    {
+        InvocationExpressionSyntax or MemberAccessExpressionSyntax or LiteralExpressionSyntax or ParenthesizedExpressionSyntax => false,
+        ExpressionSyntax or ConstructorInitializerSyntax or PrimaryConstructorBaseTypeSyntax or SelectOrGroupClauseSyntax or OrderingSyntax or PatternSyntax => true,
+        _ => false,
+    };
 
     /// <summary>Members that the compiler calls although nobody wrote their name.</summary>
     private static IEnumerable<ISymbol?> Implied(SyntaxNode node, SemanticModel model)
