@@ -16,9 +16,6 @@ namespace Recipe.RulesProcess;
 /// </remarks>
 public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
 {
-    // Of files, rules and parts together there are far fewer.
-    private const int MostProgress = 100_000;
-
     private readonly Lock _gate = new();
     private readonly AnswerCache _answers = new(options);
     private HostSession? _session;
@@ -140,7 +137,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
     private (RuleRunAnswer? Answer, RuleProblem? Problem) Listen(HostRequest request, CancellationToken stop)
     {
         HostProgress? at = null;
-        for (var lines = 0; lines < MostProgress; lines++)
+        for (var lines = 0; lines < options.MostProgress; lines++)
         {
             var wait = at is null ? options.StartTime : at.Rule is null ? options.CompileTime : options.RuleTime;
             var line = _session!.Next(wait, stop, out var ended);

@@ -33,6 +33,9 @@ public sealed record RulesProcessOptions
     /// <summary>How many times the host is started again after a rule had to be stopped from outside.</summary>
     public int MostRestarts { get; init; } = 5;
 
+    /// <summary>How many lines of progress a host may write for one question: of files, rules and parts together there are far fewer.</summary>
+    public int MostProgress { get; init; } = 100_000;
+
     /// <summary>The host beside the program, or the one that the environment names, and the user's own cache folder.</summary>
     public static RulesProcessOptions Installed() => new()
     {
