@@ -11,6 +11,8 @@ namespace Recipe.RuleAnalyzers.AllowList;
 /// </summary>
 internal static class RuleGate
 {
+    private static readonly HashSet<string> Reserved = ["Recipe", "System", "UnitsNet", "Microsoft"];
+
     /// <summary>What the file may not do, in order, one for each name on a line.</summary>
     /// <param name="model">The meaning of the file.</param>
     /// <param name="stop">Ends the work.</param>
@@ -184,6 +186,12 @@ internal static class RuleGate
         switch (node)
         {
             case BaseTypeDeclarationSyntax declared when model.GetDeclaredSymbol(declared) is INamedTypeSymbol type:
+                // A type of the same name as one of ours would take its place, also that of the counter of steps.
+                if (type.ContainingType is null && Reserved.Contains(FirstName(type)))
+                {
+                    yield return new Violation(Violation.Name, declared.Identifier.Span, $"A type in `{FirstName(type)}` is not allowed in a rule: it could take the place of one that is not the rule's own. Use another namespace, or none.");
+                }
+
                 if (type.BaseType is { SpecialType: SpecialType.None } parent && !SymbolGate.IsOwn(parent, model.Compilation.Assembly) && SymbolNames.Of(parent) != "Recipe.RuleApi.HouseRule")
                 {
                     yield return new Violation(Violation.Name, declared.Identifier.Span, $"A class that derives from `{parent.Name}` is not allowed in a rule: a rule derives from `HouseRule`, and its helpers from nothing.");
@@ -194,6 +202,17 @@ internal static class RuleGate
                 yield return new Violation(Violation.Construct, made.Type.Span, "`new` of a type parameter is not allowed in a rule: a rule does not make objects by their type. Hand in a function that makes one.");
                 break;
         }
+    }
+
+    private static string FirstName(INamedTypeSymbol type)
+    {
+        ISymbol first = type;
+        for (var space = type.ContainingNamespace; space is { IsGlobalNamespace: false }; space = space.ContainingNamespace)
+        {
+            first = space;
+        }
+
+        return first.Name;
     }
 
     private static bool IsWritten(SyntaxNode node)
