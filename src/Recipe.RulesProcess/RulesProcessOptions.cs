@@ -21,7 +21,7 @@ public sealed record RulesProcessOptions
     /// <summary>For compiling one file.</summary>
     public TimeSpan CompileTime { get; init; } = TimeSpan.FromSeconds(30);
 
-    /// <summary>For one rule on one part.</summary>
+    /// <summary>For one rule on one part: time spent computing, and at most five times as long on the clock.</summary>
     public TimeSpan RuleTime { get; init; } = TimeSpan.FromSeconds(2);
 
     /// <summary>The most memory that the host's heap may take, in bytes.</summary>
