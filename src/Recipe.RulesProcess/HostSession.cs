@@ -103,6 +103,20 @@ internal sealed class HostSession : IDisposable
         }
     }
 
+    /// <summary>The time that the host has spent computing; the longest there is when that cannot be known.</summary>
+    public TimeSpan ProcessorTime()
+    {
+        try
+        {
+            _process.Refresh();
+            return _process.TotalProcessorTime;
+        }
+        catch (Exception problem) when (problem is InvalidOperationException or Win32Exception or NotSupportedException)
+        {
+            return TimeSpan.MaxValue;
+        }
+    }
+
     /// <summary>What the host said last where programs complain, to end a sentence.</summary>
     public string Words()
     {

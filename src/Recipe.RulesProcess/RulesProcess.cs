@@ -16,8 +16,8 @@ namespace Recipe.RulesProcess;
 /// </remarks>
 public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
 {
-    // Of files, rules and parts together there are far fewer.
-    private const int MostProgress = 100_000;
+    // How many times as long as a rule may run it may take until then.
+    private const int Patience = 4;
 
     private readonly Lock _gate = new();
     private readonly AnswerCache _answers = new(options);
@@ -140,7 +140,8 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
     private (RuleRunAnswer? Answer, RuleProblem? Problem) Listen(HostRequest request, CancellationToken stop)
     {
         HostProgress? at = null;
-        for (var lines = 0; lines < MostProgress; lines++)
+        var (begun, patience) = (TimeSpan.Zero, 0);
+        for (var lines = 0; lines < options.MostProgress; lines++)
         {
             var wait = at is null ? options.StartTime : at.Rule is null ? options.CompileTime : options.RuleTime;
             var line = _session!.Next(wait, stop, out var ended);
@@ -148,6 +149,12 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
             {
                 End();
                 return (null, new RuleProblem(RuleProblemKind.Cancelled, null, null, null, "The run of rules was stopped on request."));
+            }
+
+            // On a machine that is busy with other things a rule has not run for as long as it took.
+            if (line is null && !ended && patience-- > 0 && _session.ProcessorTime() - begun < wait)
+            {
+                continue;
             }
 
             if (line is null)
@@ -161,6 +168,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
                 if (progress is not null && progress.Id == request.Id && IsOf(request, progress))
                 {
                     at = progress;
+                    (begun, patience) = at.Rule is null ? (TimeSpan.Zero, 0) : (_session.ProcessorTime(), Patience);
                     continue;
                 }
 

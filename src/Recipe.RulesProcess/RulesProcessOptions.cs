@@ -21,7 +21,7 @@ public sealed record RulesProcessOptions
     /// <summary>For compiling one file.</summary>
     public TimeSpan CompileTime { get; init; } = TimeSpan.FromSeconds(30);
 
-    /// <summary>For one rule on one part.</summary>
+    /// <summary>For one rule on one part: time spent computing, and at most five times as long on the clock.</summary>
     public TimeSpan RuleTime { get; init; } = TimeSpan.FromSeconds(2);
 
     /// <summary>The most memory that the host's heap may take, in bytes.</summary>
@@ -32,6 +32,9 @@ public sealed record RulesProcessOptions
 
     /// <summary>How many times the host is started again after a rule had to be stopped from outside.</summary>
     public int MostRestarts { get; init; } = 5;
+
+    /// <summary>How many lines of progress a host may write for one question: of files, rules and parts together there are far fewer.</summary>
+    public int MostProgress { get; init; } = 100_000;
 
     /// <summary>The host beside the program, or the one that the environment names, and the user's own cache folder.</summary>
     public static RulesProcessOptions Installed() => new()

@@ -15,7 +15,7 @@ public sealed class EscapeTests
             many.Add(name, escape.Body, escape.Members, escape.Types);
         }
 
-        return RuleCompiler.Read(new RuleSource("many.rule.cs", many.Text), RuleCompiler.Parse(many.Text)).Found.ToLookup(one => many.CaseAt(one.Start));
+        return RuleCompiler.Read(new RuleSource("many.rule.cs", many.Text), RuleCompiler.Parse(many.Text)).ToLookup(one => many.CaseAt(one.Start));
     });
 
     public static TheoryData<string> Names => [.. Escapes.All.Keys];
@@ -34,6 +34,10 @@ public sealed class EscapeTests
     [InlineData("RULE001", "using static System.Environment;\n", "Exit(0);")]
     [InlineData("RULE002", "[assembly: System.CLSCompliant(false)]\n", "")]
     [InlineData("RULE002", "extern alias other;\n", "")]
+    [InlineData("RULE001", "namespace Recipe.RulesHost.Running { public static class Steps { public static void Enter() { } public static void Take() { } } }\n", "while (true) { }")]
+    [InlineData("RULE001", "public static class Recipe { public static class RulesHost { public static class Running { public static class Steps { public static void Enter() { } public static void Take() { } } } } }\n", "while (true) { }")]
+    [InlineData("RULE001", "namespace System.Runtime.CompilerServices { public static class RuntimeHelpers { public static void EnsureSufficientExecutionStack() { } } }\n", "")]
+    [InlineData("RULE001", "namespace UnitsNet.Mine { public enum E { A } }\n", "")]
     public void It_is_refused_at_the_top_of_the_file(string code, string top, string body)
     {
         var compiled = Write.Compile(top + Write.Rule(body));

@@ -21,6 +21,7 @@ internal static class Hosts
         HostArguments = ["-c", line],
         StartTime = TimeSpan.FromSeconds(20),
         LongestAnswer = 100_000,
+        MostProgress = 2_000,
     };
 
     public const string Greets = """echo '{"protocol":1,"host":"0"}'; """;

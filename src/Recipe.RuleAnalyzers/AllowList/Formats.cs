@@ -22,7 +22,7 @@ internal static class Formats
                 yield return new Violation(Violation.Format, node.Span, $"A column of this width is not allowed in a rule: a message is one short sentence. Use at most {WidestColumn}.");
                 break;
             case InvocationExpressionSyntax { ArgumentList.Arguments: { Count: > 0 } arguments } call
-                when model.GetSymbolInfo(call).Symbol is IMethodSymbol { Name: "ToString" } method && method.Parameters.Length > 0 && method.Parameters[0].Type.SpecialType == SpecialType.System_String:
+                when IsToString(call.Expression) && model.GetSymbolInfo(call).Symbol is IMethodSymbol { Name: "ToString" } method && method.Parameters.Length > 0 && method.Parameters[0].Type.SpecialType == SpecialType.System_String:
                 var format = arguments.FirstOrDefault(argument => argument.NameColon?.Name.Identifier.ValueText == method.Parameters[0].Name) ?? arguments[0];
                 if (model.GetConstantValue(format.Expression) is not { HasValue: true, Value: null or string } constant || (constant.Value is string text && !Plain.IsMatch(text)))
                 {
@@ -37,6 +37,14 @@ internal static class Formats
                 break;
         }
     }
+
+    private static bool IsToString(ExpressionSyntax called) => called switch
+    {
+        MemberAccessExpressionSyntax access => access.Name.Identifier.ValueText == "ToString",
+        MemberBindingExpressionSyntax access => access.Name.Identifier.ValueText == "ToString",
+        SimpleNameSyntax name => name.Identifier.ValueText == "ToString",
+        _ => false,
+    };
 
     private static Violation Make(SyntaxNode node) =>
         new(Violation.Format, node.Span, "This format is not allowed in a rule: a format must be written out and short, so that no message grows without bound. Write one like `0.0` or `F1`.");

@@ -11,6 +11,8 @@ namespace Recipe.RuleAnalyzers.AllowList;
 /// </summary>
 internal static class RuleGate
 {
+    private static readonly HashSet<string> Reserved = ["Recipe", "System", "UnitsNet", "Microsoft"];
+
     /// <summary>What the file may not do, in order, one for each name on a line.</summary>
     /// <param name="model">The meaning of the file.</param>
     /// <param name="stop">Ends the work.</param>
@@ -53,23 +55,24 @@ internal static class RuleGate
     {
         if (node is ExpressionSyntax expression)
         {
-            // A method group says nothing by its type, and the name in a declaration of a namespace has none.
             var info = model.GetTypeInfo(expression);
-            foreach (var violation in gate.Type(info.Type, node).Concat(gate.Type(info.ConvertedType, node)))
+            foreach (var violation in gate.Type(info.Type, node))
             {
                 yield return violation;
             }
 
-            if (model.GetConversion(expression).MethodSymbol is { } conversion)
+            // A conversion that calls something makes another type of it.
+            if (!SymbolEqualityComparer.Default.Equals(info.Type, info.ConvertedType))
             {
-                foreach (var violation in gate.Member(conversion, node, writes: false))
+                var conversion = model.GetConversion(expression).MethodSymbol;
+                foreach (var violation in gate.Type(info.ConvertedType, node).Concat(gate.Symbol(conversion, node, writes: false)))
                 {
                     yield return violation;
                 }
             }
         }
 
-        if (node is ExpressionSyntax or ConstructorInitializerSyntax or PrimaryConstructorBaseTypeSyntax or SelectOrGroupClauseSyntax or OrderingSyntax or PatternSyntax)
+        if (MayMean(node))
         {
             foreach (var violation in gate.Symbol(model.GetSymbolInfo(node).Symbol, node, IsWritten(node)))
             {
@@ -90,6 +93,14 @@ internal static class RuleGate
             yield return violation;
         }
     }
+
+    // What a call and an access mean, the name in them means too; a call of a function's value calls what the type of the value allows.
+    private static bool MayMean(SyntaxNode node) => node switch
+    {
+        InvocationExpressionSyntax or MemberAccessExpressionSyntax or LiteralExpressionSyntax or ParenthesizedExpressionSyntax => false,
+        ExpressionSyntax or ConstructorInitializerSyntax or PrimaryConstructorBaseTypeSyntax or SelectOrGroupClauseSyntax or OrderingSyntax or PatternSyntax => true,
+        _ => false,
+    };
 
     /// <summary>Members that the compiler calls although nobody wrote their name.</summary>
     private static IEnumerable<ISymbol?> Implied(SyntaxNode node, SemanticModel model)
@@ -175,6 +186,12 @@ internal static class RuleGate
         switch (node)
         {
             case BaseTypeDeclarationSyntax declared when model.GetDeclaredSymbol(declared) is INamedTypeSymbol type:
+                // A type of the same name as one of ours would take its place, also that of the counter of steps.
+                if (type.ContainingType is null && Reserved.Contains(FirstName(type)))
+                {
+                    yield return new Violation(Violation.Name, declared.Identifier.Span, $"A type in `{FirstName(type)}` is not allowed in a rule: it could take the place of one that is not the rule's own. Use another namespace, or none.");
+                }
+
                 if (type.BaseType is { SpecialType: SpecialType.None } parent && !SymbolGate.IsOwn(parent, model.Compilation.Assembly) && SymbolNames.Of(parent) != "Recipe.RuleApi.HouseRule")
                 {
                     yield return new Violation(Violation.Name, declared.Identifier.Span, $"A class that derives from `{parent.Name}` is not allowed in a rule: a rule derives from `HouseRule`, and its helpers from nothing.");
@@ -185,6 +202,17 @@ internal static class RuleGate
                 yield return new Violation(Violation.Construct, made.Type.Span, "`new` of a type parameter is not allowed in a rule: a rule does not make objects by their type. Hand in a function that makes one.");
                 break;
         }
+    }
+
+    private static string FirstName(INamedTypeSymbol type)
+    {
+        ISymbol first = type;
+        for (var space = type.ContainingNamespace; space is { IsGlobalNamespace: false }; space = space.ContainingNamespace)
+        {
+            first = space;
+        }
+
+        return first.Name;
     }
 
     private static bool IsWritten(SyntaxNode node)

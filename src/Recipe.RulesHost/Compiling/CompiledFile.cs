@@ -12,6 +12,8 @@ internal sealed record RuleClass(string Type, int Start, int End);
 /// <summary>A file of rules as the compiler left it: an assembly, or why there is none.</summary>
 internal sealed record CompiledFile(byte[]? Image, ImmutableArray<RuleClass> Classes, ImmutableArray<RuleDiagnostic> Diagnostics)
 {
+    private const int MostDiagnostics = 50;
+
     /// <summary>A file that cannot be used.</summary>
-    public static CompiledFile Refused(params IEnumerable<RuleDiagnostic> diagnostics) => new(null, [], [.. diagnostics]);
+    public static CompiledFile Refused(params IEnumerable<RuleDiagnostic> diagnostics) => new(null, [], [.. diagnostics.Take(MostDiagnostics)]);
 }

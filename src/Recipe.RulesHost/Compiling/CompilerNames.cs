@@ -23,7 +23,6 @@ internal static class CompilerNames
         System.RuntimeFieldHandle:
         System.Environment: CurrentManagedThreadId
         System.NotSupportedException: .ctor()
-        System.NotImplementedException: .ctor()
         System.IDisposable: Dispose
         System.MemoryExtensions: AsSpan
         System.Span`1: .ctor Item Slice CopyTo Length op_Implicit

@@ -13,8 +13,6 @@ namespace Recipe.RulesHost.Compiling;
 /// </summary>
 internal static class RuleCompiler
 {
-    private const int MostDiagnostics = 50;
-
     // One version behind the newest: what is new in a language is new in ways around a list, too.
     private static readonly CSharpParseOptions Parsing = new(LanguageVersion.CSharp13, DocumentationMode.None);
 
@@ -49,16 +47,11 @@ internal static class RuleCompiler
         }
     }
 
-    /// <summary>The meaning of a file, and everything that is wrong with it, in order.</summary>
-    internal static (SemanticModel Model, IEnumerable<RuleDiagnostic> Found) Read(RuleSource file, SyntaxTree tree)
+    /// <summary>Everything that is wrong with a file, in order.</summary>
+    internal static IEnumerable<RuleDiagnostic> Read(RuleSource file, SyntaxTree tree)
     {
         var source = ForAuthors.AddSyntaxTrees(tree);
-        var errors = source.GetDiagnostics().Where(one => one.Severity == DiagnosticSeverity.Error).Select(one => Diagnostic(file, one)).ToList();
-        var model = source.GetSemanticModel(tree);
-
-        // Also beside errors: the name of a file class is refused with a reason, and not only as a name that is not found.
-        var violations = RuleGate.Examine(model, default).Select(one => new RuleDiagnostic(file.Name, one.Span.Start, one.Span.End, one.Code, one.Message));
-        return (model, errors.Concat(violations).OrderBy(one => one.Start));
+        return InOrder(Errors(file, source), Violations(file, source.GetSemanticModel(tree)));
     }
 
     /// <summary>The tree of a text.</summary>
@@ -72,17 +65,20 @@ internal static class RuleCompiler
             return CompiledFile.Refused(limit);
         }
 
-        var (model, all) = Read(file, tree);
-        var found = all.Take(MostDiagnostics).ToList();
-        if (found.Count > 0)
+        // The errors are asked for only when there are some: finding them means to work out every expression once more. Also beside
+        // errors the list has its say, for it gives a reason where the compiler only misses a name.
+        var source = ForAuthors.AddSyntaxTrees(tree);
+        var model = source.GetSemanticModel(tree);
+        var violations = Violations(file, model);
+        if (violations.Count > 0 || tree.GetDiagnostics().Any(one => one.Severity == DiagnosticSeverity.Error))
         {
-            return CompiledFile.Refused(found);
+            return CompiledFile.Refused(InOrder(Errors(file, source), violations));
         }
 
         var (classes, refused) = Classes(file, model);
         if (refused.Count > 0)
         {
-            return CompiledFile.Refused(refused);
+            return CompiledFile.Refused(InOrder(Errors(file, source), refused));
         }
 
         var counted = CSharpSyntaxTree.Create((CSharpSyntaxNode)new StepRewriter(model).Visit(tree.GetRoot()), Parsing);
@@ -91,12 +87,14 @@ internal static class RuleCompiler
         if (!emitted.Success)
         {
             var error = emitted.Diagnostics.First(one => one.Severity == DiagnosticSeverity.Error);
-            return CompiledFile.Refused(new RuleDiagnostic(file.Name, 0, 0, "RULE011", $"The file compiles, but not with the counter that stops endless loops: {error.GetMessage(null)}. Write the expression in more and simpler steps."));
+            return Errors(file, source) is { Count: > 0 } errors
+                ? CompiledFile.Refused(InOrder(errors, []))
+                : CompiledFile.Refused(new RuleDiagnostic(file.Name, 0, 0, "RULE011", $"The file compiles, but not with the counter that stops endless loops: {error.GetMessage(null)}. Write the expression in more and simpler steps."));
         }
 
         var bytes = image.ToArray();
         return AssemblyGate.Examine(bytes).ToList() is { Count: > 0 } names
-            ? CompiledFile.Refused(names.Take(MostDiagnostics).Select(name => new RuleDiagnostic(file.Name, 0, 0, Violation.Name, $"The compiler uses `{name}` for something in this file, which is not allowed in a rule. Write the expression in more and simpler steps.")))
+            ? CompiledFile.Refused(names.Select(name => new RuleDiagnostic(file.Name, 0, 0, Violation.Name, $"The compiler uses `{name}` for something in this file, which is not allowed in a rule. Write the expression in more and simpler steps.")))
             : new CompiledFile(bytes, classes, []);
     }
 
@@ -142,6 +140,14 @@ internal static class RuleCompiler
 
         return false;
     }
+
+    private static List<RuleDiagnostic> Errors(RuleSource file, CSharpCompilation source) =>
+        [.. source.GetDiagnostics().Where(one => one.Severity == DiagnosticSeverity.Error).Select(one => Diagnostic(file, one))];
+
+    private static List<RuleDiagnostic> Violations(RuleSource file, SemanticModel model) =>
+        [.. RuleGate.Examine(model, default).Select(one => new RuleDiagnostic(file.Name, one.Span.Start, one.Span.End, one.Code, one.Message))];
+
+    private static IEnumerable<RuleDiagnostic> InOrder(List<RuleDiagnostic> some, List<RuleDiagnostic> others) => some.Concat(others).OrderBy(one => one.Start);
 
     private static RuleDiagnostic Diagnostic(RuleSource file, Diagnostic one)
     {
