@@ -161,7 +161,7 @@ public sealed class Workspace
     private SyntaxTree? SettingsTreeFor(SyntaxTree tree) => SettingsNames(PathNames.FolderOf(tree.Source.Name)).Select(TreeOf).FirstOrDefault(found => found is not null);
 
     /// <summary>All checks of the program, then the rules of the house; of two with one name the first counts.</summary>
-    private static IReadOnlyList<Check> HouseChecks(IReadOnlyList<HouseRule> rules, IReadOnlyList<CodedRuleCheck> coded) => rules.Count + coded.Count == 0
+    private static ImmutableArray<Check> HouseChecks(IReadOnlyList<HouseRule> rules, List<CodedRuleCheck> coded) => rules.Count + coded.Count == 0
         ? CheckCatalogue.All
         : [
             .. CheckCatalogue.All,

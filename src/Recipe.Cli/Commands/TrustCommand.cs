@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Commands;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Recipe.Checks;
 using Recipe.Model;
 using Recipe.Planning;
@@ -151,10 +152,9 @@ internal sealed class CodedRun
         foreach (var diagnostic in diagnostics)
         {
             var at = PlaceOf(diagnostic);
-            _notes.Add(new CodedRuleNote(
-                CodedRuleTrouble.Faulty,
-                WhereOf(diagnostic.File),
-                $"{diagnostic.File}{(at is null ? "" : $", line {at.Value.Start.Line + 1}")}: {diagnostic.Message.TrimEnd('.')} ({diagnostic.Code})") { At = at });
+            var line = at is { } place ? string.Create(CultureInfo.InvariantCulture, $", line {place.Start.Line + 1}") : "";
+            var said = $"{diagnostic.File}{line}: {diagnostic.Message.TrimEnd('.')} ({diagnostic.Code})";
+            _notes.Add(new CodedRuleNote(CodedRuleTrouble.Faulty, WhereOf(diagnostic.File), said) { At = at });
         }
 
         foreach (var problem in problems)

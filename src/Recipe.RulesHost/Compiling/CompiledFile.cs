@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Compiling;
 

@@ -3,7 +3,6 @@ using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Recipe.RuleAnalyzers.AllowList;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Compiling;
 

@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Runtime.ExceptionServices;
 using Recipe.RuleApi;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Running;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.Loader;
 using Recipe.RuleApi;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Running;
 

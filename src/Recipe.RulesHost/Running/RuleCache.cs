@@ -4,7 +4,6 @@ using System.Text;
 using System.Text.Json;
 using Recipe.RuleApi;
 using Recipe.RulesHost.Compiling;
-using Recipe.RulesProcess;
 using Recipe.RulesProcess.Protocol;
 
 namespace Recipe.RulesHost.Running;

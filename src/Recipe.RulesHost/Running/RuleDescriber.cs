@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Recipe.RuleApi;
 using Recipe.RulesHost.Compiling;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Running;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.RuleApi;
-using Recipe.RulesProcess;
 using Recipe.RulesProcess.Protocol;
 
 namespace Recipe.RulesHost.Running;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Recipe.RulesHost.Compiling;
-using Recipe.RulesProcess;
 using Recipe.RulesProcess.Protocol;
 
 namespace Recipe.RulesHost.Running;
