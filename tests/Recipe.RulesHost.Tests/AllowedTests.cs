@@ -1,5 +1,4 @@
 using Recipe.RulesHost.Tests.Cases;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Tests;
 

@@ -1,4 +1,3 @@
-using Recipe.RulesProcess;
 using Process = Recipe.RulesProcess.RulesProcess;
 
 namespace Recipe.RulesHost.Tests;

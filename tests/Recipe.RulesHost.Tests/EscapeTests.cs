@@ -1,6 +1,5 @@
 using Recipe.RulesHost.Compiling;
 using Recipe.RulesHost.Tests.Cases;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Tests;
 

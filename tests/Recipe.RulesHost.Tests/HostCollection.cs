@@ -1,5 +1,4 @@
 using Recipe.RulesHost.Running;
-using Recipe.RulesProcess;
 using Recipe.RulesProcess.Protocol;
 
 namespace Recipe.RulesHost.Tests;

@@ -1,5 +1,4 @@
 using Recipe.RuleApi;
-using Recipe.RulesProcess;
 using Process = Recipe.RulesProcess.RulesProcess;
 
 namespace Recipe.RulesHost.Tests;

@@ -50,9 +50,17 @@ public sealed class WholeProgramTests(RealHostTests.Shared shared) : IClassFixtu
     {
         var views = new Dictionary<string, Type>
         {
-            ["part"] = typeof(PartFacts), ["ply"] = typeof(PlyFacts), ["core"] = typeof(CoreFacts), ["insert"] = typeof(InsertFacts), ["coat"] = typeof(CoatFacts),
-            ["release"] = typeof(ReleaseFacts), ["pot"] = typeof(PotFacts), ["bag-layer"] = typeof(BagLayerFacts), ["cure-step"] = typeof(CureStepFacts),
-            ["finish-step"] = typeof(FinishStepFacts), ["load"] = typeof(LoadFacts),
+            ["part"] = typeof(PartFacts),
+            ["ply"] = typeof(PlyFacts),
+            ["core"] = typeof(CoreFacts),
+            ["insert"] = typeof(InsertFacts),
+            ["coat"] = typeof(CoatFacts),
+            ["release"] = typeof(ReleaseFacts),
+            ["pot"] = typeof(PotFacts),
+            ["bag-layer"] = typeof(BagLayerFacts),
+            ["cure-step"] = typeof(CureStepFacts),
+            ["finish-step"] = typeof(FinishStepFacts),
+            ["load"] = typeof(LoadFacts),
         };
         foreach (var group in FactTable.Elements.Prepend(FactTable.Part))
         {

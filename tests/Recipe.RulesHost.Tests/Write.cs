@@ -1,5 +1,4 @@
 using Recipe.RulesHost.Compiling;
-using Recipe.RulesProcess;
 
 namespace Recipe.RulesHost.Tests;
 
