@@ -26,7 +26,7 @@ public sealed class Workspace
     private readonly UseScope _uses;
     private readonly ParsedTexts _parsed;
     private readonly KeptParts _parts;
-    private readonly ConcurrentDictionary<string, Lazy<RecipeModel?>> _settings = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<BoundFile?>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ShapeFile?>> _shapes = new(StringComparer.Ordinal);
@@ -93,11 +93,13 @@ public sealed class Workspace
         var bound = Binder.Bind(tree, _book, _uses);
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
         var builds = BuildsOf(bound);
-        var restsOn = RestsOn(tree, !builds.IsEmpty);
-        var settings = SettingsFor(tree);
-        var codedFiles = CodedFor(tree);
-        var coded = new CodedRun(codedFiles, codedFiles.IsEmpty ? null : _files.Rules);
-        var checks = HouseChecks([.. bound.Model.Rules, .. RulesFor(tree)], coded.Checks);
+        var shop = SettingsFor(tree);
+        var settings = shop?.Model.Settings ?? [];
+        var codedFiles = CodedFor(tree, shop);
+        var restsOn = RestsOn(tree, !builds.IsEmpty, codedFiles);
+        HouseRule[] houseRules = [.. bound.Model.Rules, .. shop?.Model.Rules ?? []];
+        var coded = new CodedRun(codedFiles, codedFiles.IsEmpty ? null : _files.Rules, houseRules.Select(rule => rule.Name));
+        var checks = HouseChecks(houseRules, coded.Checks);
         var examiner = new Examiner(bound.Model, _today, checks, findings.ToArray(), settings);
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
@@ -151,17 +153,15 @@ public sealed class Workspace
     }
 
     /// <summary>The files of rules in C# that count for a text: those it uses, then those of the nearest settings file.</summary>
-    private ImmutableArray<CodedFile> CodedFor(SyntaxTree tree) =>
+    private ImmutableArray<CodedFile> CodedFor(SyntaxTree tree, BoundFile? settings) =>
     [
         .. CodedFile.UsedBy(tree, _files)
-            .Concat(PathNames.FileName(tree.Source.Name) == SettingsFile ? [] : SettingsTreeFor(tree) is { } settings ? CodedFile.UsedBy(settings, _files) : [])
+            .Concat(settings is null ? [] : CodedFile.UsedBy(settings.Tree, _files))
             .DistinctBy(file => file.Name, StringComparer.Ordinal),
     ];
 
-    private SyntaxTree? SettingsTreeFor(SyntaxTree tree) => SettingsNames(PathNames.FolderOf(tree.Source.Name)).Select(TreeOf).FirstOrDefault(found => found is not null);
-
     /// <summary>All checks of the program, then the rules of the house; of two with one name the first counts.</summary>
-    private static ImmutableArray<Check> HouseChecks(IReadOnlyList<HouseRule> rules, List<CodedRuleCheck> coded) => rules.Count + coded.Count == 0
+    private static ImmutableArray<Check> HouseChecks(HouseRule[] rules, List<CodedRuleCheck> coded) => rules.Length + coded.Count == 0
         ? CheckCatalogue.All
         : [
             .. CheckCatalogue.All,
@@ -181,22 +181,17 @@ public sealed class Workspace
 
     private static bool HoldsBuilds(SyntaxTree tree) => tree.Root.Statements.OfType<EntrySyntax>().Any(entry => entry.Head.Text == "build");
 
-    /// <summary>What the nearest settings file says: that of the file's folder, or of the first folder above it that has one.</summary>
-    private ImmutableArray<SeveritySetting> SettingsFor(SyntaxTree tree) => NearestFor(tree)?.Settings ?? [];
-
-    /// <summary>The rules of the house that it declares or uses.</summary>
-    private ImmutableArray<HouseRule> RulesFor(SyntaxTree tree) => NearestFor(tree)?.Rules ?? [];
-
-    private RecipeModel? NearestFor(SyntaxTree tree)
+    /// <summary>The nearest settings file: that of the file's folder, or of the first folder above it that has one; null for settings themselves.</summary>
+    private BoundFile? SettingsFor(SyntaxTree tree)
     {
         var name = tree.Source.Name;
         return PathNames.FileName(name) == SettingsFile
             ? null
-            : _settings.GetOrAdd(PathNames.FolderOf(name), folder => new Lazy<RecipeModel?>(() => Nearest(folder))).Value;
+            : _settings.GetOrAdd(PathNames.FolderOf(name), folder => new Lazy<BoundFile?>(() => Nearest(folder))).Value;
     }
 
-    private RecipeModel? Nearest(string folder) =>
-        SettingsNames(folder).Select(TreeOf).FirstOrDefault(tree => tree is not null) is { } settings ? Binder.Bind(settings, _book, _uses).Model : null;
+    private BoundFile? Nearest(string folder) =>
+        SettingsNames(folder).Select(TreeOf).FirstOrDefault(tree => tree is not null) is { } settings ? Binder.Bind(settings, _book, _uses) : null;
 
     /// <summary>Where settings are looked for, nearest first.</summary>
     private IEnumerable<string> SettingsNames(string folder)
@@ -230,7 +225,7 @@ public sealed class Workspace
         .Select(name => new TextUsed(name, ShapesUsed.DigestOf(ShapeOf(name)), IsShape: true));
 
     /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
-    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, bool withRecordsBeside)
+    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, bool withRecordsBeside, IEnumerable<CodedFile> coded)
     {
         var names = UsedBy(root);
         if (withRecordsBeside)
@@ -266,7 +261,7 @@ public sealed class Workspace
         [
             .. names.Select(pair => new TextUsed(pair.Key, pair.Value?.Source.Text)),
             .. ShapesIn(names.Values.OfType<SyntaxTree>()),
-            .. CodedFor(root).Select(file => new TextUsed(file.Name, file.Text)),
+            .. coded.Select(file => new TextUsed(file.Name, file.Text)),
         ];
     }
 

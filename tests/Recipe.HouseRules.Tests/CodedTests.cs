@@ -123,6 +123,27 @@ public class CodedTests
     }
 
     [Fact]
+    public void A_rule_of_the_language_goes_before_one_of_the_same_name()
+    {
+        _files.Texts["tray.recipe"] = "use \"heavy.rule.cs\"\nrule heavy { title \"Ours\"\n must mass at-most 1 g }\n" + Bench.Tray;
+        var file = _files.Compile("tray.recipe");
+        Assert.Equal("Ours", Assert.Single(file.HouseRules).Title);
+        Assert.Equal("Ours", Assert.Single(file.Findings, f => f.Descriptor.IsHouseRule).Descriptor.Title);
+        Assert.Contains(file.Findings, f => f.Descriptor.Code == "RC9206" && f.Message.Contains("another rule", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_rule_that_is_stopped_on_its_own_example_is_not_said_to_find_nothing()
+    {
+        _files.Texts["tray.recipe"] = "use \"heavy.rule.cs\"\n";
+        _runner.Rule = _runner.Rule with { BadExample = "part p { plies { body glass-twill-280 0/90 } }" };
+        _runner.Problems = [new RuleProblem(RuleProblemKind.RuleStopped, "heavy.rule.cs", "heavy", 0, "rule heavy ran longer than 2 s and was stopped.")];
+        var found = _files.Compile("tray.recipe").Findings;
+        Assert.Contains("cannot tell", Assert.Single(found, f => f.Descriptor.Code == "RC9202").Message, StringComparison.Ordinal);
+        Assert.Single(found, f => f.Descriptor.Code == "RC9207");
+    }
+
+    [Fact]
     public void A_file_that_is_changed_is_asked_again()
     {
         var live = new LiveWorkspace(_files);

@@ -33,6 +33,16 @@ public class ProgramTests
     }
 
     [Fact]
+    public void Two_used_files_with_a_rule_of_one_name_are_told()
+    {
+        Write("a.recipe", Rule);
+        Write("b.recipe", Rule);
+        Write("tray.recipe", "use \"a.recipe\"\nuse \"b.recipe\"\n" + Bench.Tray);
+        Assert.Contains(_files.Compile("tray.recipe").Findings, f => f.Descriptor.Name == "duplicate-name");
+        Assert.Single(_files.Compile("tray.recipe").HouseRules);
+    }
+
+    [Fact]
     public void A_rule_has_severity_waivers_and_settings_like_all_findings()
     {
         Write("tray.recipe", Rule.Replace("SEVERITY", "severity error", StringComparison.Ordinal) + Bench.Tray);

@@ -25,7 +25,8 @@ internal sealed class CodedRun
     /// <summary>Finds out which rules there are.</summary>
     /// <param name="files">The files of rules; with none, nothing is asked.</param>
     /// <param name="runner">Runs them; null where nobody can.</param>
-    public CodedRun(ImmutableArray<CodedFile> files, IRuleRunner? runner)
+    /// <param name="taken">Names of rules in the language that count for the text too: of two with one name they count.</param>
+    public CodedRun(ImmutableArray<CodedFile> files, IRuleRunner? runner, IEnumerable<string> taken)
     {
         (_files, _runner) = (files, runner);
         var sources = ImmutableArray.CreateBuilder<RuleSource>();
@@ -49,11 +50,16 @@ internal sealed class CodedRun
 
         var set = runner!.Describe(_sources);
         Note(set.Diagnostics, set.Problems);
+        var names = taken.ToHashSet(StringComparer.Ordinal);
         foreach (var rule in set.Rules)
         {
-            if (FindingDescriptor.IsName(rule.Name))
+            if (FindingDescriptor.IsName(rule.Name) && names.Add(rule.Name))
             {
                 Checks.Add(new CodedRuleCheck(rule));
+            }
+            else if (FindingDescriptor.IsName(rule.Name))
+            {
+                _notes.Add(new CodedRuleNote(CodedRuleTrouble.Faulty, WhereOf(rule.File), $"another rule is called {rule.Name} too; that of {rule.File} is not applied"));
             }
             else
             {
@@ -103,6 +109,7 @@ internal sealed class CodedRun
         var answers = plans.Any(some => some.Length > 0)
             ? _runner!.Examine(_sources, [.. plans.SelectMany(some => some).Select(plan => FactSheets.Of(RuleCheck.FactsOf(plan)))])
             : null;
+        Note([], answers?.Problems ?? []);
         var first = 0;
         var judged = new List<(CodedRuleCheck Check, JudgedExample Example)>();
         for (var i = 0; i < examples.Length; i++)
@@ -139,6 +146,11 @@ internal sealed class CodedRun
         if (answers.Findings.FirstOrDefault(finding => Is(finding.File, finding.Rule) && finding.Part >= first && finding.Part < first + count) is { } found)
         {
             return new JudgedExample(example, true, found.Message.TrimEnd('.'));
+        }
+
+        if (answers.Problems.FirstOrDefault(problem => problem.File is null || (problem.File == check.Rule.File && (problem.Rule ?? check.Rule.Name) == check.Rule.Name)) is { } problem)
+        {
+            return new JudgedExample(example, null, $"an answer: {Lower(problem.Message.TrimEnd('.'))}");
         }
 
         var missing = answers.NotChecked.FirstOrDefault(note => Is(note.File, note.Rule) && note.Part >= first && note.Part < first + count)?.Missing;

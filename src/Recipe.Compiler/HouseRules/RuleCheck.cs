@@ -18,7 +18,6 @@ internal sealed class RuleCheck(HouseRule rule) : Check
     /// <inheritdoc/>
     public override bool CanBeAccepted => rule.CanBeAccepted;
 
-    // What a shop rules is its own to soften in its own settings; only `acceptable no` is not.
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {

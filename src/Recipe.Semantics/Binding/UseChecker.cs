@@ -24,6 +24,7 @@ internal static class UseChecker
         CheckNames(file, context, static i => i.Moulds);
         CheckNames(file, context, static i => i.Parts);
         CheckNames(file, context, static i => i.Lets);
+        CheckNames(file, context, static i => i.Rules);
     }
 
     /// <summary>The files on the way from a used file back to the file itself; empty for a file that uses itself, null when there is no way.</summary>

@@ -35,7 +35,7 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
     // Rules in C# are run by another process. What keeps them from it is here told by the name of their file.
     private static IEnumerable<CodedRuleNote> Coded(SyntaxTree tree)
     {
-        foreach (var path in tree.Root.Statements.OfType<EntrySyntax>().Where(entry => entry.Head.Text == "use").SelectMany(entry => entry.Values.OfType<TextSyntax>()))
+        foreach (var path in tree.Root.Statements.OfType<EntrySyntax>().Where(entry => entry.Head.Text == "use").SelectMany(entry => entry.Values.OfType<TextSyntax>()).Where(path => path.Text.EndsWith(".rule.cs", StringComparison.Ordinal)))
         {
             var where = new SourceSpan(tree.Source, path.Span);
             yield return Path.GetFileName(path.Text) switch

@@ -12,7 +12,7 @@ internal sealed record RuleScope(ImmutableArray<FactGroup> Groups, IReadOnlyList
     /// <summary>Most things inside each other: the work of a rule grows with the power of it.</summary>
     public const int Deepest = 4;
 
-    /// <summary>Whether nothing stands round the part.</summary>
+    /// <summary>Whether nothing more may stand inside.</summary>
     public bool IsDeepest => Groups.Length >= Deepest;
 
     /// <summary>The same inside a thing of a kind.</summary>
