@@ -101,7 +101,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
             stopped.Add(problem!);
             if (problem is { File: { } file } && stopped.Count <= options.MostRestarts)
             {
-                request = problem.Rule is { } rule ? request with { Skip = request.Skip.Add((file, rule)) } : request with { SkipFiles = request.SkipFiles.Add(file) };
+                request = problem.Rule is { } rule ? request with { Skip = request.Skip.Add(new SkippedRule(file, rule)) } : request with { SkipFiles = request.SkipFiles.Add(file) };
                 continue;
             }
 

@@ -7,11 +7,15 @@ namespace Recipe.RulesHost.Running;
 /// <summary>The rules of one file, ready to run.</summary>
 internal sealed class LoadedRules
 {
-    private LoadedRules(ImmutableArray<Type> types, ImmutableArray<RuleDescription> descriptions)
+    private LoadedRules(string file, ImmutableArray<Type> types, ImmutableArray<RuleDescription> descriptions)
     {
+        File = file;
         Types = types;
         Descriptions = descriptions;
     }
+
+    /// <summary>The file.</summary>
+    public string File { get; }
 
     /// <summary>The classes, in the order of the file.</summary>
     public ImmutableArray<Type> Types { get; }
@@ -29,7 +33,11 @@ internal sealed class LoadedRules
     }
 
     /// <summary>Rules whose descriptions are known.</summary>
-    public static LoadedRules Of(ImmutableArray<Type> types, ImmutableArray<RuleDescription> descriptions) => new(types, descriptions);
+    public static LoadedRules Of(string file, ImmutableArray<Type> types, ImmutableArray<RuleDescription> descriptions) =>
+        new(file, types, [.. descriptions.Select(rule => rule with { File = file })]);
+
+    /// <summary>The same rules when the same text is another file.</summary>
+    public LoadedRules In(string file) => file == File ? this : Of(file, Types, Descriptions);
 
     /// <summary>A new instance of a rule.</summary>
     public static HouseRule Make(Type type) => (HouseRule)Activator.CreateInstance(type)!;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
+using System.IO.Hashing;
 using System.Text;
 using System.Text.Json;
 using Recipe.RuleApi;
@@ -14,20 +14,20 @@ namespace Recipe.RulesHost.Running;
 /// </summary>
 internal sealed class RuleCache(string? folder)
 {
-    private const int Digest = 32;
+    private const int Digest = 16;
     private const int MostFiles = 200;
 
     /// <summary>Everything but the source that a compiled rule depends on.</summary>
     public static string Basis { get; } = string.Join(
         ';',
         [
-            "1",
+            "2",
             .. new[] { typeof(RuleCache), typeof(HouseRule), typeof(UnitsNet.Mass), typeof(RuleSource) }.Select(type => type.Module.ModuleVersionId.ToString()),
             .. typeof(RuleCache).Assembly.GetReferencedAssemblies().Select(name => name.FullName).Order(StringComparer.Ordinal),
         ]);
 
     /// <summary>The key of a text.</summary>
-    public static string Key(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{Basis}\n{text}")));
+    public static string Key(string text) => Convert.ToHexStringLower(XxHash128.Hash(Encoding.UTF8.GetBytes($"{Basis}\n{text}")));
 
     /// <summary>Loads rules, or null when they are not there or not whole.</summary>
     public LoadedRules? Find(string key, string file)
@@ -40,7 +40,7 @@ internal sealed class RuleCache(string? folder)
         try
         {
             var bytes = File.ReadAllBytes(PathOf(key));
-            if (bytes.Length < Digest + 4 || !SHA256.HashData(bytes.AsSpan(Digest)).AsSpan().SequenceEqual(bytes.AsSpan(0, Digest)))
+            if (bytes.Length < Digest + 4 || !XxHash128.Hash(bytes.AsSpan(Digest)).AsSpan().SequenceEqual(bytes.AsSpan(0, Digest)))
             {
                 File.Delete(PathOf(key));
                 return null;
@@ -72,7 +72,7 @@ internal sealed class RuleCache(string? folder)
         {
             Directory.CreateDirectory(folder);
             var part = PathOf(key) + "." + Guid.NewGuid().ToString("N") + ".part";
-            File.WriteAllBytes(part, [.. SHA256.HashData(rest), .. rest]);
+            File.WriteAllBytes(part, [.. XxHash128.Hash(rest), .. rest]);
             File.Move(part, PathOf(key), overwrite: true);
             Thin();
         }
@@ -87,11 +87,11 @@ internal sealed class RuleCache(string? folder)
         var length = BitConverter.ToInt32(bytes, Digest);
         var image = bytes[(Digest + 4 + length)..];
         using var document = Wire.Parse(bytes.AsMemory(Digest + 4, length));
-        var descriptions = DescriptionWire.ReadAll(document.RootElement).Select(rule => rule with { File = file }).ToImmutableArray();
-        var types = Wire.List(document.RootElement, "types").Select(type => type.GetString()!).ToList();
-        return AssemblyGate.Examine(image).Any() || types.Count != descriptions.Length
+        var descriptions = DescriptionWire.ReadAll(document.RootElement);
+        var types = Wire.ReadList(document.RootElement, "types", type => type.GetString() ?? "");
+        return types.Length != descriptions.Length
             ? throw new BadImageFormatException("not compiled rules")
-            : LoadedRules.Of(LoadedRules.Load(image, types), descriptions);
+            : LoadedRules.Of(file, LoadedRules.Load(image, types), descriptions);
     }
 
     private void Thin()

@@ -11,25 +11,26 @@ internal static class RuleRunner
     public const int MostFindings = 5_000;
 
     /// <summary>Runs every rule on every part.</summary>
-    public static RuleRunAnswer Run(HostRequest request, ImmutableArray<(string File, LoadedRules Rules)> files, Action<HostProgress> report)
+    public static RuleRunAnswer Run(HostRequest request, ImmutableArray<LoadedRules> files, Action<HostProgress> report)
     {
         RuleRunAnswer? answer = null;
         Guarded.OnSmallStack(() => answer = RunAll(request, files, report));
         return answer!;
     }
 
-    private static RuleRunAnswer RunAll(HostRequest request, ImmutableArray<(string File, LoadedRules Rules)> files, Action<HostProgress> report)
+    private static RuleRunAnswer RunAll(HostRequest request, ImmutableArray<LoadedRules> files, Action<HostProgress> report)
     {
         var findings = ImmutableArray.CreateBuilder<RuleRunFinding>();
         var missing = ImmutableArray.CreateBuilder<RuleNotChecked>();
         var problems = ImmutableArray.CreateBuilder<RuleProblem>();
         var parts = (request.Parts ?? []).Select(sheet => new PartFacts(sheet)).ToList();
-        foreach (var (file, rules) in files)
+        foreach (var rules in files)
         {
+            var file = rules.File;
             for (var i = 0; i < rules.Types.Length; i++)
             {
                 var rule = rules.Descriptions[i];
-                for (var part = 0; part < parts.Count && !request.Skip.Contains((file, rule.Name)); part++)
+                for (var part = 0; part < parts.Count && !request.Skip.Contains(new SkippedRule(file, rule.Name)); part++)
                 {
                     report(new HostProgress(request.Id, file, rule.Name, part));
                     var (found, problem) = RunOne(rules.Types[i], parts[part]);
@@ -49,7 +50,7 @@ internal static class RuleRunner
             }
         }
 
-        return new RuleRunAnswer([.. files.SelectMany(one => one.Rules.Descriptions)], [], findings.ToImmutable(), missing.ToImmutable(), problems.ToImmutable());
+        return new RuleRunAnswer([.. files.SelectMany(one => one.Descriptions)], [], findings.ToImmutable(), missing.ToImmutable(), problems.ToImmutable());
     }
 
     private static (RuleReport Report, (RuleProblemKind Kind, string What)? Problem) RunOne(Type type, PartFacts part)

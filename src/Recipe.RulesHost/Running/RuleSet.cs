@@ -12,9 +12,9 @@ internal sealed class RuleSet(RuleCache cache)
     private readonly Dictionary<string, LoadedRules> _loaded = [];
 
     /// <summary>The rules of the files, and why files have none.</summary>
-    public (ImmutableArray<(string File, LoadedRules Rules)> Files, ImmutableArray<RuleDiagnostic> Diagnostics, ImmutableArray<string> Compiled) Load(HostRequest request, Action<HostProgress> report)
+    public (ImmutableArray<LoadedRules> Files, ImmutableArray<RuleDiagnostic> Diagnostics, ImmutableArray<string> Compiled) Load(HostRequest request, Action<HostProgress> report)
     {
-        var files = ImmutableArray.CreateBuilder<(string, LoadedRules)>();
+        var files = ImmutableArray.CreateBuilder<LoadedRules>();
         var diagnostics = ImmutableArray.CreateBuilder<RuleDiagnostic>();
         var compiled = ImmutableArray.CreateBuilder<string>();
         var names = new HashSet<string>();
@@ -39,7 +39,7 @@ internal sealed class RuleSet(RuleCache cache)
             diagnostics.AddRange(twice.Select(rule => new RuleDiagnostic(file.Name, rule.Start, rule.End, "RULE015", $"Another file has a rule with the name '{rule.Name}' too. Give one another name.")));
             if (twice.Count == 0)
             {
-                files.Add((file.Name, rules));
+                files.Add(rules);
             }
         }
 
@@ -50,7 +50,7 @@ internal sealed class RuleSet(RuleCache cache)
     {
         if (_loaded.TryGetValue(key, out var known))
         {
-            return known.Descriptions.All(rule => rule.File == file.Name) ? known : LoadedRules.Of(known.Types, [.. known.Descriptions.Select(rule => rule with { File = file.Name })]);
+            return known.In(file.Name);
         }
 
         return cache.Find(key, file.Name) is { } found ? Remember(key, found) : null;
@@ -75,7 +75,7 @@ internal sealed class RuleSet(RuleCache cache)
         }
 
         cache.Keep(key, image, compiled.Classes, descriptions);
-        return (Remember(key, LoadedRules.Of(types, descriptions)), []);
+        return (Remember(key, LoadedRules.Of(file.Name, types, descriptions)), []);
     }
 
     private LoadedRules Remember(string key, LoadedRules rules)

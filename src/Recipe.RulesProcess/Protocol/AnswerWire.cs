@@ -94,10 +94,10 @@ internal static class AnswerWire
 
         var run = new RuleRunAnswer(
             DescriptionWire.ReadAll(root),
-            [.. Wire.List(root, "diagnostics").Select(one => new RuleDiagnostic(Wire.Text(one, "file"), Wire.Whole(one, "start"), Wire.Whole(one, "end"), Wire.Text(one, "code"), Wire.Text(one, "message")))],
-            [.. Wire.List(root, "findings").Select(ReadFinding)],
-            [.. Wire.List(root, "notChecked").Select(one => new RuleNotChecked(Wire.Text(one, "file"), Wire.Text(one, "rule"), Wire.Whole(one, "part"), Wire.Text(one, "missing")))],
-            [.. Wire.List(root, "problems").Select(one => new RuleProblem((RuleProblemKind)Wire.Whole(one, "kind"), Wire.MaybeText(one, "file"), Wire.MaybeText(one, "rule"), Wire.MaybeWhole(one, "part"), Wire.Text(one, "message")))]);
+            Wire.ReadList(root, "diagnostics", one => new RuleDiagnostic(Wire.Text(one, "file"), Wire.Whole(one, "start"), Wire.Whole(one, "end"), Wire.Text(one, "code"), Wire.Text(one, "message"))),
+            Wire.ReadList(root, "findings", ReadFinding),
+            Wire.ReadList(root, "notChecked", one => new RuleNotChecked(Wire.Text(one, "file"), Wire.Text(one, "rule"), Wire.Whole(one, "part"), Wire.Text(one, "missing"))),
+            Wire.ReadList(root, "problems", one => new RuleProblem((RuleProblemKind)Wire.Whole(one, "kind"), Wire.MaybeText(one, "file"), Wire.MaybeText(one, "rule"), Wire.MaybeWhole(one, "part"), Wire.Text(one, "message"))));
         return (null, new HostAnswer(Wire.Whole(root, "answer"), run, Texts(root, "compiled"), Texts(root, "assemblies")));
     }
 
@@ -112,7 +112,7 @@ internal static class AnswerWire
             Wire.Text(one, "message"));
 
     private static System.Collections.Immutable.ImmutableArray<string> Texts(JsonElement root, string name) =>
-        [.. Wire.List(root, name).Select(one => one.GetString() ?? "")];
+        Wire.ReadList(root, name, one => one.GetString() ?? "");
 
     private static void WriteRule(Utf8JsonWriter json, string? file, string? rule, int? part)
     {

@@ -27,8 +27,7 @@ internal static class DescriptionWire
     /// <summary>Reads the list <c>rules</c>.</summary>
     /// <exception cref="JsonException">It is not there, or not one.</exception>
     public static ImmutableArray<RuleDescription> ReadAll(JsonElement root) =>
-    [
-        .. Wire.List(root, "rules").Select(one => new RuleDescription(
+        Wire.ReadList(root, "rules", one => new RuleDescription(
             Wire.Text(one, "file"),
             Wire.Whole(one, "start"),
             Wire.Whole(one, "end"),
@@ -40,8 +39,7 @@ internal static class DescriptionWire
             Severity(Wire.Whole(one, "severity")),
             Wire.Text(one, "exceptions"),
             Wire.Text(one, "bad"),
-            Wire.Text(one, "good"))),
-    ];
+            Wire.Text(one, "good")));
 
     /// <summary>A severity from its number.</summary>
     /// <exception cref="JsonException">There is no such severity.</exception>

@@ -45,7 +45,7 @@ internal static class FactWire
 
         foreach (var group in Object(element, "elements"))
         {
-            elements[group.Name] = [.. group.Value.EnumerateArray().Select(Read)];
+            elements[group.Name] = Wire.ReadList(group.Value, Read);
         }
 
         return new FactSheet(Wire.Text(element, "kind"), facts, elements);

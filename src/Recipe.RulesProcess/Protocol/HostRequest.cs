@@ -13,5 +13,5 @@ internal sealed record HostRequest(
     int Id,
     IReadOnlyList<RuleSource> Files,
     IReadOnlyList<FactSheet>? Parts,
-    ImmutableArray<(string File, string Rule)> Skip,
+    ImmutableArray<SkippedRule> Skip,
     ImmutableArray<string> SkipFiles);

@@ -29,10 +29,10 @@ internal static class RequestWire
 
         return new HostRequest(
             Wire.Whole(root, "id"),
-            [.. Wire.List(root, "files").Select(file => new RuleSource(Wire.Text(file, "name"), Wire.Text(file, "text")))],
-            root.TryGetProperty("parts", out _) ? [.. Wire.List(root, "parts").Select(FactWire.Read)] : null,
-            [.. Wire.List(root, "skip").Select(rule => (Wire.Text(rule, "file"), Wire.Text(rule, "rule")))],
-            [.. Wire.List(root, "skipFiles").Select(file => file.GetString() ?? "")]);
+            Wire.ReadList(root, "files", file => new RuleSource(Wire.Text(file, "name"), Wire.Text(file, "text"))),
+            root.TryGetProperty("parts", out _) ? Wire.ReadList(root, "parts", FactWire.Read) : null,
+            Wire.ReadList(root, "skip", rule => new SkippedRule(Wire.Text(rule, "file"), Wire.Text(rule, "rule"))),
+            Wire.ReadList(root, "skipFiles", file => file.GetString() ?? ""));
     }
 
     private static void WriteBody(Utf8JsonWriter json, HostRequest request)

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Immutable;
 using System.Text.Json;
 
 namespace Recipe.RulesProcess.Protocol;
@@ -52,10 +53,34 @@ internal static class Wire
     public static int? MaybeWhole(JsonElement element, string name) =>
         element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) ? number : null;
 
-    /// <summary>The elements of a list that must be there.</summary>
+    /// <summary>Reads a list that must be there.</summary>
     /// <exception cref="JsonException">It is not.</exception>
-    public static JsonElement.ArrayEnumerator List(JsonElement element, string name) =>
-        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Array ? value.EnumerateArray() : throw new JsonException($"'{name}' is missing");
+    public static ImmutableArray<T> ReadList<T>(JsonElement element, string name, Func<JsonElement, T> read)
+        where T : class =>
+        element.TryGetProperty(name, out var value) ? ReadList(value, read) : throw new JsonException($"'{name}' is missing");
+
+    /// <summary>Reads a list.</summary>
+    /// <remarks>
+    /// A loop over references, and no query over elements of JSON: for those the framework holds no code compiled ahead of time, and the
+    /// host would begin with compiling it.
+    /// </remarks>
+    /// <exception cref="JsonException">It is none.</exception>
+    public static ImmutableArray<T> ReadList<T>(JsonElement list, Func<JsonElement, T> read)
+        where T : class
+    {
+        if (list.ValueKind != JsonValueKind.Array)
+        {
+            throw new JsonException("a list is missing");
+        }
+
+        var items = ImmutableArray.CreateBuilder<T>(list.GetArrayLength());
+        foreach (var item in list.EnumerateArray())
+        {
+            items.Add(read(item));
+        }
+
+        return items.MoveToImmutable();
+    }
 
     /// <summary>Writes a list.</summary>
     public static void WriteList<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
