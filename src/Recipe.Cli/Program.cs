@@ -1,10 +1,14 @@
 using System.Runtime.InteropServices;
 using Recipe.Cli;
+using Recipe.Cli.Text;
 using Recipe.RulesProcess;
 
 // The console is the world's; everything below the door gets it handed in.
 using var stdout = new StreamWriter(Console.OpenStandardOutput(), Terminal.Encoding) { NewLine = "\n" };
 using var stderr = new StreamWriter(Console.OpenStandardError(), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
+var progress = new Progress(stderr, !Console.IsErrorRedirected);
+var trusted = TrustedFolders.OfUser();
+using var rules = new RulesProcess(RulesProcessOptions.Installed()) { Compiling = progress.Compiling };
 var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
 {
     OutIsTerminal = !Console.IsOutputRedirected,
@@ -12,7 +16,8 @@ var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
     NoColour = Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 } || Environment.GetEnvironmentVariable("TERM") == "dumb",
     Today = DateOnly.FromDateTime(DateTime.Now),
     Now = () => DateOnly.FromDateTime(DateTime.Now),
-    Trusted = TrustedFolders.OfUser(),
+    Trusted = trusted,
+    Rules = new TrustedRules(rules, trusted),
     OpenOutput = Console.OpenStandardOutput,
     OnInterrupt = stop => PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
     {

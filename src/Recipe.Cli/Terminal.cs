@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.RuleProtocol;
 using Recipe.RulesProcess;
 
 namespace Recipe.Cli;
@@ -33,6 +34,9 @@ internal sealed class Terminal(TextWriter output, TextWriter error, Func<Stream>
 
     /// <summary>The folders whose rules in C# may be run; null when there is nowhere to keep them.</summary>
     public TrustedFolders? Trusted { get; init; }
+
+    /// <summary>Runs rules in C#; null where nobody can.</summary>
+    public IRuleRunner? Rules { get; init; }
 
     /// <summary>The bytes of standard input.</summary>
     public Stream OpenInput() => openInput();

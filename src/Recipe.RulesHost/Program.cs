@@ -1,9 +1,10 @@
 using System.Reflection;
 using Recipe.RulesHost;
 
-// Only the protocol writes to standard output.
-using var output = Console.OpenStandardOutput();
-using var input = Console.OpenStandardInput();
+// Only the protocol writes to standard output. Neither stream is closed at the end: a rule may still run on the other thread, and what it says
+// then shall go nowhere and not be an exception.
+var output = Console.OpenStandardOutput();
+var input = Console.OpenStandardInput();
 Console.SetOut(TextWriter.Null);
 var version = typeof(HostLoop).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 var cache = args is ["--cache", var folder] ? folder : null;

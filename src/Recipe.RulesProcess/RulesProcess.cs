@@ -24,6 +24,9 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
     private HostSession? _session;
     private int _lastId;
 
+    /// <summary>Is told of each file before it is compiled, and of null when the answer is there. Nothing is told when all were compiled before.</summary>
+    public Action<RuleCompiling?>? Compiling { get; init; }
+
     /// <summary>How many times a host was started.</summary>
     internal int Starts { get; private set; }
 
@@ -77,6 +80,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
             }
 
             var answer = AskHost(request, stop);
+            Compiling?.Invoke(null);
             if (answer.Problems.IsEmpty)
             {
                 _answers.Keep(key, answer);
@@ -168,6 +172,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
                 if (progress is not null && progress.Id == request.Id && IsOf(request, progress))
                 {
                     at = progress;
+                    Tell(request, progress);
                     (begun, patience) = at.Rule is null ? (TimeSpan.Zero, 0) : (_session.ProcessorTime(), Patience);
                     continue;
                 }
@@ -187,6 +192,15 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
         }
 
         return (null, Fail(null, RuleProblemKind.HostFailed, "goes on saying what it does and comes to no end"));
+    }
+
+    private void Tell(HostRequest request, HostProgress progress)
+    {
+        if (Compiling is not null && progress.Rule is null)
+        {
+            var number = request.Files.TakeWhile(file => file.Name != progress.File).Count() + 1;
+            Compiling(new RuleCompiling(progress.File, number, request.Files.Count));
+        }
     }
 
     private static bool IsOf(HostRequest request, HostProgress progress) =>

@@ -1,3 +1,5 @@
+using Recipe.RuleProtocol;
+using Recipe.RulesProcess;
 using Recipe.TestKit;
 
 namespace Recipe.Cli.Tests;
@@ -25,6 +27,9 @@ internal sealed class Bench : IDisposable
     }
 
     /// <summary>A file of the repository, by its path from the top.</summary>
+    /// <summary>Runs no rules in C#: this user has agreed to none. No process is started.</summary>
+    public static IRuleRunner NobodyTrusts { get; } = new TrustedRules(new RulesProcess.RulesProcess(new RulesProcessOptions { HostPath = "none" }), null);
+
     public static string Sample(string path) => Repository.PathOf(path);
 
     public static Outcome Run(params string[] args) => Run(args, "");
@@ -33,7 +38,7 @@ internal sealed class Bench : IDisposable
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var terminal = new Terminal(output, error, () => new MemoryStream(Terminal.Encoding.GetBytes(input))) { Today = new DateOnly(2026, 6, 1) };
+        var terminal = new Terminal(output, error, () => new MemoryStream(Terminal.Encoding.GetBytes(input))) { Today = new DateOnly(2026, 6, 1), Rules = NobodyTrusts };
         var status = CommandLine.Run(args, terminal);
         return new Outcome(status, output.ToString(), error.ToString());
     }

@@ -1,3 +1,4 @@
+using Recipe.Cli.Text;
 using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Tests;
@@ -43,6 +44,18 @@ public sealed class TrustVerbTests : IDisposable
     [Fact]
     public void Without_a_folder_for_settings_nothing_is_trusted() =>
         Assert.Contains("no folder for settings", Bench.Run("trust", _bench.Folder).Error, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(true, "\rcompiling rules, 1 of 2: cold.rule.cs\r                                      \r")]
+    [InlineData(false, "")]
+    public void What_is_compiled_is_said_on_a_terminal_and_wiped_when_it_is_over(bool isTerminal, string said)
+    {
+        using var error = new StringWriter();
+        var progress = new Progress(error, isTerminal);
+        progress.Compiling(new RuleCompiling("shop/rules/cold.rule.cs", 1, 2));
+        progress.Compiling(null);
+        Assert.Equal(said, error.ToString());
+    }
 
     private Outcome Run(params string[] args)
     {

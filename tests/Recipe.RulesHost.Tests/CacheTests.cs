@@ -33,6 +33,19 @@ public sealed class CacheTests : IDisposable
     }
 
     [Fact]
+    public void Each_file_is_named_before_it_is_compiled_and_none_that_was()
+    {
+        var said = new List<string>();
+        using var client = new Process(Hosts.Real with { CacheFolder = _folder.Path }) { Compiling = file => said.Add(file is null ? "end" : $"{file.Number} of {file.Of} {file.File}") };
+        var other = Hosts.File(Write.Rule("report.Finding($\"{part.Name}\");", name: "two"), "two.rule.cs");
+        client.Examine([Hosts.File(Text), other], [Lid.Sheet], CancellationToken.None);
+        Assert.Equal(["1 of 2 one.rule.cs", "2 of 2 two.rule.cs", "end"], said);
+        said.Clear();
+        client.Examine([Hosts.File(Text), other], [Lid.Of(1)], CancellationToken.None);
+        Assert.Equal(["end"], said);
+    }
+
+    [Fact]
     public void The_same_question_starts_no_host()
     {
         using var first = Ask(out var asked);

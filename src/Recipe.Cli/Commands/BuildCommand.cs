@@ -56,7 +56,7 @@ internal static class BuildCommand
 
     private static int Run(Terminal terminal, Style style, List<string> names, string folder, string? since, PaperWish wish)
     {
-        var files = CheckCommand.CompileAll(names, terminal.Today);
+        var files = CheckCommand.CompileAll(names, terminal);
         var printer = new FindingPrinter(terminal.Out, style);
         foreach (var finding in files.SelectMany(file => file.Findings))
         {
@@ -81,7 +81,7 @@ internal static class BuildCommand
             throw new CannotRunException($"there is no part named {missing} in these files.");
         }
 
-        using var earlier = since is null ? null : File.Exists(since) ? RecipeVersion.OnDisk(terminal.Today) : RecipeVersion.At(since, terminal.Today);
+        using var earlier = since is null ? null : File.Exists(since) ? RecipeVersion.OnDisk(terminal) : RecipeVersion.At(since, terminal);
         wish = wish with { Earlier = earlier is null ? null : name => earlier.Compile(File.Exists(since) ? since : name), EarlierName = since ?? "" };
         using var output = new OutputSet(folder, flush: false);
         var progress = new Progress(terminal);

@@ -31,8 +31,8 @@ internal static class CheckCommand
     private static int Run(Terminal terminal, string[] paths, bool recurse, string format, bool fix, Style style)
     {
         var names = RecipeFinder.Find(paths, recurse);
-        var made = fix ? FixedFiles.Fix(names, terminal.Today) : [];
-        var files = CompileAll(names, terminal.Today);
+        var made = fix ? FixedFiles.Fix(names, terminal) : [];
+        var files = CompileAll(names, terminal);
         switch (format)
         {
             case "json":
@@ -61,9 +61,9 @@ internal static class CheckCommand
     }
 
     /// <summary>Compiles the files; one that vanished since it was found cannot be checked.</summary>
-    public static List<CompiledFile> CompileAll(IReadOnlyList<string> names, DateOnly today) =>
+    public static List<CompiledFile> CompileAll(IReadOnlyList<string> names, Terminal terminal) =>
     [
-        .. new Workspace(new DiskFiles(), today).CompileAll(names)
+        .. new Workspace(new DiskFiles(terminal.Rules), terminal.Today).CompileAll(names)
             .Select((file, i) => file ?? throw new CannotRunException($"{names[i]}: there is no such file or folder.")),
     ];
 

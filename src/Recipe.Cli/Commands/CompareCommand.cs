@@ -32,7 +32,7 @@ internal static class CompareCommand
             throw new CannotRunException($"{words[0]}: there is no such file or folder.");
         }
 
-        var files = CheckCommand.CompileAll(RecipeFinder.Find(paths, recurse: false), terminal.Today);
+        var files = CheckCommand.CompileAll(RecipeFinder.Find(paths, recurse: false), terminal);
         var beside = PartsBeside.Of(files, names, terminal.Today, out var missing);
         if (missing is not null)
         {

@@ -22,7 +22,7 @@ internal static class DiffCommand
 
     private static int Run(Terminal terminal, string before, string? after, string[] paths, string format)
     {
-        var compared = Compare(before, after, paths, terminal.Today);
+        var compared = Compare(before, after, paths, terminal);
         terminal.Out.Write(format switch
         {
             "md" => compared.AsMarkdown(),
@@ -33,7 +33,7 @@ internal static class DiffCommand
         return ExitStatus.Clean;
     }
 
-    private static Comparison Compare(string before, string? after, string[] paths, DateOnly today)
+    private static Comparison Compare(string before, string? after, string[] paths, Terminal terminal)
     {
         var (oldIsPath, newIsPath) = (IsPath(before), after is not null && IsPath(after));
         if (oldIsPath && !newIsPath)
@@ -43,8 +43,8 @@ internal static class DiffCommand
                 : $"{after}: there is no such file or folder.");
         }
 
-        using var old = oldIsPath ? RecipeVersion.OnDisk(today) : RecipeVersion.At(before, today);
-        using var now = newIsPath || after is null ? RecipeVersion.OnDisk(today) : RecipeVersion.At(after, today);
+        using var old = oldIsPath ? RecipeVersion.OnDisk(terminal) : RecipeVersion.At(before, terminal);
+        using var now = newIsPath || after is null ? RecipeVersion.OnDisk(terminal) : RecipeVersion.At(after, terminal);
         var pairs = oldIsPath ? Pairs(before, after!, old) : newIsPath ? Named([after!, .. paths], old, now) : Named(paths, old, now);
         if (pairs.Count == 0)
         {
@@ -57,7 +57,7 @@ internal static class DiffCommand
                 pair.Old is null ? "nothing" : old.Shown(pair.Old),
                 pair.New is { } file ? now.Compile(file) : null,
                 pair.New is null ? "nothing" : now.Shown(pair.New))),
-            today);
+            terminal.Today);
     }
 
     private static bool IsPath(string name) => File.Exists(name) || Directory.Exists(name);

@@ -17,7 +17,7 @@ internal static class ExplainCommand
 
     private static int Run(Terminal terminal, string? name, string? within)
     {
-        var file = within is null ? null : CheckCommand.CompileAll([within], terminal.Today)[0];
+        var file = within is null ? null : CheckCommand.CompileAll([within], terminal)[0];
         if (name is null)
         {
             foreach (var line in Explainer.List(file))

@@ -47,7 +47,7 @@ internal static class ExploreCommand
     private static int Run(Terminal terminal, ExploreWish wish)
     {
         wish.Check();
-        var file = CheckCommand.CompileAll(RecipeFinder.Find([wish.Path], recurse: false), terminal.Today)[0];
+        var file = CheckCommand.CompileAll(RecipeFinder.Find([wish.Path], recurse: false), terminal)[0];
         if (file.NotUnderstood is { IsEmpty: false } errors)
         {
             var printer = new FindingPrinter(terminal.Out, Style.For(terminal, "auto"));

@@ -36,7 +36,7 @@ internal static class GitExternalDiffCommand
         return ExitStatus.Clean;
 
         // Git names the null device where there is no such version, and a hash of zeros for what stands on disk.
-        CompiledFile? Compile(string file) => file is "/dev/null" or "nul" ? null : Overlay.Compile(path, DiskFiles.Read(file), terminal.Today);
+        CompiledFile? Compile(string file) => file is "/dev/null" or "nul" ? null : Overlay.Compile(path, DiskFiles.Read(file), terminal);
 
         string Shown(string hash) => hash.All(c => c is '0' or '.') ? path : $"{path} ({hash[..Math.Min(hash.Length, 7)]})";
     }

@@ -86,7 +86,7 @@ internal static class GitMergeCommand
         try
         {
             var errors = VersionMerge.NewErrors(
-                Overlay.Compile(path, text, terminal.Today), Overlay.Compile(path, texts[1], terminal.Today), Overlay.Compile(path, texts[2], terminal.Today));
+                Overlay.Compile(path, text, terminal), Overlay.Compile(path, texts[1], terminal), Overlay.Compile(path, texts[2], terminal));
             if (errors.IsEmpty)
             {
                 return;

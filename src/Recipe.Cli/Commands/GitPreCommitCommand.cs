@@ -18,7 +18,7 @@ internal static class GitPreCommitCommand
 
     private static int Run(Terminal terminal, Style style)
     {
-        using var staged = StagedRecipes.Open();
+        using var staged = StagedRecipes.Open(terminal);
         if (staged.Changed.Count == 0)
         {
             return ExitStatus.Clean;

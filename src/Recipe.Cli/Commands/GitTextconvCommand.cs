@@ -18,7 +18,7 @@ internal static class GitTextconvCommand
     private static int Run(Terminal terminal, string path)
     {
         var text = DiskFiles.Read(path);
-        terminal.Out.Write(ReviewText.Of(Overlay.Compile(NameInWorkingCopy(path), text, terminal.Today)));
+        terminal.Out.Write(ReviewText.Of(Overlay.Compile(NameInWorkingCopy(path), text, terminal)));
         return ExitStatus.Clean;
     }
 

@@ -22,7 +22,7 @@ internal static class HistoryCommand
 
     private static int Run(Terminal terminal, string part, string[] within, string format, string chart)
     {
-        var records = ShopRecords.Of(CheckCommand.CompileAll(RecipeFinder.Find(within, recurse: true), terminal.Today));
+        var records = ShopRecords.Of(CheckCommand.CompileAll(RecipeFinder.Find(within, recurse: true), terminal));
         if (!records.Parts.Contains(part, StringComparer.Ordinal))
         {
             throw new CannotRunException(records.Parts.Any()

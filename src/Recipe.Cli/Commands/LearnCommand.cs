@@ -20,7 +20,7 @@ internal static class LearnCommand
 
     private static int Run(Terminal terminal, string[] paths, string format, string? write)
     {
-        var records = ShopRecords.Of(CheckCommand.CompileAll(RecipeFinder.Find(paths, recurse: true), terminal.Today));
+        var records = ShopRecords.Of(CheckCommand.CompileAll(RecipeFinder.Find(paths, recurse: true), terminal));
         if (!records.Parts.Any())
         {
             throw new CannotRunException("there is no build record here; `recipe record PART --serial N` begins one.");

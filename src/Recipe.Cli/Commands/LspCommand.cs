@@ -2,6 +2,7 @@ using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer;
+using Recipe.RuleProtocol;
 
 namespace Recipe.Cli.Commands;
 
@@ -13,16 +14,16 @@ internal static class LspCommand
         // Editors' plug-ins add --stdio by habit; there is no other way here.
         var stdio = new Option<bool>("--stdio") { Description = "Standard input and output, the only way there is.", Hidden = true };
         var command = new Command("lsp", "Serve an editor with the Language Server Protocol over standard input and output.") { stdio };
-        command.SetAction(_ => StdioServer.Run(terminal.OpenInput(), terminal.OpenOutput(), terminal.Now, LastCommit));
+        command.SetAction(_ => StdioServer.Run(terminal.OpenInput(), terminal.OpenOutput(), terminal.Now, folder => LastCommit(folder, terminal.Rules)));
         return command;
     }
 
     /// <summary>Opens the texts of the last commit of the repository of a folder, or says why there are none.</summary>
-    internal static OpenedRevision LastCommit(string folder)
+    internal static OpenedRevision LastCommit(string folder, IRuleRunner? rules)
     {
         try
         {
-            return new OpenedRevision(new GitFiles("HEAD", folder), null);
+            return new OpenedRevision(new GitFiles("HEAD", rules, folder), null);
         }
         catch (CannotRunException problem)
         {

@@ -11,7 +11,7 @@ internal static class OnePart
     /// <exception cref="CannotRunException">There is no such part, or several and no name.</exception>
     public static (CompiledFile File, CompiledPart Part) Find(Terminal terminal, string path, string? name)
     {
-        var file = CheckCommand.CompileAll(RecipeFinder.Find([path], recurse: false), terminal.Today)[0];
+        var file = CheckCommand.CompileAll(RecipeFinder.Find([path], recurse: false), terminal)[0];
         if (file.Parts.IsEmpty)
         {
             throw new CannotRunException($"there is no part in {file.Source.Name}.");

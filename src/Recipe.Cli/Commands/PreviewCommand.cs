@@ -44,9 +44,9 @@ internal static class PreviewCommand
     {
         try
         {
-            return PreviewServer.Start(new PreviewWish(Path.GetFullPath(path), path.Replace('\\', '/'), new DiskFiles(), terminal.Now)
+            return PreviewServer.Start(new PreviewWish(Path.GetFullPath(path), path.Replace('\\', '/'), new DiskFiles(terminal.Rules), terminal.Now)
             {
-                LastCommit = LspCommand.LastCommit,
+                LastCommit = folder => LspCommand.LastCommit(folder, terminal.Rules),
                 Port = port,
                 SeatFolder = Seats(),
             });

@@ -25,7 +25,7 @@ internal static class RecordCommand
             throw new CannotRunException("a serial number is 0 or more.");
         }
 
-        var files = CheckCommand.CompileAll(RecipeFinder.Find(within, recurse: false), terminal.Today).Where(file => file.PartNames.Contains(part, StringComparer.Ordinal)).ToList();
+        var files = CheckCommand.CompileAll(RecipeFinder.Find(within, recurse: false), terminal).Where(file => file.PartNames.Contains(part, StringComparer.Ordinal)).ToList();
         if (files is not [var file])
         {
             throw new CannotRunException(files.Count == 0

@@ -26,7 +26,7 @@ internal static class StockCommand
             throw new CannotRunException("a quantity is a whole number from 1 to 100000.");
         }
 
-        var files = CheckCommand.CompileAll(RecipeFinder.Find(paths, recurse: true), terminal.Today);
+        var files = CheckCommand.CompileAll(RecipeFinder.Find(paths, recurse: true), terminal);
         var unknown = parts.FirstOrDefault(part => !files.Any(file => file.PartNames.Contains(part, StringComparer.Ordinal)));
         if (unknown is not null)
         {

@@ -2,12 +2,12 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Recipe.Compiler;
 using Recipe.RuleProtocol;
-using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Files;
 
 /// <summary>Texts on disk. Anything that goes wrong is said with the file's name and the reason.</summary>
-internal sealed class DiskFiles : IFileStore
+/// <param name="rules">Runs rules in C#; null where nobody can.</param>
+internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
 {
     /// <summary>Recipes are written by hand; a file past this size is something else that was given by mistake.</summary>
     public const long LargestFile = 64L * 1024 * 1024;
@@ -27,7 +27,7 @@ internal sealed class DiskFiles : IFileStore
         }
     }
 
-    public IRuleRunner? Rules => TrustedRules.OfUser;
+    public IRuleRunner? Rules => rules;
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {

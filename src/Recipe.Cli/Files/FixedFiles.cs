@@ -14,7 +14,7 @@ internal static class FixedFiles
 
     /// <summary>Fixes the files; each line that comes back says what was done where.</summary>
     /// <exception cref="CannotRunException">A file could not be read or written.</exception>
-    public static IReadOnlyList<string> Fix(IReadOnlyList<string> names, DateOnly today)
+    public static IReadOnlyList<string> Fix(IReadOnlyList<string> names, Terminal terminal)
     {
         var said = new List<string>();
         var given = new HashSet<string>(names, StringComparer.Ordinal);
@@ -22,7 +22,7 @@ internal static class FixedFiles
         {
             foreach (var name in given.Order(StringComparer.Ordinal).ToList())
             {
-                if (!FixOnce(name, today, said))
+                if (!FixOnce(name, terminal, said))
                 {
                     given.Remove(name);
                 }
@@ -32,10 +32,10 @@ internal static class FixedFiles
         return said;
     }
 
-    private static bool FixOnce(string name, DateOnly today, List<string> said)
+    private static bool FixOnce(string name, Terminal terminal, List<string> said)
     {
-        var store = new DiskFiles();
-        if (!new Workspace(store, today).TryCompile(name, out var file))
+        var store = new DiskFiles(terminal.Rules);
+        if (!new Workspace(store, terminal.Today).TryCompile(name, out var file))
         {
             throw new CannotRunException($"{name}: there is no such file or folder.");
         }
@@ -46,7 +46,7 @@ internal static class FixedFiles
             return false;
         }
 
-        if (!new Workspace(new TextOverlay(store, name, text), today).TryCompile(name, out var after) || Errors(after) > Errors(file))
+        if (!new Workspace(new TextOverlay(store, name, text), terminal.Today).TryCompile(name, out var after) || Errors(after) > Errors(file))
         {
             said.Add($"not fixed {name}: the fixes do not go together; make them one by one");
             return false;

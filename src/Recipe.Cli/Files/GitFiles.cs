@@ -4,7 +4,6 @@ using System.Globalization;
 using System.Text;
 using Recipe.Compiler;
 using Recipe.RuleProtocol;
-using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Files;
 
@@ -20,16 +19,17 @@ internal sealed class GitFiles : IFileStore, IDisposable
     private readonly Lock _gate = new();
     private readonly Dictionary<string, string?> _known = new(StringComparer.Ordinal);
 
-    private GitFiles(string folder)
+    private GitFiles(IRuleRunner? rules, string folder)
     {
-        (_folder, _revision) = (folder, "");
+        (_folder, _revision, Rules) = (folder, "", rules);
         _git = Git.Start("-C", _folder, "cat-file", "--batch");
     }
 
     /// <summary>Opens a revision of the repository of a folder.</summary>
     /// <exception cref="CannotRunException">There is no git, no repository, or no such revision.</exception>
-    public GitFiles(string revision, string folder = ".")
+    public GitFiles(string revision, IRuleRunner? rules, string folder = ".")
     {
+        Rules = rules;
         _folder = Path.GetFullPath(folder);
         _foldersAbove = Git.Ask("-C", _folder, "rev-parse", "--git-dir", "--show-cdup").Split('\n').ElementAtOrDefault(1)?.Split("../").Length - 1 ?? 0;
         _revision = Git.Agrees("-C", _folder, "rev-parse", "--verify", "--quiet", "--end-of-options", revision + "^{commit}")
@@ -39,7 +39,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
     }
 
     /// <summary>The texts as they are staged, by their names below the top folder of a working copy.</summary>
-    public static GitFiles Staged(string top) => new(top);
+    public static GitFiles Staged(string top, IRuleRunner? rules) => new(rules, top);
 
     /// <summary>The recipes of the revision below a folder, by their names in the working copy.</summary>
     public List<string> Recipes(string folder) =>
@@ -63,7 +63,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
         return text is not null;
     }
 
-    public IRuleRunner? Rules => TrustedRules.OfUser;
+    public IRuleRunner? Rules { get; }
 
     /// <summary>The file of a shape as it was committed.</summary>
     public ShapeBytes? ShapeOf(string name)

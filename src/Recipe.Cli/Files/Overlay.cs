@@ -6,9 +6,9 @@ namespace Recipe.Cli.Files;
 internal static class Overlay
 {
     /// <summary>Compiles a text as if it stood in the file of that name.</summary>
-    public static CompiledFile Compile(string name, string text, DateOnly today)
+    public static CompiledFile Compile(string name, string text, Terminal terminal)
     {
-        _ = new Workspace(new TextOverlay(new DiskFiles(), name, text), today).TryCompile(name, out var file);
+        _ = new Workspace(new TextOverlay(new DiskFiles(terminal.Rules), name, text), terminal.Today).TryCompile(name, out var file);
         return file!;
     }
 }

@@ -11,17 +11,17 @@ internal sealed class RecipeVersion : IDisposable
     private readonly string _shown;
     private readonly ConcurrentDictionary<string, Lazy<CompiledFile?>> _compiled = new(StringComparer.Ordinal);
 
-    private RecipeVersion(GitFiles? git, string shown, DateOnly today)
+    private RecipeVersion(GitFiles? git, string shown, Terminal terminal)
     {
         (_git, _shown) = (git, shown);
-        _workspace = new Workspace(git is null ? new DiskFiles() : git, today);
+        _workspace = new Workspace(git is null ? new DiskFiles(terminal.Rules) : git, terminal.Today);
     }
 
     /// <summary>The files on disk.</summary>
-    public static RecipeVersion OnDisk(DateOnly today) => new(null, "", today);
+    public static RecipeVersion OnDisk(Terminal terminal) => new(null, "", terminal);
 
     /// <summary>A revision of the repository of the current folder.</summary>
-    public static RecipeVersion At(string revision, DateOnly today) => new(new GitFiles(revision), revision, today);
+    public static RecipeVersion At(string revision, Terminal terminal) => new(new GitFiles(revision, terminal.Rules), revision, terminal);
 
     /// <summary>The recipes in a folder and below it, by name; none when it has none.</summary>
     public List<string> Recipes(string folder)

@@ -8,17 +8,18 @@ internal sealed class StagedRecipes : IDisposable
     private readonly string _top;
     private readonly GitFiles _files;
 
-    private StagedRecipes(string top)
+    private StagedRecipes(string top, Terminal terminal)
     {
         _top = top;
         Changed = Recipes("diff", "--cached", "--name-only", "-z", "--no-renames");
         Written = Recipes("diff", "--cached", "--name-only", "-z", "--no-renames", "--diff-filter=ACM");
-        _files = GitFiles.Staged(top);
+        _files = GitFiles.Staged(top, terminal.Rules);
     }
 
     /// <summary>What is staged in the repository of the current folder.</summary>
     /// <exception cref="CannotRunException">There is no git, or no repository.</exception>
-    public static StagedRecipes Open() => new(Git.Top() ?? throw new CannotRunException("this folder is in no working copy of a git repository; go to one, or check files with `recipe check`."));
+    public static StagedRecipes Open(Terminal terminal) =>
+        new(Git.Top() ?? throw new CannotRunException("this folder is in no working copy of a git repository; go to one, or check files with `recipe check`."), terminal);
 
     /// <summary>The recipes that change, those that are taken out included.</summary>
     public List<string> Changed { get; }

@@ -1,9 +1,10 @@
 using Recipe.Compiler;
+using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Text;
 
 /// <summary>A line on the terminal that says how far long work is; nothing elsewhere, and nothing for the papers of a few parts.</summary>
-internal sealed class Progress(Terminal terminal)
+internal sealed class Progress(TextWriter error, bool isTerminal)
 {
     private const int Few = 3;
 
@@ -11,10 +12,16 @@ internal sealed class Progress(Terminal terminal)
     private int _done;
     private int _longest;
 
+    /// <summary>On the terminal of the program.</summary>
+    public Progress(Terminal terminal)
+        : this(terminal.Error, terminal.ErrorIsTerminal)
+    {
+    }
+
     /// <summary>The papers of a part are made.</summary>
     public void Done(PartPapers part)
     {
-        if (!terminal.ErrorIsTerminal || part.Of <= Few)
+        if (!isTerminal || part.Of <= Few)
         {
             return;
         }
@@ -29,9 +36,22 @@ internal sealed class Progress(Terminal terminal)
     /// <summary>Says how far something else is.</summary>
     public void Say(string text)
     {
-        if (terminal.ErrorIsTerminal)
+        if (isTerminal)
         {
             Write(text);
+        }
+    }
+
+    /// <summary>A file of rules in C# is compiled, which takes a second or two; null when that is over.</summary>
+    public void Compiling(RuleCompiling? file)
+    {
+        if (file is null)
+        {
+            End();
+        }
+        else
+        {
+            Say($"compiling rules, {file.Number} of {file.Of}: {Path.GetFileName(file.File)}");
         }
     }
 
@@ -41,7 +61,7 @@ internal sealed class Progress(Terminal terminal)
         if (_longest > 0)
         {
             Write("");
-            terminal.Error.Write('\r');
+            error.Write('\r');
         }
     }
 
@@ -50,6 +70,6 @@ internal sealed class Progress(Terminal terminal)
         // A name from a recipe must not move the cursor, and a line must not wrap.
         var clean = string.Concat(text.Where(c => !char.IsControl(c)).Take(70));
         _longest = Math.Max(_longest, clean.Length);
-        terminal.Error.Write('\r' + clean.PadRight(_longest));
+        error.Write('\r' + clean.PadRight(_longest));
     }
 }

@@ -7,6 +7,9 @@ namespace Recipe.RulesHost.Running;
 /// <summary>The rules of one file, ready to run.</summary>
 internal sealed class LoadedRules
 {
+    private const int MostThatStay = 200;
+    private static int _loads;
+
     private LoadedRules(string file, ImmutableArray<Type> types, ImmutableArray<RuleDescription> descriptions)
     {
         File = file;
@@ -24,9 +27,13 @@ internal sealed class LoadedRules
     public ImmutableArray<RuleDescription> Descriptions { get; }
 
     /// <summary>Loads an assembly that passed the gate.</summary>
+    /// <remarks>
+    /// The first stay until the host ends: methods that can be unloaded take the runtime some ten times as long to compile. Only an author who
+    /// types for long gets to those that can.
+    /// </remarks>
     public static ImmutableArray<Type> Load(byte[] image, IEnumerable<string> types)
     {
-        var context = new AssemblyLoadContext("rules", isCollectible: true);
+        var context = new AssemblyLoadContext("rules", isCollectible: ++_loads > MostThatStay);
         using var stream = new MemoryStream(image, writable: false);
         var assembly = context.LoadFromStream(stream);
         return [.. types.Select(type => assembly.GetType(type, throwOnError: true)!)];

@@ -10,6 +10,7 @@ internal sealed class RuleSet(RuleCache cache)
 {
     private const int MostInMemory = 100;
     private readonly Dictionary<string, LoadedRules> _loaded = [];
+    private bool _hasCompiled;
 
     /// <summary>The rules of the files, and why files have none.</summary>
     public (ImmutableArray<LoadedRules> Files, ImmutableArray<RuleDiagnostic> Diagnostics, ImmutableArray<string> Compiled) Load(HostRequest request, Action<HostProgress> report)
@@ -25,6 +26,12 @@ internal sealed class RuleSet(RuleCache cache)
             if (rules is null)
             {
                 report(new HostProgress(request.Id, file.Name, null, null));
+                if (!_hasCompiled)
+                {
+                    _hasCompiled = true;
+                    Warm();
+                }
+
                 compiled.Add(file.Name);
                 (rules, refused) = Compile(key, file);
             }
@@ -56,7 +63,10 @@ internal sealed class RuleSet(RuleCache cache)
         return cache.Find(key, file.Name) is { } found ? Remember(key, found) : null;
     }
 
-    // Apart, so that no assembly of the C# compiler is loaded for rules that are in the cache.
+    // Both apart, so that no assembly of the C# compiler is loaded for rules that are in the cache.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Warm() => RuleCompiler.Warm();
+
     [MethodImpl(MethodImplOptions.NoInlining)]
     private (LoadedRules? Rules, ImmutableArray<RuleDiagnostic> Refused) Compile(string key, RuleSource file)
     {
