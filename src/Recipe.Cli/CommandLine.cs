@@ -32,6 +32,8 @@ internal static class CommandLine
             GitCommand.Create(terminal),
             TrustCommand.Create(terminal),
             LspCommand.Create(terminal),
+            CompletionsCommand.Create(terminal),
+            ManualCommand.Create(terminal),
         };
         var result = root.Parse(args);
         if (result.Errors.Count > 0)

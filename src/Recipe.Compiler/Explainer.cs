@@ -32,8 +32,11 @@ public static class Explainer
     }
 
     /// <summary>The name that was probably meant, among findings, parts and materials, or null.</summary>
-    public static string? Nearest(string name, CompiledFile? within) => Spelling.Nearest(
-        name, MaterialsOf(within).Keys.Concat(PartsOf(within)).Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })).Concat((within?.HouseRules ?? []).Select(rule => rule.Name)));
+    public static string? Nearest(string name, CompiledFile? within) => Spelling.Nearest(name, Names(within));
+
+    /// <summary>Every name there is a page about: materials, parts, findings by code and by name.</summary>
+    public static IEnumerable<string> Names(CompiledFile? within) =>
+        MaterialsOf(within).Keys.Concat(PartsOf(within)).Concat(FindingCatalogue.All.SelectMany(d => new[] { d.Code, d.Name })).Concat((within?.HouseRules ?? []).Select(rule => rule.Name));
 
     private static FindingDescriptor? RuleOf(string name, CompiledFile? within) => within?.HouseRules.FirstOrDefault(rule => rule.Name == name || rule.Code == name);
 
