@@ -41,7 +41,15 @@ public sealed record RulesProcessOptions
     {
         HostPath = Environment.GetEnvironmentVariable(HostVariable) is { Length: > 0 } other
             ? other
-            : Path.Combine(AppContext.BaseDirectory, "rules-host", OperatingSystem.IsWindows() ? "recipe-rules-host.exe" : "recipe-rules-host"),
+            : HostIn(Path.Combine(AppContext.BaseDirectory, "rules-host")),
         CacheFolder = UserFolders.Cache is { } cache ? Path.Combine(cache, "rules") : null,
     };
+
+    // In a tool that runs on any system there is only the library.
+    private static string HostIn(string folder)
+    {
+        var program = Path.Combine(folder, OperatingSystem.IsWindows() ? "recipe-rules-host.exe" : "recipe-rules-host");
+        var library = Path.Combine(folder, "recipe-rules-host.dll");
+        return !File.Exists(program) && File.Exists(library) ? library : program;
+    }
 }

@@ -46,7 +46,7 @@ public sealed class TrustVerbTests : IDisposable
         Assert.Contains("no folder for settings", Bench.Run("trust", _bench.Folder).Error, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData(true, "\rcompiling rules, 1 of 2: cold.rule.cs\r                                      \r")]
+    [InlineData(true, "\rcompiling rules, 1 of 2: cold.rule.cs\r                                     \r")]
     [InlineData(false, "")]
     public void What_is_compiled_is_said_on_a_terminal_and_wiped_when_it_is_over(bool isTerminal, string said)
     {
