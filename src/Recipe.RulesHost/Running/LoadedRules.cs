@@ -28,8 +28,8 @@ internal sealed class LoadedRules
 
     /// <summary>Loads an assembly that passed the gate.</summary>
     /// <remarks>
-    /// The first stay until the host ends: methods that can be unloaded take the runtime some ten times as long to compile. Only an author who
-    /// types for long gets to those that can.
+    /// The first stay until the host ends: the runtime compiles methods that can be unloaded with all optimisations at once, which takes ten times as
+    /// long as the rule then runs. Only an author who types for long gets to those that can.
     /// </remarks>
     public static ImmutableArray<Type> Load(byte[] image, IEnumerable<string> types)
     {
