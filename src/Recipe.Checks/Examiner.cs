@@ -32,7 +32,7 @@ public sealed class Examiner
         ArgumentNullException.ThrowIfNull(plan);
         var raised = ImmutableArray.CreateBuilder<Raised>();
         var unspoken = ImmutableArray.CreateBuilder<NotChecked>();
-        foreach (var check in _checks.Where(c => c is not (WaiverCheck or SettingCheck or RecordCheck or RuleFileCheck or CodedRuleFileCheck)))
+        foreach (var check in _checks.Where(c => c is not (WaiverCheck or ElsewhereCheck)))
         {
             var context = new CheckContext(check, plan, _model, _today) { Held = _held.Of(check) };
             if (check.Reads(plan.Part) is { } lines && _misread.HasOne(lines))

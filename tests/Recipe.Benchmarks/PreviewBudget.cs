@@ -132,5 +132,5 @@ internal static class PreviewBudget
     }
 
     private static void Row(string what, double[] times, int? budgetMs, long memory) => Console.WriteLine(string.Create(
-        CultureInfo.InvariantCulture, $"{what,-45} | {times[times.Length / 2],9:0.0} | {budgetMs,6} | {memory / 1e6,7:0.0} |        | p95 {times[times.Length * 95 / 100]:0.0} ms"));
+        CultureInfo.InvariantCulture, $"| {what} | {budgetMs} | {times[times.Length / 2]:0.0}, p95 {times[times.Length * 95 / 100]:0.0} | {times.Min():0.0} |  | {memory / 1e6:0} |"));
 }

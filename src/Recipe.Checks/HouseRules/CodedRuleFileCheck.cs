@@ -2,8 +2,8 @@ using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
 
-/// <summary>A check of a file of rules in C# where it is named. It looks at no part.</summary>
-public abstract class CodedRuleFileCheck : Check
+/// <summary>A check of a file of rules in C# where it is named.</summary>
+public abstract class CodedRuleFileCheck : ElsewhereCheck
 {
     /// <summary>Rules that are not run protect nobody, and no reason changes that.</summary>
     public sealed override bool CanBeAccepted => false;
@@ -13,11 +13,6 @@ public abstract class CodedRuleFileCheck : Check
 
     /// <summary>The trouble that it speaks of.</summary>
     public abstract CodedRuleTrouble Trouble { get; }
-
-    /// <summary>Nothing: files of rules are looked at one by one.</summary>
-    public sealed override void Examine(CheckContext context)
-    {
-    }
 
     internal void Examine(CheckContext context, CodedRuleNote note)
     {

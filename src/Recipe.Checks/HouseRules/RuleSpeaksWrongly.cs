@@ -21,48 +21,16 @@ public sealed class RuleSpeaksWrongly : RuleFileCheck
               reason "Heavy cloth does not follow our shapes"
               must every ply { areal-weight at-most 180 g/m2 }
               bad {
-                mould tray-mould {
-                  surface flat 400 mm x 300 mm
-                  made-of epoxy-glass-tooling
-                  release {
-                    carnauba-wax coats 5 wait 30 min
-                  }
-                }
-
                 part tray {
-                  mould tray-mould
-                  process hand
-                  resin slow-laminating-epoxy
                   plies {
                     outer carbon-twill-200 0/90
-                    inner carbon-twill-200 0/90
-                  }
-                  cure {
-                    hold 20 degC for 48 h
-                    demould
                   }
                 }
               }
               good {
-                mould tray-mould {
-                  surface flat 400 mm x 300 mm
-                  made-of epoxy-glass-tooling
-                  release {
-                    carnauba-wax coats 5 wait 30 min
-                  }
-                }
-
                 part tray {
-                  mould tray-mould
-                  process hand
-                  resin slow-laminating-epoxy
                   plies {
                     outer carbon-twill-200 0/90
-                    inner carbon-twill-200 0/90
-                  }
-                  cure {
-                    hold 20 degC for 48 h
-                    demould
                   }
                 }
               }
@@ -74,48 +42,16 @@ public sealed class RuleSpeaksWrongly : RuleFileCheck
               reason "Heavy cloth does not follow our shapes"
               must every ply { areal-weight at-most 180 g/m2 }
               bad {
-                mould tray-mould {
-                  surface flat 400 mm x 300 mm
-                  made-of epoxy-glass-tooling
-                  release {
-                    carnauba-wax coats 5 wait 30 min
-                  }
-                }
-
                 part tray {
-                  mould tray-mould
-                  process hand
-                  resin slow-laminating-epoxy
                   plies {
                     outer carbon-twill-200 0/90
-                    inner carbon-twill-200 0/90
-                  }
-                  cure {
-                    hold 20 degC for 48 h
-                    demould
                   }
                 }
               }
               good {
-                mould tray-mould {
-                  surface flat 400 mm x 300 mm
-                  made-of epoxy-glass-tooling
-                  release {
-                    carnauba-wax coats 5 wait 30 min
-                  }
-                }
-
                 part tray {
-                  mould tray-mould
-                  process hand
-                  resin slow-laminating-epoxy
                   plies {
                     outer glass-twill-163 0/90
-                    inner glass-twill-163 0/90
-                  }
-                  cure {
-                    hold 20 degC for 48 h
-                    demould
                   }
                 }
               }

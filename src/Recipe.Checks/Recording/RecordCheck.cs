@@ -2,14 +2,9 @@ using Recipe.Planning;
 
 namespace Recipe.Checks;
 
-/// <summary>A check of a build record, beside the records of the same part before and after it. It looks at no part.</summary>
-public abstract class RecordCheck : Check
+/// <summary>A check of a build record, beside the records of the same part before and after it.</summary>
+public abstract class RecordCheck : ElsewhereCheck
 {
-    /// <summary>Nothing: records are looked at one by one.</summary>
-    public sealed override void Examine(CheckContext context)
-    {
-    }
-
     /// <summary>Looks at one record. Says nothing when all is well or when the record is still being written.</summary>
     /// <param name="context">Where to say what is wrong.</param>
     /// <param name="build">The record.</param>
