@@ -64,7 +64,7 @@ internal static class CheckCommand
     public static List<CompiledFile> CompileAll(IReadOnlyList<string> names, DateOnly today) =>
     [
         .. new Workspace(new DiskFiles(), today).CompileAll(names)
-            .Select((file, i) => file ?? throw new CannotRunException($"{names[i]}: there is no such file or folder.")),
+            .Select((file, i) => file ?? throw DiskFiles.Missing(names[i])),
     ];
 
     /// <summary>All that was found, for people, and a line that sums it up.</summary>

@@ -19,7 +19,7 @@ internal sealed class DiskFiles : IFileStore
     {
         try
         {
-            return new FileInfo(name) is { Exists: true, Length: <= LargestShape } ? new ShapeBytes(name, File.ReadAllBytes(name)) : null;
+            return File.Exists(name) && ReadAtMost(name, LargestShape) is { } bytes ? new ShapeBytes(name, bytes) : null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
@@ -31,7 +31,16 @@ internal sealed class DiskFiles : IFileStore
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {
-        text = File.Exists(name) ? Read(name) : null;
+        try
+        {
+            text = File.Exists(name) ? Read(name) : null;
+        }
+        catch (CannotRunException problem) when (problem.InnerException is FileNotFoundException or DirectoryNotFoundException)
+        {
+            // A link that leads nowhere, or a file that went away this moment, is not there.
+            text = null;
+        }
+
         return text is not null;
     }
 
@@ -63,6 +72,10 @@ internal sealed class DiskFiles : IFileStore
         return Directory.GetParent(here) is null ? null : folder.Length == 0 ? ".." : $"{folder}/..";
     }
 
+    /// <summary>What to say of a file that is not there.</summary>
+    public static CannotRunException Missing(string path) =>
+        new(new FileInfo(path).LinkTarget is { } target ? $"{path} is a link to {target}, and that is not there." : $"{path}: there is no such file or folder.");
+
     /// <summary>Reads a whole text. UTF-8 unless a byte order mark says UTF-16; a byte that is not UTF-8 becomes the replacement character.</summary>
     /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
     public static string Read(string path) => Decode(ReadBytes(path));
@@ -73,13 +86,7 @@ internal sealed class DiskFiles : IFileStore
     {
         try
         {
-            var size = new FileInfo(path).Length;
-            if (size > LargestFile)
-            {
-                throw new CannotRunException($"{path} has {size / (1024 * 1024)} MB; a recipe has at most {LargestFile / (1024 * 1024)} MB.");
-            }
-
-            return File.ReadAllBytes(path);
+            return ReadAtMost(path, LargestFile) ?? throw new CannotRunException($"{path} is larger than {LargestFile / (1024 * 1024)} MB, the most that a recipe may have.");
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
@@ -87,11 +94,47 @@ internal sealed class DiskFiles : IFileStore
         }
     }
 
+    /// <summary>
+    /// Reads a file that has no more bytes than that; null when it has. What the system says is empty is not opened: it may be a pipe that nobody
+    /// ever writes into. Only what the system itself provides (<c>/dev/fd/63</c> of a shell) has no length and bytes all the same.
+    /// </summary>
+    private static byte[]? ReadAtMost(string path, long largest)
+    {
+        var size = new FileInfo(path).Length;
+        if (size > 0)
+        {
+            return size > largest ? null : File.ReadAllBytes(path);
+        }
+
+        var whole = Path.GetFullPath(path);
+        if (!whole.StartsWith("/dev/", StringComparison.Ordinal) && !whole.StartsWith("/proc/", StringComparison.Ordinal))
+        {
+            return [];
+        }
+
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
+        using var bytes = new MemoryStream();
+        var buffer = new byte[64 * 1024];
+        for (int read; (read = file.Read(buffer)) > 0; bytes.Write(buffer, 0, read))
+        {
+            if (bytes.Length + read > largest)
+            {
+                return null;
+            }
+        }
+
+        return bytes.ToArray();
+    }
+
     /// <summary>The reason of a file error without the path that the message repeats.</summary>
     public static string Reason(Exception problem) => problem switch
     {
         FileNotFoundException or DirectoryNotFoundException => "there is no such file or folder.",
         UnauthorizedAccessException => "no permission.",
+        _ when problem.Message.StartsWith("Too many levels of symbolic links", StringComparison.Ordinal) => "its symbolic links lead round in a circle.",
+        _ when problem.Message.StartsWith("No space left on device", StringComparison.Ordinal) => "the disk is full.",
+        _ when problem.Message.StartsWith("Disk quota exceeded", StringComparison.Ordinal) => "the quota of the disk is used up.",
+        _ when problem.Message.StartsWith("Read-only file system", StringComparison.Ordinal) => "the disk is read-only.",
         _ => problem.Message,
     };
 

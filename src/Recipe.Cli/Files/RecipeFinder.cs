@@ -36,7 +36,7 @@ internal static class RecipeFinder
             }
             else
             {
-                throw new CannotRunException($"{path}: there is no such file or folder.");
+                throw DiskFiles.Missing(path);
             }
         }
 

@@ -1,4 +1,6 @@
 using System.Text;
+using System.Text.Json.Nodes;
+using System.Xml.Linq;
 using Recipe.Compiler;
 using Recipe.TestKit;
 using Recipe.Text.Findings;
@@ -37,12 +39,7 @@ internal sealed class CheckTarget : IFuzzTarget
             FindingRules.Hold(finding, file.Source);
         }
 
-        CompiledFile[] files = [file];
-        foreach (var written in (string[])[CompiledFile.FindingsAsJson(files), CompiledFile.FindingsAsSarif(files, "0"), CompiledFile.FindingsAsJUnit(files), CompiledFile.FindingsAsAnnotations(files)])
-        {
-            BrokenPropertyException.ThrowUnless(written.IndexOf('\0', StringComparison.Ordinal) < 0, "A list of findings holds a NUL.");
-        }
-
+        Lists([file]);
         BrokenPropertyException.ThrowUnless(file.Revision.Length == 10, "The revision has not ten letters.");
         var (mended, applied) = SafeFixes.Apply(file);
         if (applied.Length > 0)
@@ -55,6 +52,17 @@ internal sealed class CheckTarget : IFuzzTarget
             var papers = BenchPapers.Write(file, new PaperWish { Today = Today, Formats = ["md", "csv"] }).ToList();
             BrokenPropertyException.ThrowUnless(papers.Count > 0, "A part without errors has no paper.");
         }
+    }
+
+    /// <summary>Programs read these lists: they are JSON and XML that can be read, and lines without control characters.</summary>
+    private static void Lists(CompiledFile[] files)
+    {
+        JsonNode.Parse(CompiledFile.FindingsAsJson(files));
+        JsonNode.Parse(CompiledFile.FindingsAsSarif(files, "0"));
+        XDocument.Parse(CompiledFile.FindingsAsJUnit(files));
+        var remarks = CompiledFile.FindingsAsAnnotations(files);
+        BrokenPropertyException.ThrowUnless(remarks.Count(c => c == '\n') == files.Sum(file => file.Findings.Length), "A remark is not one line.");
+        BrokenPropertyException.ThrowUnless(!remarks.Any(c => char.IsControl(c) && c != '\n'), "A remark holds a control character.");
     }
 
     private static CompiledFile Compile(string text)

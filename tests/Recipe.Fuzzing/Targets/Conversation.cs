@@ -37,7 +37,7 @@ internal static class Conversation
             BrokenPropertyException.ThrowUnless((string?)answer["jsonrpc"] == "2.0", "A message of no protocol.");
             BrokenPropertyException.ThrowUnless((int?)answer["error"]?["code"] != -32603, $"Something failed inside: {text}");
             BrokenPropertyException.ThrowUnless(!text.Contains("failed inside the server", StringComparison.Ordinal), $"Something failed inside: {text}");
-            BrokenPropertyException.ThrowUnless(!text.Contains("   at ", StringComparison.Ordinal), $"A stack trace: {text}");
+            BrokenPropertyException.ThrowUnless(!text.Contains("   at Recipe.", StringComparison.Ordinal) && !text.Contains("   at System.", StringComparison.Ordinal), $"A stack trace: {text}");
         }
 
         return answers;
