@@ -1,10 +1,11 @@
 using System.Runtime.InteropServices;
 using Recipe.Cli;
+using Recipe.Cli.Files;
 using Recipe.RulesProcess;
 
 // The console is the world's; everything below the door gets it handed in.
-using var stdout = new StreamWriter(Console.OpenStandardOutput(), Terminal.Encoding) { NewLine = "\n" };
-using var stderr = new StreamWriter(Console.OpenStandardError(), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
+using var stdout = new StreamWriter(new StandardStream(Console.OpenStandardOutput(), "standard output"), Terminal.Encoding) { NewLine = "\n" };
+using var stderr = new StreamWriter(new StandardStream(Console.OpenStandardError(), null), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
 var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
 {
     OutIsTerminal = !Console.IsOutputRedirected,

@@ -78,15 +78,15 @@ internal static class CheckCommand
 
         foreach (var finding in files.SelectMany(file => file.Accepted))
         {
-            output.WriteLine($"accepted {finding.Descriptor.Label}: {finding.Message}");
-            output.WriteLine($"  --> {finding.Where}");
-            output.WriteLine($"  because: {finding.AcceptedBecause}");
+            output.WriteLine($"accepted {finding.Descriptor.Label}: {Shown.Line(finding.Message)}");
+            output.WriteLine($"  --> {Shown.Line($"{finding.Where}")}");
+            output.WriteLine($"  because: {Shown.Line(finding.AcceptedBecause ?? "")}");
             output.WriteLine();
         }
 
         foreach (var note in files.SelectMany(file => file.NotChecked))
         {
-            output.WriteLine(style.Faint($"not checked {note.Descriptor.Label}: {note.Missing} ({note.Where})"));
+            output.WriteLine(style.Faint($"not checked {note.Descriptor.Label}: {Shown.Line($"{note.Missing} ({note.Where})")}"));
         }
 
         output.WriteLine(Summary(files));

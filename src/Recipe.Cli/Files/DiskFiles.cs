@@ -10,7 +10,7 @@ namespace Recipe.Cli.Files;
 internal sealed class DiskFiles : IFileStore
 {
     /// <summary>Recipes are written by hand; a file past this size is something else that was given by mistake.</summary>
-    public const long LargestFile = 64L * 1024 * 1024;
+    public const long LargestFile = 16L * 1024 * 1024;
 
     /// <summary>The largest file of a shape: some twenty times a fine scan of a part.</summary>
     public const long LargestShape = 512L * 1024 * 1024;
@@ -79,6 +79,27 @@ internal sealed class DiskFiles : IFileStore
     /// <summary>Reads a whole text. UTF-8 unless a byte order mark says UTF-16; a byte that is not UTF-8 becomes the replacement character.</summary>
     /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
     public static string Read(string path) => Decode(ReadBytes(path));
+
+    /// <summary>Reads a whole text that will be written again: nothing may be lost of it.</summary>
+    /// <exception cref="CannotRunException">The file cannot be read, is too large, or holds bytes that are no text.</exception>
+    public static string ReadExactly(string path)
+    {
+        var bytes = ReadBytes(path);
+        try
+        {
+            return bytes switch
+            {
+                [0xFF, 0xFE, ..] => new UnicodeEncoding(bigEndian: false, byteOrderMark: true, throwOnInvalidBytes: true).GetString(bytes, 2, bytes.Length - 2),
+                [0xFE, 0xFF, ..] => new UnicodeEncoding(bigEndian: true, byteOrderMark: true, throwOnInvalidBytes: true).GetString(bytes, 2, bytes.Length - 2),
+                _ => new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes),
+            };
+        }
+        catch (DecoderFallbackException problem)
+        {
+            var line = 1 + bytes.AsSpan(0, Math.Clamp(problem.Index, 0, bytes.Length)).Count((byte)'\n');
+            throw new CannotRunException($"{path} is not UTF-8 (line {line}), so it was left as it is. Save it as UTF-8 and try again.", problem);
+        }
+    }
 
     /// <summary>Reads a whole file.</summary>
     /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
