@@ -44,12 +44,14 @@ internal sealed class DiskFiles : IFileStore
         return text is not null;
     }
 
-    /// <summary>The recipes of a folder; one that cannot be listed has none.</summary>
+    /// <summary>The recipes of a folder, those that can be any; one that cannot be listed has none.</summary>
     public IEnumerable<string> RecipesIn(string folder)
     {
         try
         {
-            return Directory.EnumerateFiles(folder.Length == 0 ? "." : folder, "*" + RecipeFinder.Extension)
+            return new DirectoryInfo(folder.Length == 0 ? "." : folder).EnumerateFiles("*" + RecipeFinder.Extension)
+                .Where(file => !file.Exists || file.Length <= LargestFile)
+                .Select(file => file.FullName)
                 .Select(path => folder.Length == 0 ? Path.GetFileName(path) : $"{folder.TrimEnd('/')}/{Path.GetFileName(path)}")
                 .Order(StringComparer.Ordinal)
                 .ToList();

@@ -72,7 +72,7 @@ internal sealed class FindingPrinter(TextWriter output, Style style)
             else
             {
                 // A control character in a file must not reach the terminal as a command.
-                text.Append(char.IsControl(line[i]) ? '?' : line[i]);
+                text.Append(Shown.IsCommand(line[i]) ? '?' : line[i]);
             }
         }
 

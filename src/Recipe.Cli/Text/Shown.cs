@@ -26,5 +26,6 @@ internal static class Shown
     /// <summary>The same on one line.</summary>
     public static string Line(string text) => Text(text).Replace('\r', ' ').Replace('\n', ' ');
 
-    private static bool IsCommand(char c) => (char.IsControl(c) && c is not ('\n' or '\r' or '\t')) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+    /// <summary>Whether a terminal would obey it rather than show it; line ends and tabs are not counted.</summary>
+    public static bool IsCommand(char c) => (char.IsControl(c) && c is not ('\n' or '\r' or '\t')) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 }
