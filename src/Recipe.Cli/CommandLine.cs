@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using Recipe.Cli.Commands;
+using Recipe.Cli.Text;
 
 namespace Recipe.Cli;
 
@@ -40,7 +41,7 @@ internal static class CommandLine
         {
             foreach (var error in result.Errors)
             {
-                terminal.Error.WriteLine($"recipe: {error.Message}");
+                terminal.Error.WriteLine($"recipe: {Shown.Text(error.Message)}");
             }
 
             terminal.Error.WriteLine("recipe: `recipe --help` lists the verbs, `recipe VERB --help` its options.");
@@ -49,22 +50,34 @@ internal static class CommandLine
 
         try
         {
-            return result.Invoke(new InvocationConfiguration
+            var status = result.Invoke(new InvocationConfiguration
             {
                 Output = terminal.Out,
                 Error = terminal.Error,
                 EnableDefaultExceptionHandler = false,
             });
+            terminal.Out.Flush();
+            return status;
         }
         catch (CannotRunException problem)
         {
-            terminal.Out.Flush();
-            terminal.Error.WriteLine($"recipe: {problem.Message}");
-            return ExitStatus.CouldNotRun;
+            return Refuse(terminal, problem);
         }
-        finally
+    }
+
+    private static int Refuse(Terminal terminal, CannotRunException problem)
+    {
+        try
         {
+            // What was said before comes before the reason why there is no more.
             terminal.Out.Flush();
         }
+        catch (CannotRunException unwritable)
+        {
+            terminal.Error.WriteLine($"recipe: {Shown.Text(unwritable.Message)}");
+        }
+
+        terminal.Error.WriteLine($"recipe: {Shown.Text(problem.Message)}");
+        return ExitStatus.CouldNotRun;
     }
 }

@@ -1,11 +1,12 @@
 using System.Runtime.InteropServices;
 using Recipe.Cli;
+using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.RulesProcess;
 
 // The console is the world's; everything below the door gets it handed in.
-using var stdout = new StreamWriter(Console.OpenStandardOutput(), Terminal.Encoding) { NewLine = "\n" };
-using var stderr = new StreamWriter(Console.OpenStandardError(), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
+using var stdout = new StreamWriter(new StandardStream(Console.OpenStandardOutput(), "standard output"), Terminal.Encoding) { NewLine = "\n" };
+using var stderr = new StreamWriter(new StandardStream(Console.OpenStandardError(), null), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
 var progress = new Progress(stderr, !Console.IsErrorRedirected);
 var trusted = TrustedFolders.OfUser();
 using var rules = new RulesProcess(RulesProcessOptions.Installed()) { Compiling = progress.Compiling };

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.ExceptionServices;
 using Recipe.Checks;
 using Recipe.Model;
 using Recipe.Planning;
@@ -79,12 +80,26 @@ public sealed class Workspace
         return file is not null;
     }
 
-    /// <summary>Compiles many files side by side; null stands for one that cannot be read. The order is that of the names.</summary>
+    /// <summary>Compiles many files side by side; null stands for one that is not there. The order is that of the names. What the store throws comes out as it is, that of the first name first.</summary>
     public ImmutableArray<CompiledFile?> CompileAll(IReadOnlyList<string> names)
     {
         ArgumentNullException.ThrowIfNull(names);
         var results = new CompiledFile?[names.Count];
-        Parallel.For(0, names.Count, i => results[i] = TryCompile(names[i], out var file) ? file : null);
+        var failures = new ExceptionDispatchInfo?[names.Count];
+        Parallel.For(0, names.Count, i =>
+        {
+            try
+            {
+                results[i] = TryCompile(names[i], out var file) ? file : null;
+            }
+#pragma warning disable CA1031 // What the store throws is for the caller, who is to see it itself and not a bundle of such.
+            catch (Exception failure)
+#pragma warning restore CA1031
+            {
+                failures[i] = ExceptionDispatchInfo.Capture(failure);
+            }
+        });
+        failures.FirstOrDefault(failure => failure is not null)?.Throw();
         return [.. results];
     }
 

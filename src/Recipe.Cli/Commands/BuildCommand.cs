@@ -83,7 +83,7 @@ internal static class BuildCommand
 
         using var earlier = since is null ? null : File.Exists(since) ? RecipeVersion.OnDisk(terminal) : RecipeVersion.At(since, terminal);
         wish = wish with { Earlier = earlier is null ? null : name => earlier.Compile(File.Exists(since) ? since : name), EarlierName = since ?? "" };
-        using var output = new OutputSet(folder, flush: false);
+        using var output = new OutputSet(folder, flush: false, endsOnSignal: true);
         var progress = new Progress(terminal);
         BenchPapers.WriteAll(files, wish, part =>
         {

@@ -64,7 +64,7 @@ internal static class CheckCommand
     public static List<CompiledFile> CompileAll(IReadOnlyList<string> names, Terminal terminal) =>
     [
         .. new Workspace(new DiskFiles(terminal.Rules), terminal.Today).CompileAll(names)
-            .Select((file, i) => file ?? throw new CannotRunException($"{names[i]}: there is no such file or folder.")),
+            .Select((file, i) => file ?? throw DiskFiles.Missing(names[i])),
     ];
 
     /// <summary>All that was found, for people, and a line that sums it up.</summary>
@@ -78,15 +78,15 @@ internal static class CheckCommand
 
         foreach (var finding in files.SelectMany(file => file.Accepted))
         {
-            output.WriteLine($"accepted {finding.Descriptor.Label}: {finding.Message}");
-            output.WriteLine($"  --> {finding.Where}");
-            output.WriteLine($"  because: {finding.AcceptedBecause}");
+            output.WriteLine($"accepted {finding.Descriptor.Label}: {Shown.Line(finding.Message)}");
+            output.WriteLine($"  --> {Shown.Line($"{finding.Where}")}");
+            output.WriteLine($"  because: {Shown.Line(finding.AcceptedBecause ?? "")}");
             output.WriteLine();
         }
 
         foreach (var note in files.SelectMany(file => file.NotChecked))
         {
-            output.WriteLine(style.Faint($"not checked {note.Descriptor.Label}: {note.Missing} ({note.Where})"));
+            output.WriteLine(style.Faint($"not checked {note.Descriptor.Label}: {Shown.Line($"{note.Missing} ({note.Where})")}"));
         }
 
         output.WriteLine(Summary(files));

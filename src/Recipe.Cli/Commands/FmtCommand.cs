@@ -30,7 +30,7 @@ internal static class FmtCommand
         var untidy = 0;
         foreach (var path in RecipeFinder.Find(paths, recurse))
         {
-            var text = DiskFiles.Read(path);
+            var text = DiskFiles.ReadExactly(path);
             var formatted = TextLayout.Format(path, text);
             if (formatted == text)
             {
@@ -40,7 +40,7 @@ internal static class FmtCommand
             untidy++;
             if (!check)
             {
-                var output = new OutputSet(Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".");
+                using var output = new OutputSet(Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".");
                 output.Add(Path.GetFileName(path), formatted);
                 output.Write();
             }

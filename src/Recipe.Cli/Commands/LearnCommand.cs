@@ -32,7 +32,7 @@ internal static class LearnCommand
             return ExitStatus.Clean;
         }
 
-        var before = File.Exists(write) ? DiskFiles.Read(write) : "";
+        var before = File.Exists(write) ? DiskFiles.ReadExactly(write) : "";
         if (records.WithLearnt(write, before) is not { } after)
         {
             throw new CannotRunException($"too few records to conclude anything; {write} was left as it is.");

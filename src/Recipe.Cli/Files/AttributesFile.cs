@@ -44,7 +44,7 @@ internal sealed class AttributesFile(string path)
     // Each with its line end.
     private IEnumerable<string> Lines()
     {
-        var text = File.Exists(path) ? DiskFiles.Read(path) : "";
+        var text = File.Exists(path) ? DiskFiles.ReadExactly(path) : "";
         for (var start = 0; start < text.Length;)
         {
             var end = text.IndexOf('\n', start);

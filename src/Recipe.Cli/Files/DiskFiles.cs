@@ -10,7 +10,7 @@ namespace Recipe.Cli.Files;
 internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
 {
     /// <summary>Recipes are written by hand; a file past this size is something else that was given by mistake.</summary>
-    public const long LargestFile = 64L * 1024 * 1024;
+    public const long LargestFile = 16L * 1024 * 1024;
 
     /// <summary>The largest file of a shape: some twenty times a fine scan of a part.</summary>
     public const long LargestShape = 512L * 1024 * 1024;
@@ -19,7 +19,7 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
     {
         try
         {
-            return new FileInfo(name) is { Exists: true, Length: <= LargestShape } ? new ShapeBytes(name, File.ReadAllBytes(name)) : null;
+            return File.Exists(name) && ReadAtMost(name, LargestShape) is { } bytes ? new ShapeBytes(name, bytes) : null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
@@ -31,16 +31,27 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {
-        text = File.Exists(name) ? Read(name) : null;
+        try
+        {
+            text = File.Exists(name) ? Read(name) : null;
+        }
+        catch (CannotRunException problem) when (problem.InnerException is FileNotFoundException or DirectoryNotFoundException)
+        {
+            // A link that leads nowhere, or a file that went away this moment, is not there.
+            text = null;
+        }
+
         return text is not null;
     }
 
-    /// <summary>The recipes of a folder; one that cannot be listed has none.</summary>
+    /// <summary>The recipes of a folder, those that can be any; one that cannot be listed has none.</summary>
     public IEnumerable<string> RecipesIn(string folder)
     {
         try
         {
-            return Directory.EnumerateFiles(folder.Length == 0 ? "." : folder, "*" + RecipeFinder.Extension)
+            return new DirectoryInfo(folder.Length == 0 ? "." : folder).EnumerateFiles("*" + RecipeFinder.Extension)
+                .Where(file => !file.Exists || file.Length <= LargestFile)
+                .Select(file => file.FullName)
                 .Select(path => folder.Length == 0 ? Path.GetFileName(path) : $"{folder.TrimEnd('/')}/{Path.GetFileName(path)}")
                 .Order(StringComparer.Ordinal)
                 .ToList();
@@ -63,9 +74,34 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
         return Directory.GetParent(here) is null ? null : folder.Length == 0 ? ".." : $"{folder}/..";
     }
 
+    /// <summary>What to say of a file that is not there.</summary>
+    public static CannotRunException Missing(string path) =>
+        new(new FileInfo(path).LinkTarget is { } target ? $"{path} is a link to {target}, and that is not there." : $"{path}: there is no such file or folder.");
+
     /// <summary>Reads a whole text. UTF-8 unless a byte order mark says UTF-16; a byte that is not UTF-8 becomes the replacement character.</summary>
     /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
     public static string Read(string path) => Decode(ReadBytes(path));
+
+    /// <summary>Reads a whole text that will be written again: nothing may be lost of it.</summary>
+    /// <exception cref="CannotRunException">The file cannot be read, is too large, or holds bytes that are no text.</exception>
+    public static string ReadExactly(string path)
+    {
+        var bytes = ReadBytes(path);
+        try
+        {
+            return bytes switch
+            {
+                [0xFF, 0xFE, ..] => new UnicodeEncoding(bigEndian: false, byteOrderMark: true, throwOnInvalidBytes: true).GetString(bytes, 2, bytes.Length - 2),
+                [0xFE, 0xFF, ..] => new UnicodeEncoding(bigEndian: true, byteOrderMark: true, throwOnInvalidBytes: true).GetString(bytes, 2, bytes.Length - 2),
+                _ => new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes),
+            };
+        }
+        catch (DecoderFallbackException problem)
+        {
+            var line = 1 + bytes.AsSpan(0, Math.Clamp(problem.Index, 0, bytes.Length)).Count((byte)'\n');
+            throw new CannotRunException($"{path} is not UTF-8 (line {line}), so it was left as it is. Save it as UTF-8 and try again.", problem);
+        }
+    }
 
     /// <summary>Reads a whole file.</summary>
     /// <exception cref="CannotRunException">The file cannot be read, or is too large.</exception>
@@ -73,13 +109,7 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
     {
         try
         {
-            var size = new FileInfo(path).Length;
-            if (size > LargestFile)
-            {
-                throw new CannotRunException($"{path} has {size / (1024 * 1024)} MB; a recipe has at most {LargestFile / (1024 * 1024)} MB.");
-            }
-
-            return File.ReadAllBytes(path);
+            return ReadAtMost(path, LargestFile) ?? throw new CannotRunException($"{path} is larger than {LargestFile / (1024 * 1024)} MB, the most that a recipe may have.");
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
@@ -87,11 +117,47 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
         }
     }
 
+    /// <summary>
+    /// Reads a file that has no more bytes than that; null when it has. What the system says is empty is not opened: it may be a pipe that nobody
+    /// ever writes into. Only what the system itself provides (<c>/dev/fd/63</c> of a shell) has no length and bytes all the same.
+    /// </summary>
+    private static byte[]? ReadAtMost(string path, long largest)
+    {
+        var size = new FileInfo(path).Length;
+        if (size > 0)
+        {
+            return size > largest ? null : File.ReadAllBytes(path);
+        }
+
+        var whole = Path.GetFullPath(path);
+        if (!whole.StartsWith("/dev/", StringComparison.Ordinal) && !whole.StartsWith("/proc/", StringComparison.Ordinal))
+        {
+            return [];
+        }
+
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
+        using var bytes = new MemoryStream();
+        var buffer = new byte[64 * 1024];
+        for (int read; (read = file.Read(buffer)) > 0; bytes.Write(buffer, 0, read))
+        {
+            if (bytes.Length + read > largest)
+            {
+                return null;
+            }
+        }
+
+        return bytes.ToArray();
+    }
+
     /// <summary>The reason of a file error without the path that the message repeats.</summary>
     public static string Reason(Exception problem) => problem switch
     {
         FileNotFoundException or DirectoryNotFoundException => "there is no such file or folder.",
         UnauthorizedAccessException => "no permission.",
+        _ when problem.Message.StartsWith("Too many levels of symbolic links", StringComparison.Ordinal) => "its symbolic links lead round in a circle.",
+        _ when problem.Message.StartsWith("No space left on device", StringComparison.Ordinal) => "the disk is full.",
+        _ when problem.Message.StartsWith("Disk quota exceeded", StringComparison.Ordinal) => "the quota of the disk is used up.",
+        _ when problem.Message.StartsWith("Read-only file system", StringComparison.Ordinal) => "the disk is read-only.",
         _ => problem.Message,
     };
 

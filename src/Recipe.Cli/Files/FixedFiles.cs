@@ -37,7 +37,7 @@ internal static class FixedFiles
         var store = new DiskFiles(terminal.Rules);
         if (!new Workspace(store, terminal.Today).TryCompile(name, out var file))
         {
-            throw new CannotRunException($"{name}: there is no such file or folder.");
+            throw DiskFiles.Missing(name);
         }
 
         var (text, applied) = SafeFixes.Apply(file);
@@ -50,6 +50,11 @@ internal static class FixedFiles
         {
             said.Add($"not fixed {name}: the fixes do not go together; make them one by one");
             return false;
+        }
+
+        if (DiskFiles.ReadExactly(name) != file.Source.Text)
+        {
+            throw new CannotRunException($"{name} has changed while it was read; nothing was written.");
         }
 
         using var output = new OutputSet(Path.GetDirectoryName(name) is { Length: > 0 } folder ? folder : ".");

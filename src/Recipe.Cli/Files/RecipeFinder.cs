@@ -1,3 +1,5 @@
+using System.IO.Enumeration;
+
 namespace Recipe.Cli.Files;
 
 /// <summary>Turns the paths on a command line into recipe files.</summary>
@@ -36,7 +38,7 @@ internal static class RecipeFinder
             }
             else
             {
-                throw new CannotRunException($"{path}: there is no such file or folder.");
+                throw DiskFiles.Missing(path);
             }
         }
 
@@ -47,12 +49,21 @@ internal static class RecipeFinder
     {
         try
         {
-            return [.. Directory.EnumerateFiles(folder, "*" + Extension, new EnumerationOptions
+            // Links to folders are not followed below: they may lead back up.
+            var options = new EnumerationOptions
             {
                 RecurseSubdirectories = recurse,
                 AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
                 IgnoreInaccessible = false,
-            })];
+            };
+            return
+            [
+                .. new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToSpecifiedFullPath(), options)
+                {
+                    ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(Extension, StringComparison.Ordinal),
+                    ShouldRecursePredicate = (ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) == 0,
+                },
+            ];
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

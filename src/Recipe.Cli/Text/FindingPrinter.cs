@@ -13,22 +13,22 @@ internal sealed class FindingPrinter(TextWriter output, Style style)
     public void Print(Finding finding)
     {
         var word = Word(finding.Severity);
-        output.WriteLine($"{style.Of(finding.Severity, $"{word} {finding.Descriptor.ShortCode}")} {style.Strong($"{finding.Descriptor.Name}: {finding.Message}")}");
+        output.WriteLine($"{style.Of(finding.Severity, $"{word} {finding.Descriptor.ShortCode}")} {style.Strong($"{finding.Descriptor.Name}: {Shown.Line(finding.Message)}")}");
         PrintPlace(finding.Where, null, finding.Severity);
         foreach (var label in finding.Labels)
         {
             PrintPlace(label.Where, label.Text, null);
         }
 
-        output.WriteLine($"  why: {finding.Descriptor.Reason}");
+        output.WriteLine($"  why: {Shown.Line(finding.Descriptor.Reason)}");
         if (finding.Fixes.IsEmpty)
         {
-            output.WriteLine($"  fix: {finding.Descriptor.Remedy}");
+            output.WriteLine($"  fix: {Shown.Line(finding.Descriptor.Remedy)}");
         }
 
         foreach (var fix in finding.Fixes)
         {
-            output.WriteLine($"  fix: {fix.Title}{(fix.Safety == FixSafety.Safe ? "" : " (have a look)")}");
+            output.WriteLine($"  fix: {Shown.Line(fix.Title)}{(fix.Safety == FixSafety.Safe ? "" : " (have a look)")}");
         }
 
         output.WriteLine();
@@ -46,7 +46,7 @@ internal sealed class FindingPrinter(TextWriter output, Style style)
         var start = where.Start;
         var number = (start.Line + 1).ToString(CultureInfo.InvariantCulture);
         var margin = new string(' ', Math.Max(number.Length, 4));
-        output.WriteLine(style.Faint($"  {margin}--> {where.Source.Name}:{start}"));
+        output.WriteLine(style.Faint($"  {margin}--> {Shown.Line(where.Source.Name)}:{start}"));
         var lineSpan = where.Source.LineSpan(start.Line);
         var (line, columns) = Expand(where.Source.Slice(lineSpan));
         output.WriteLine($"  {style.Faint($"{number.PadLeft(margin.Length)} |")} {line}");
@@ -54,7 +54,7 @@ internal sealed class FindingPrinter(TextWriter output, Style style)
         var to = columns[Math.Clamp(where.Span.End - lineSpan.Start, 0, columns.Length - 1)];
         var carets = new string('^', Math.Max(1, to - from));
         var mark = severity is { } known ? style.Of(known, carets) : style.Strong(carets.Replace('^', '-'));
-        output.WriteLine($"  {style.Faint($"{margin} |")} {new string(' ', from)}{mark}{(label is null ? "" : " " + label)}");
+        output.WriteLine($"  {style.Faint($"{margin} |")} {new string(' ', from)}{mark}{(label is null ? "" : " " + Shown.Line(label))}");
     }
 
     /// <summary>The line as a terminal shows it, and the column at which each character starts.</summary>
@@ -72,7 +72,7 @@ internal sealed class FindingPrinter(TextWriter output, Style style)
             else
             {
                 // A control character in a file must not reach the terminal as a command.
-                text.Append(char.IsControl(line[i]) ? '?' : line[i]);
+                text.Append(Shown.IsCommand(line[i]) ? '?' : line[i]);
             }
         }
 

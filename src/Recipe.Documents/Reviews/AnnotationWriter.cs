@@ -30,7 +30,8 @@ public static class AnnotationWriter
         return text.ToString();
     }
 
-    private static string Data(string text) => text.Replace("%", "%25", StringComparison.Ordinal).Replace("\r", "%0D", StringComparison.Ordinal).Replace("\n", "%0A", StringComparison.Ordinal);
+    // Cleaned first: a line end or a command to a terminal in a recipe must not reach the log of a build server.
+    private static string Data(string text) => PlainText.Spaced(text).Replace("%", "%25", StringComparison.Ordinal);
 
     private static string Property(string text) => Data(text).Replace(":", "%3A", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal);
 }

@@ -36,7 +36,8 @@ internal sealed class DiskKept<T>(long largest, Func<string, byte[], T> make)
                 }
             }
 
-            var made = make(name, File.ReadAllBytes(name));
+            // What the system says is empty is not opened: it may be a pipe that nobody ever writes into, or a device that never ends.
+            var made = make(name, file.Length == 0 ? [] : File.ReadAllBytes(name));
             lock (_gate)
             {
                 _known[name] = (file.LastWriteTimeUtc, file.Length, made);

@@ -10,7 +10,7 @@ namespace Recipe.LanguageServer.Documents;
 internal sealed class DiskTexts
 {
     /// <summary>Recipes are written by hand; a file past this size is something else.</summary>
-    public const long LargestFile = 64L * 1024 * 1024;
+    public const long LargestFile = 16L * 1024 * 1024;
 
     private readonly DiskKept<string> _texts = new(LargestFile, static (_, bytes) => Decode(bytes));
 

@@ -1,3 +1,4 @@
+using System.IO.Enumeration;
 using Recipe.LanguageServer.Protocol;
 
 namespace Recipe.LanguageServer.Documents;
@@ -56,8 +57,14 @@ internal sealed class WorkspaceFiles
             AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
             IgnoreInaccessible = true,
         };
+
+        // Links to folders are not followed: they may lead back up.
         return Directory.Exists(folder)
-            ? Directory.EnumerateFiles(folder, "*.recipe", options).Select(path => path.Replace('\\', '/')).Where(path => !path.Contains("/node_modules/", StringComparison.Ordinal))
+            ? new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToSpecifiedFullPath(), options)
+            {
+                ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(".recipe", StringComparison.Ordinal),
+                ShouldRecursePredicate = (ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) == 0,
+            }.Select(path => path.Replace('\\', '/')).Where(path => !path.Contains("/node_modules/", StringComparison.Ordinal))
             : [];
     }
 }

@@ -11,6 +11,9 @@ namespace Recipe.Semantics.Binding;
 /// <summary>The ply list: a variant's edits made, lines anchored where they say, materials found.</summary>
 internal static class StackBinder
 {
+    /// <summary>Most layers of one part, repeats counted: our own limit, far above any part that is laid by hand.</summary>
+    public const int MostLayers = 1_000;
+
     /// <summary>Binds the ply lists of a part and the variants above it into one.</summary>
     public static ImmutableArray<StackItem> Bind(PartLines part, Figure<Length>? overlap, Figure<Length>? trim)
     {
@@ -34,7 +37,24 @@ internal static class StackBinder
             }
         }
 
-        return [.. PlyOrder.Arrange(plies).Select(p => Item(p, overlap, trim)).OfType<StackItem>()];
+        return Within([.. PlyOrder.Arrange(plies).Select(p => Item(p, overlap, trim)).OfType<StackItem>()], plies);
+    }
+
+    /// <summary>The items up to the most that a part may have. Planning many more would take hours, and nobody would lay them.</summary>
+    private static ImmutableArray<StackItem> Within(ImmutableArray<StackItem> items, List<Ply> plies)
+    {
+        var layers = 0L;
+        for (var i = 0; i < items.Length; i++)
+        {
+            layers += items[i].Count;
+            if (layers > MostLayers)
+            {
+                plies[0].Line.Context.Sink.Report(OutOfRange.TooMany(items[i].NameWhere, "plies", items.Sum(item => (long)item.Count), MostLayers));
+                return items[..i];
+            }
+        }
+
+        return items;
     }
 
     private static void ReportSameNames(List<Ply> plies)

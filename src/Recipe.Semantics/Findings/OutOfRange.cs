@@ -37,6 +37,9 @@ public static class OutOfRange
     internal static Finding Create(SourceSpan where, string head, string written, string limit) =>
         Finding.Of(Descriptor, where, $"`{head}` is {written}; it must be {limit}.");
 
+    internal static Finding TooMany(SourceSpan where, string what, long count, int most) =>
+        Finding.Of(Descriptor, where, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"These are {count} {what}; {most} is the most that one part may have. Those from here on are left out."));
+
     internal static Finding DividedByZero(SourceSpan where) =>
         Finding.Of(Descriptor, where, "A division by 0 has no value.");
 

@@ -128,10 +128,13 @@ internal sealed class LineReader
 
     public void Report(Recipe.Text.Findings.Finding finding) => Context.Sink.Report(finding);
 
+    /// <summary>The most that one line may be repeated: our own limit, far above any part that is laid by hand.</summary>
+    public const int MostRepeats = 1_000;
+
     /// <summary>The number of <c>x2</c>, or null.</summary>
     public static int? CountOf(string word) =>
-        word.Length is > 1 and < 7 && word[0] is 'x' or '×' && int.TryParse(word.AsSpan(1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var count)
-            ? count
+        word.Length > 1 && word[0] is 'x' or '×' && word.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0
+            ? int.TryParse(word.AsSpan(1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var count) ? count : int.MaxValue
             : null;
 
     private void ReadForm()
@@ -218,9 +221,9 @@ internal sealed class LineReader
         if (_pattern.Count is not null && CountOf(word.Text) is { } count)
         {
             Index++;
-            if (count == 0)
+            if (count is 0 or > MostRepeats)
             {
-                Report(OutOfRange.Create(Context.At(word.Span), Head, word.Text, "at least x1"));
+                Report(OutOfRange.Create(Context.At(word.Span), Head, word.Text, count == 0 ? "at least x1" : $"at most x{MostRepeats.ToString(System.Globalization.CultureInfo.InvariantCulture)}"));
             }
             else
             {
