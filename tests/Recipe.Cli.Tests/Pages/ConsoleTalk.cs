@@ -8,7 +8,7 @@ internal static class ConsoleTalk
     /// <summary>Whether lines are left out.</summary>
     public static bool LeavesOut(string shown) => Lines(shown).Contains(LeftOut);
 
-    /// <summary>Whether what is shown is what was said, where a line of three points stands for any lines, one at least. Blanks at the ends of lines do not count.</summary>
+    /// <summary>Whether what is shown is what was said, where a line of three points stands for any lines, or none. Blanks at the ends of lines do not count.</summary>
     public static bool Fits(string shown, string said) => Fits(Lines(shown), Lines(said));
 
     /// <summary>The words of a command; quotes keep blanks together.</summary>
@@ -57,7 +57,7 @@ internal static class ConsoleTalk
             return !said.IsEmpty && shown[0] == said[0] && Fits(shown[1..], said[1..]);
         }
 
-        for (var gap = 1; gap <= said.Length; gap++)
+        for (var gap = 0; gap <= said.Length; gap++)
         {
             if (Fits(shown[1..], said[gap..]))
             {
