@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using Recipe.Semantics.Schema;
 using Recipe.TestKit;
 
 namespace Recipe.Semantics.Tests;
 
-public class WordsPageTests
+public partial class WordsPageTests
 {
     [Fact]
     public void The_page_of_words_is_fresh()
@@ -26,6 +27,13 @@ public class WordsPageTests
     }
 
     [Fact]
+    public void Every_word_is_said_on_the_page_of_the_language()
+    {
+        var said = Word().Matches(Repository.Read("grammar/language.md")).Select(match => match.Value).ToHashSet();
+        Assert.Empty(RecipeSchema.Blocks.SelectMany(block => block.Words).Select(word => word.Word).Where(word => !said.Contains(word)).Distinct());
+    }
+
+    [Fact]
     public void The_page_of_facts_is_fresh()
     {
         var path = Repository.PathOf("grammar/facts.md");
@@ -37,4 +45,7 @@ public class WordsPageTests
         Assert.True(File.Exists(path), "grammar/facts.md is missing: run the tests once with RECIPE_UPDATE_GOLDENS=1.");
         Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), FactsPage.Write());
     }
+
+    [GeneratedRegex(@"[\p{L}_][\p{L}\p{N}_]*(-[\p{L}\p{N}_]+)*", RegexOptions.CultureInvariant)]
+    private static partial Regex Word();
 }

@@ -12,6 +12,7 @@ public static class WordsPage
         page.Append("# Every word of the language\n\n");
         page.Append("Written from the schema in `Recipe.Semantics`; a test compares the two. Any line may end with `source \"...\"` or\n");
         page.Append("`source assumed \"...\"`. What stands in `[ ]` may be left out; `...` repeats.\n");
+        page.Append("\nBlocks: ").AppendJoin(" · ", RecipeSchema.Blocks.Select(block => $"[{block.Name}](#{AnchorOf(block.Name)})")).Append(".\nThe prose is in [language.md](language.md).\n");
         foreach (var block in RecipeSchema.Blocks)
         {
             Write(page, block);
@@ -51,6 +52,10 @@ public static class WordsPage
 
         page.Append(" |\n");
     }
+
+    /// <summary>What a heading is reached by.</summary>
+    private static string AnchorOf(string title) =>
+        string.Concat(title.ToLowerInvariant().Where(c => char.IsLetterOrDigit(c) || c is ' ' or '-')).Replace(' ', '-');
 
     private static string Takes(WordSchema word) => word.Forms.IsEmpty
         ? Takes(word.Line) + (word.Block is { } block ? $" {{ {block.Name} }}" : "")

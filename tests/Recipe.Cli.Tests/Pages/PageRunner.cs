@@ -19,7 +19,7 @@ namespace Recipe.Cli.Tests.Pages;
 internal sealed class PageRunner(Bench bench)
 {
     /// <summary>Languages of blocks that are looked at elsewhere or cannot be run.</summary>
-    private static readonly string[] NotRun = ["csharp", "json", "yaml"];
+    private static readonly string[] NotRun = ["csharp", "json", "text", "yaml"];
 
     private readonly StringBuilder _sketches = new();
 
