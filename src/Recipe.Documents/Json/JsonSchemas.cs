@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using Recipe.Documents.Json;
 
@@ -25,13 +24,14 @@ public static class JsonSchemas
         (ShelfReport.Schema, "recipe stock --format json", JsonOutput.Shapes.ShelfCountRecord),
     ];
 
-    /// <summary>What the last part of a key says: the unit of its number.</summary>
-    private static readonly ImmutableArray<(string Ending, string Unit)> Units =
-    [
-        ("_kg_per_m2", "kg/m2"), ("_kg_per_m3", "kg/m3"), ("_n_per_m", "N/m"), ("_k_per_s", "K/s"), ("_pa_s", "Pa s"),
-        ("_n_m", "N m"), ("_deg_c", "degrees Celsius"), ("_m2", "square metres"), ("_m3", "cubic metres"),
-        ("_kg", "kilograms"), ("_pa", "pascals"), ("_deg", "degrees of angle"), ("_m", "metres"), ("_s", "seconds"), ("_k", "kelvins"), ("_n", "newtons"),
-    ];
+    /// <summary>What the last word of a key says: the unit of its number. A unit of several words stands in the key in full and is not said again.</summary>
+    private static readonly ImmutableDictionary<string, string> Units = ImmutableDictionary.CreateRange(
+        StringComparer.OrdinalIgnoreCase,
+        [
+            KeyValuePair.Create("m", "metres"), KeyValuePair.Create("m2", "square metres"), KeyValuePair.Create("m3", "cubic metres"), KeyValuePair.Create("kg", "kilograms"),
+            KeyValuePair.Create("s", "seconds"), KeyValuePair.Create("Pa", "pascals"), KeyValuePair.Create("K", "kelvins"), KeyValuePair.Create("degC", "degrees Celsius"),
+            KeyValuePair.Create("deg", "degrees of angle"), KeyValuePair.Create("N", "newtons"), KeyValuePair.Create("fraction", "parts of one"),
+        ]);
 
     /// <summary>The names of the schemas, as the key <c>schema</c> of a document says it: <c>recipe/plan/1</c>.</summary>
     public static ImmutableArray<string> Names { get; } = [.. Roots.Select(root => root.Name)];
@@ -62,17 +62,17 @@ public static class JsonSchemas
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
             ["$id"] = "urn:" + name.Replace('/', ':'),
             ["title"] = name,
-            ["description"] = $"What `{root.Command}` writes. The unit of a number stands in its key; null means not known. Within a version keys are added, never renamed or removed.",
+            ["description"] = $"What {root.Command} writes. The unit of a number stands in its key; null means not known. Within a version keys are added, never renamed or removed.",
         };
         foreach (var (key, value) in body)
         {
             schema[key] = value?.DeepClone();
         }
 
-        return schema.ToJsonString(new JsonSerializerOptions(JsonOutput.Shapes.Options)) + "\n";
+        return schema.ToJsonString(JsonOutput.Shapes.Options) + "\n";
     }
 
-    /// <summary>Every key of a record is written, whatever it holds; and what a unit at its end means is said.</summary>
+    /// <summary>Every key of a record is written, whatever it holds, unless the record says that it is left out when null; and what a unit at its end means is said.</summary>
     private static JsonNode Finish(JsonSchemaExporterContext context, JsonNode node)
     {
         if (node is not JsonObject schema)
@@ -82,14 +82,18 @@ public static class JsonSchemas
 
         if (context.TypeInfo.Kind == JsonTypeInfoKind.Object && schema["properties"] is JsonObject properties)
         {
-            schema["required"] = new JsonArray([.. properties.Select(property => (JsonNode)property.Key)]);
+            var mayBeAbsent = context.TypeInfo.Properties.Where(property => property.AttributeProvider?.IsDefined(typeof(JsonIgnoreAttribute), inherit: false) == true).Select(property => property.Name).ToHashSet();
+            schema["required"] = new JsonArray([.. properties.Where(property => !mayBeAbsent.Contains(property.Key)).Select(property => (JsonNode)property.Key)]);
         }
 
-        if (context.PropertyInfo is { } key && Units.FirstOrDefault(unit => key.Name.EndsWith(unit.Ending, StringComparison.Ordinal)).Unit is { } said)
+        if (context.PropertyInfo is { } key && UnitOf(key.Name) is { } said)
         {
-            schema["description"] = string.Create(CultureInfo.InvariantCulture, $"In {said}.");
+            schema["description"] = $"In {said}.";
         }
 
         return schema;
     }
+
+    private static string? UnitOf(string key) =>
+        key.Split('_') is [.., var before, var last] && before != "per" && !Units.ContainsKey(before) && !key.Contains("_per_", StringComparison.Ordinal) ? Units.GetValueOrDefault(last) : null;
 }

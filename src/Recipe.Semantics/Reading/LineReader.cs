@@ -167,7 +167,7 @@ internal sealed class LineReader
         var next = 0;
         while (!AtEnd)
         {
-            if (Peek is WordSyntax word && !IsPlyNameAt(next) && ReadByWord(word))
+            if (Peek is WordSyntax word && !(next < _pattern.Arguments.Length && _pattern.Arguments[next].IsPlyName) && ReadByWord(word))
             {
                 continue;
             }
@@ -205,11 +205,6 @@ internal sealed class LineReader
 
         return null;
     }
-
-    /// <summary>Whether the name of a ply must stand here: a ply may be called <c>face</c>, which behind its name would begin a clause.</summary>
-    private bool IsPlyNameAt(int argument) =>
-        argument < _pattern.Arguments.Length
-        && _pattern.Arguments[argument] is { IsOptional: false, IsRepeated: false, Kind: NewNameKind { Space: NameKind.Ply } or NameRefKind { Space: NameKind.Ply } };
 
     /// <summary>Reads a clause, flag, count or source when the word begins one.</summary>
     private bool ReadByWord(WordSyntax word)
