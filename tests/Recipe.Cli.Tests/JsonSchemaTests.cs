@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json.Nodes;
 using Json.Schema;
 using Recipe.Documents;
@@ -12,9 +13,15 @@ public sealed class JsonSchemaTests
 
     private static readonly EvaluationOptions AllErrors = new() { OutputFormat = OutputFormat.List };
 
+    /// <summary>Sound recipes that have in their plans what no sample has.</summary>
+    private static readonly string[] OfTheCorpus =
+        ["prepreg-eight-plies-debulk", "join-cured-then-bonded-rudder", "carbon-high-shop-us-units", "mould-on-pattern", "infusion-two-feed-lines", "structural-mast-step-loads", "whole-shop-stock-and-prices"];
+
+    private static readonly ConcurrentDictionary<string, JsonSchema> Kept = new(StringComparer.Ordinal);
+
     public static TheoryData<string> Names => [.. JsonSchemas.Names];
 
-    public static TheoryData<string> Samples => [.. Files("samples").Concat(Files("samples/shapes")).Concat(Files("tests/corpus/sound"))];
+    public static TheoryData<string> Samples => [.. Files("samples").Concat(Files("samples/shapes")).Concat(Files("samples/house-rules")).Concat(OfTheCorpus.Select(name => $"tests/corpus/sound/{name}.recipe"))];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -55,9 +62,9 @@ public sealed class JsonSchemaTests
     [InlineData("recipe/changes/1", "diff", "samples/hatch-lid.recipe", "samples/rudder-cheek.recipe", "--format", "json")]
     [InlineData("recipe/comparison/1", "compare", "samples/rudder-cheek.recipe", "samples/hatch-lid.recipe", "--format", "json")]
     [InlineData("recipe/exploration/1", "explore", "samples/hatch-lid-lighter.recipe", "--format", "json")]
-    [InlineData("recipe/history/1", "history", "hatch-lid", "--in", "samples", "samples/records", "--format", "json")]
+    [InlineData("recipe/history/1", "history", "hatch-lid", "--in", "samples", "--format", "json")]
     [InlineData("recipe/learnt/1", "learn", "samples/records", "--format", "json")]
-    [InlineData("recipe/shelf/1", "stock", "samples", "samples/records", "--for", "hatch-lid", "--format", "json")]
+    [InlineData("recipe/shelf/1", "stock", "samples", "--for", "hatch-lid", "--format", "json")]
     public void What_a_verb_writes_keeps_to_its_schema(string schema, params string[] words)
     {
         var run = Bench.Run([.. words.Select(word => word.StartsWith("samples", StringComparison.Ordinal) ? Repository.PathOf(word) : word)]);
@@ -80,14 +87,20 @@ public sealed class JsonSchemaTests
 
     private static void Holds(string text, string schema)
     {
-        var result = SchemaOf(schema).Evaluate(JsonNode.Parse(text), AllErrors);
+        var document = JsonNode.Parse(text)!;
+        if (Valid(document, schema))
+        {
+            return;
+        }
+
+        var result = SchemaOf(schema).Evaluate(document, AllErrors);
         var errors = result.Details.Where(detail => detail.Errors is not null).SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"));
-        Assert.True(result.IsValid, string.Join('\n', errors.Take(10)));
+        Assert.Fail(string.Join('\n', errors.Take(10)));
     }
 
-    private static bool Valid(JsonNode document, string schema) => SchemaOf(schema).Evaluate(document, AllErrors).IsValid;
+    private static bool Valid(JsonNode document, string schema) => SchemaOf(schema).Evaluate(document).IsValid;
 
-    private static JsonSchema SchemaOf(string name) => JsonSchema.FromText(Repository.Read($"{Folder}/{JsonSchemas.FileOf(name)}"));
+    private static JsonSchema SchemaOf(string name) => Kept.GetOrAdd(name, known => JsonSchema.FromText(Repository.Read($"{Folder}/{JsonSchemas.FileOf(known)}")));
 
     private static IEnumerable<string> Files(string folder) =>
         Directory.EnumerateFiles(Repository.PathOf(folder), "*.recipe").Select(file => $"{folder}/{Path.GetFileName(file)}").Order(StringComparer.Ordinal)
