@@ -7,7 +7,7 @@ public sealed class CheckVerbTests
     [Fact]
     public void A_folder_may_be_named_after_one_that_holds_it()
     {
-        var run = Bench.Run("check", Bench.Sample("samples"), Bench.Sample("samples/records"), "--recurse");
+        var run = Bench.Run("check", Bench.Sample("samples/house-rules"), Bench.Sample("samples/house-rules/rules"), "--recurse");
         Assert.NotEqual(ExitStatus.CouldNotRun, run.Status);
     }
 

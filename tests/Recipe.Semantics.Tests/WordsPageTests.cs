@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Recipe.Semantics.Schema;
 using Recipe.TestKit;
+using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Tests;
 
@@ -24,6 +25,14 @@ public partial class WordsPageTests
     {
         var page = WordsPage.Write();
         Assert.All(RecipeSchema.Blocks.SelectMany(b => b.Words), w => Assert.Contains($"| `{w.Word}` |", page));
+    }
+
+    [Fact]
+    public void Every_spelling_of_a_unit_stands_on_the_page()
+    {
+        var page = WordsPage.Write();
+        var table = page[page.IndexOf("## Every spelling of a unit", StringComparison.Ordinal)..];
+        Assert.All(UnitTable.Spellings.Where(spelling => UnitTable.Get(spelling).Currency is null), spelling => Assert.Contains($"`{spelling}`", table, StringComparison.Ordinal));
     }
 
     [Fact]
