@@ -25,6 +25,8 @@ public static class ChecksPage
             folder and below; what can hurt somebody (marked S) stays a warning at least. What is marked \* cannot be accepted, nor can what is found in the text and its meaning.
 
             """);
+        WriteStages(page);
+        WriteSymptoms(page);
         foreach (var (prefix, title) in FindingFamilies.All)
         {
             WriteFamily(page, title, [.. FindingCatalogue.All.Where(d => d.Code.StartsWith(prefix, StringComparison.Ordinal))]);
@@ -32,6 +34,31 @@ public static class ChecksPage
 
         return page.ToString().ReplaceLineEndings("\n");
     }
+
+    private static void WriteStages(StringBuilder page)
+    {
+        page.Append("\n## By stage\n\n");
+        foreach (var (prefix, title) in FindingFamilies.All.Where(family => FindingCatalogue.All.Any(d => d.Code.StartsWith(family.Prefix, StringComparison.Ordinal))))
+        {
+            page.Append("- [").Append(title).Append("](#").Append(AnchorOf(title)).Append("): ").Append(prefix).Append("xx\n");
+        }
+    }
+
+    private static void WriteSymptoms(StringBuilder page)
+    {
+        page.Append("\n## By what you see\n\nWhat went wrong, and which findings speak of what may have caused it, the likeliest first. It leads to a check and is no diagnosis. `recipe explain NAME` shows one.\n\n| what you see | look at |\n|---|---|\n");
+        foreach (var (seen, names) in Symptoms.All)
+        {
+            var findings = names.Select(name => FindingCatalogue.All.Single(d => d.Name == name)).Select(d => $"[`{d.Name}`](#{AnchorOf(FamilyOf(d.Code))}) {d.Code}");
+            page.Append("| ").Append(Cell(seen)).Append(" | ").AppendJoin(", ", findings).Append(" |\n");
+        }
+    }
+
+    private static string FamilyOf(string code) => FindingFamilies.All.First(family => code.StartsWith(family.Prefix, StringComparison.Ordinal)).Title;
+
+    /// <summary>What a heading is reached by.</summary>
+    private static string AnchorOf(string title) =>
+        string.Concat(title.ToLowerInvariant().Where(c => char.IsLetterOrDigit(c) || c is ' ' or '-')).Replace(' ', '-');
 
     private static void WriteFamily(StringBuilder page, string title, FindingDescriptor[] findings)
     {

@@ -29,6 +29,19 @@ public class ChecksPageTests
     }
 
     [Fact]
+    public void What_is_seen_at_the_bench_leads_to_findings_of_the_checks()
+    {
+        var known = FindingCatalogue.All.Select(d => d.Name).ToHashSet();
+        Assert.All(Symptoms.All, symptom => Assert.All(symptom.Findings, name => Assert.Contains(name, known)));
+        Assert.All(Symptoms.All, symptom => Assert.Equal(symptom.Findings.Distinct(), symptom.Findings));
+        Assert.Equal(Symptoms.All.Length, Symptoms.All.Select(symptom => symptom.Seen).Distinct().Count());
+
+        // What somebody would search for.
+        var page = ChecksPage.Write();
+        Assert.All((string[])["bag leaks", "Sticky", "White patches", "Pinholes", "sticks in the mould", "Too heavy", "Warped"], word => Assert.Contains(word, page, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Rows_have_six_cells() => Assert.All(
         ChecksPage.Write().Split('\n').Where(l => l.StartsWith("| RC", StringComparison.Ordinal)),
         row => Assert.Equal(7, row.Replace("\\|", "", StringComparison.Ordinal).Count(c => c == '|')));
@@ -36,7 +49,7 @@ public class ChecksPageTests
     [Fact]
     public void What_cannot_be_accepted_is_marked()
     {
-        var row = ChecksPage.Write().Split('\n').Single(l => l.Contains("RC4006", StringComparison.Ordinal));
+        var row = ChecksPage.Write().Split('\n').Single(l => l.StartsWith("| RC4006", StringComparison.Ordinal));
         Assert.Contains("error *", row, StringComparison.Ordinal);
     }
 }

@@ -5,6 +5,13 @@ namespace Recipe.Cli.Tests;
 public sealed class CheckVerbTests
 {
     [Fact]
+    public void A_folder_may_be_named_after_one_that_holds_it()
+    {
+        var run = Bench.Run("check", Bench.Sample("samples/house-rules"), Bench.Sample("samples/house-rules/rules"), "--recurse");
+        Assert.NotEqual(ExitStatus.CouldNotRun, run.Status);
+    }
+
+    [Fact]
     public void The_samples_are_clean()
     {
         var run = Bench.Run("check", Bench.Sample("samples"));

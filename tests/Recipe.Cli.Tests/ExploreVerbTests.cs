@@ -32,10 +32,6 @@ public sealed class ExploreVerbTests : IDisposable
     }
 
     [Fact]
-    public void The_readme_shows_what_it_says() =>
-        Assert.Contains($"```text\n{Bench.Run("explore", Lighter).Out}```", TestKit.Repository.Read("README.md").ReplaceLineEndings("\n"), StringComparison.Ordinal);
-
-    [Fact]
     public void The_front_is_in_order_and_no_member_beats_another()
     {
         var front = Front();

@@ -157,20 +157,6 @@ public class ProgramTests
         Assert.Contains("house/warm-carbon", House(lid));
     }
 
-    [Theory]
-    [InlineData("grammar/house-rules.md", 2)]
-    [InlineData("README.md", 1)]
-    public void Rules_in_the_documentation_are_sound(string page, int expected)
-    {
-        var rules = Repository.Read(page).ReplaceLineEndings("\n").Split("```recipe\n").Skip(1).Select(text => text.Split("\n```")[0]).Where(text => text.StartsWith("rule ", StringComparison.Ordinal)).ToArray();
-        Assert.Equal(expected, rules.Length);
-        foreach (var rule in rules)
-        {
-            Write("page.recipe", rule);
-            Assert.Empty(_files.Compile("page.recipe").Findings.Where(finding => finding.Severity != Severity.Advice));
-        }
-    }
-
     [Fact]
     public void Every_condition_of_the_page_can_be_written()
     {

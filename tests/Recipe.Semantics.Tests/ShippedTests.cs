@@ -97,16 +97,5 @@ public class ShippedTests
         Assert.All(bound.Findings, finding => FixCheck.Settles(bound, finding, text => Binder.Bind(Given.Tree(text, path), Shipped.Book, Shipped.Uses())));
     }
 
-    /// <summary>The page is one file, cut up; its three points stand for what is left out.</summary>
-    [Fact]
-    public void What_the_language_page_shows_means_something()
-    {
-        var fences = Repository.Read("grammar/language.md").Split("```").Where((_, i) => i % 2 == 1).Select(f => f[(f.IndexOf('\n') + 1)..]);
-        var shown = string.Join('\n', fences.Skip(1)).Split('\n').Where(l => !l.Contains(" ... ", StringComparison.Ordinal) || l.Contains("# also", StringComparison.Ordinal));
-        var bound = Binder.Bind(Given.Tree(string.Join('\n', shown)), Shipped.Book, UseScope.Alone());
-        Assert.Equal(["import-missing"], bound.Tree.Findings.Concat(bound.Findings).Select(f => f.Descriptor.Name).Distinct());
-        Assert.Equal(["hatch-lid", "hatch-lid-no-veil"], bound.Model.Parts.Select(p => p.Name));
-    }
-
     private static string Told(Finding finding) => $"{finding.Where} {finding.Descriptor.Name}: {finding.Message}";
 }

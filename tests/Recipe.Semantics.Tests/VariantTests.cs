@@ -45,6 +45,15 @@ public class VariantTests
         Assert.Equal(lid.Cure!.Steps.AsEnumerable(), variant.Cure!.Steps);
     }
 
+    /// <summary>Behind the name of a ply, <c>face</c> says which side lies on the mould; before it, it is a name like any other.</summary>
+    [Fact]
+    public void A_ply_that_is_called_like_an_option_can_be_replaced_and_inserted()
+    {
+        var parts = Given.Sound("part tray { plies { face glass-twill-163 0/90 } }\nvariant stout of tray { plies { replace face glass-plain-105 0/90 face down; insert at glass-twill-163 0/90 } }").Model.Parts;
+        Assert.Equal(["face", "at"], parts[1].Stack.Select(s => s.Name));
+        Assert.Equal("glass-plain-105", Assert.IsType<PlyItem>(parts[1].Stack[0]).Material.Name);
+    }
+
     [Fact]
     public void Plies_are_replaced_in_their_place_and_inserted_where_they_say()
     {

@@ -23,13 +23,10 @@ internal static class RecipeFinder
             }
             else if (Directory.Exists(path))
             {
-                var before = found.Count;
-                foreach (var file in FilesIn(path, recurse))
-                {
-                    found.Add(Shown(file));
-                }
-
-                if (found.Count == before)
+                // A folder may have been named already, as one above it.
+                var files = FilesIn(path, recurse).Select(Shown).ToArray();
+                found.UnionWith(files);
+                if (files.Length == 0)
                 {
                     throw new CannotRunException(recurse
                         ? $"there is no {Extension} file in {path} or below it."

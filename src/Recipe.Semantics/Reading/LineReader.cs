@@ -170,7 +170,7 @@ internal sealed class LineReader
         var next = 0;
         while (!AtEnd)
         {
-            if (Peek is WordSyntax word && ReadByWord(word))
+            if (Peek is WordSyntax word && !(next < _pattern.Arguments.Length && _pattern.Arguments[next].IsPlyName) && ReadByWord(word))
             {
                 continue;
             }

@@ -15,6 +15,9 @@ public sealed record ArgumentPattern(string Name, ValueKind Kind) : LinePart
 
     /// <summary>Whether several may follow each other.</summary>
     public bool IsRepeated { get; init; }
+
+    /// <summary>Whether the name of one ply must stand here: a ply may be called <c>face</c>, which behind its name would begin a clause.</summary>
+    public bool IsPlyName => !IsOptional && !IsRepeated && Kind is (NewNameKind { Space: NameKind.Ply } or NameRefKind { Space: NameKind.Ply });
 }
 
 /// <summary>A word or two with a value after them, anywhere behind the positional values: <c>wait 30 min</c>.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Schema;
 
@@ -12,12 +13,14 @@ public static class WordsPage
         page.Append("# Every word of the language\n\n");
         page.Append("Written from the schema in `Recipe.Semantics`; a test compares the two. Any line may end with `source \"...\"` or\n");
         page.Append("`source assumed \"...\"`. What stands in `[ ]` may be left out; `...` repeats.\n");
+        page.Append("\nBlocks: ").AppendJoin(" · ", RecipeSchema.Blocks.Select(block => $"[{block.Name}](#{AnchorOf(block.Name)})")).Append(".\nThe prose is in [language.md](language.md).\n");
         foreach (var block in RecipeSchema.Blocks)
         {
             Write(page, block);
         }
 
         WriteKinds(page);
+        WriteUnits(page);
         return page.ToString();
     }
 
@@ -51,6 +54,10 @@ public static class WordsPage
 
         page.Append(" |\n");
     }
+
+    /// <summary>What a heading is reached by.</summary>
+    private static string AnchorOf(string title) =>
+        string.Concat(title.ToLowerInvariant().Where(c => char.IsLetterOrDigit(c) || c is ' ' or '-')).Replace(' ', '-');
 
     private static string Takes(WordSchema word) => word.Forms.IsEmpty
         ? Takes(word.Line) + (word.Block is { } block ? $" {{ {block.Name} }}" : "")
@@ -119,6 +126,19 @@ public static class WordsPage
         {
             page.Append("| ").Append(kind.Key).Append(" | ").Append(kind.First().Dimension.Name).Append(" | ")
                 .AppendJoin(", ", kind.SelectMany(k => k.Units).Distinct(StringComparer.Ordinal).Select(u => $"`{u}`")).Append(" |\n");
+        }
+    }
+
+    /// <summary>Every unit with all its spellings; money has one for each currency of ISO 4217 and is not listed.</summary>
+    private static void WriteUnits(StringBuilder page)
+    {
+        page.Append("\n## Every spelling of a unit\n\nIn brackets, other spellings of the same unit. Money is a code of ISO 4217 (`EUR`), alone or for each of something (`EUR/m2`).\n\n| what | units |\n|---|---|\n");
+        var spellings = UnitTable.Spellings.Order(StringComparer.Ordinal).ToLookup(spelling => UnitTable.Get(spelling).Symbol, StringComparer.Ordinal);
+        foreach (var kind in UnitTable.All.Where(unit => unit.Currency is null).GroupBy(unit => unit.Dimension.Name, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
+        {
+            var units = kind.Select(unit => (unit.Symbol, Others: spellings[unit.Symbol].Where(spelling => spelling != unit.Symbol).Select(spelling => $"`{spelling}`").ToArray()))
+                .Select(unit => $"`{unit.Symbol}`" + (unit.Others.Length == 0 ? "" : $" ({string.Join(", ", unit.Others)})"));
+            page.Append("| ").Append(kind.Key).Append(" | ").AppendJoin(", ", units).Append(" |\n");
         }
     }
 
