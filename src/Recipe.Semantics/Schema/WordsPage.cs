@@ -132,7 +132,7 @@ public static class WordsPage
     /// <summary>Every unit with all its spellings; money has one for each currency of ISO 4217 and is not listed.</summary>
     private static void WriteUnits(StringBuilder page)
     {
-        page.Append("\n## Every spelling of a unit\n\nIn brackets, other spellings of the same unit. Money is a code of ISO 4217 (`EUR`), alone or for each of something (`EUR/m2`).\n\n| what | units |\n|---|---|\n");
+        page.Append("\n## Every spelling of a unit\n\nIn brackets, other spellings of the same unit. Units are put together with `/` and `.`, as in `g/m2`, `mPa.s`, `degC/min`. Money is a code of ISO 4217 (`EUR`), alone or for each of something (`EUR/m2`).\n\n| what | units |\n|---|---|\n");
         var spellings = UnitTable.Spellings.Order(StringComparer.Ordinal).ToLookup(spelling => UnitTable.Get(spelling).Symbol, StringComparer.Ordinal);
         foreach (var kind in UnitTable.All.Where(unit => unit.Currency is null).GroupBy(unit => unit.Dimension.Name, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
