@@ -51,6 +51,17 @@ public class ScopeTests
     }
 
     [Fact]
+    public void A_variant_in_a_file_of_its_own_is_made_in_the_shop_of_its_part()
+    {
+        var model = Given.BindFiles(
+            ("light.recipe", "use \"lid.recipe\"\nvariant light of lid { plies { remove one } }"),
+            ("lid.recipe", "use \"shop.recipe\"\npart lid { plies { one glass-twill-163 0/90; two glass-twill-163 0/90 } }"),
+            ("shop.recipe", "use \"light.recipe\"\nshop ours { paper letter }\nprices { glass-twill-163 5 EUR/m2 }")).Model;
+        Assert.Equal("ours", model.Shop!.Name);
+        Assert.Single(model.Prices);
+    }
+
+    [Fact]
     public void A_default_of_ones_own_comes_before_the_books()
     {
         var bound = Given.Sound("breather mine {\n  areal-weight 140 g/m2\n  default yes\n}\npart a { bag { breather } }");

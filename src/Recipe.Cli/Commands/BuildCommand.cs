@@ -95,9 +95,17 @@ internal static class BuildCommand
             progress.Done(part);
         });
         progress.End();
-        foreach (var path in output.Write())
+        var written = output.Write();
+        foreach (var path in written)
         {
             terminal.Out.WriteLine($"wrote {path}");
+        }
+
+        // Among many files somebody with gloves on looks for the one to print.
+        var sheets = written.Where(path => path.EndsWith(".pdf", StringComparison.Ordinal)).ToList();
+        if (sheets.Count > 0 && sheets.Count < written.Count)
+        {
+            terminal.Out.WriteLine($"to print: {string.Join(' ', sheets)}");
         }
 
         return ExitStatus.Clean;

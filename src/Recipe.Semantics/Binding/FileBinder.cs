@@ -20,8 +20,6 @@ internal static class FileBinder
         UseChecker.Check(file, context);
         ReportDefaults(file.Index.MaterialList, result.Sink);
 
-        // The shop, shelf and prices of a used file are its own, not those of the files that it uses in turn.
-        var used = file.Used.Select(u => u.Scope.Top.Value).ToArray();
         var model = new RecipeModel
         {
             Materials = new ScopeView<MaterialDeclaration, Material>(file.FindMaterial, () => file.NamesOf(NameKind.Material), d => d.Material),
@@ -31,9 +29,9 @@ internal static class FileBinder
                 name => file.Index.Parts.ContainsKey(name) ? null : file.FindPart(name),
                 () => file.NamesOf(NameKind.Part).Except(file.Index.Parts.Keys, StringComparer.Ordinal),
                 d => d.Part),
-            Shop = top.Shop ?? used.Select(m => m.Shop).FirstOrDefault(s => s is not null),
-            Stock = [.. top.Stock, .. used.SelectMany(m => m.Stock)],
-            Prices = [.. top.Prices, .. used.SelectMany(m => m.Prices)],
+            Shop = top.Shop ?? Nearest(file, used => used.Shop is not null).Select(used => used.Shop).FirstOrDefault(shop => shop is not null),
+            Stock = [.. top.Stock, .. Nearest(file, used => !used.Stock.IsEmpty).SelectMany(used => used.Stock)],
+            Prices = [.. top.Prices, .. Nearest(file, used => !used.Prices.IsEmpty).SelectMany(used => used.Prices)],
             Studies = [.. file.Index.StudyList.Select(s => s.Study)],
             Rules = RulesOf(file),
             OwnRules = [.. file.Index.RuleList.Select(r => r.Rule)],
@@ -42,6 +40,25 @@ internal static class FileBinder
             Waivers = top.Waivers,
         };
         return new BoundFile(file.Tree, model, result.Findings()) { Names = result.Names() };
+    }
+
+    // The used files that say something of shop, shelf or prices; where none does, those that they use in turn: a variant in a file of its own is
+    // made in the same shop as its part.
+    private static IEnumerable<TopLevel> Nearest(FileScope file, Func<TopLevel, bool> says)
+    {
+        var seen = new HashSet<FileScope> { file };
+        for (var level = UsedBy([file]); level.Count > 0; level = UsedBy(level))
+        {
+            var tops = level.Select(scope => scope.Top.Value).ToArray();
+            if (tops.Any(says))
+            {
+                return tops;
+            }
+        }
+
+        return [];
+
+        List<FileScope> UsedBy(IEnumerable<FileScope> files) => [.. files.SelectMany(one => one.Used).Select(used => used.Scope).Where(seen.Add)];
     }
 
     // Its own rules, then those of the files it uses; of two with one name the first counts.
