@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Recipe.LanguageServer.Protocol;
 
 namespace Recipe.LanguageServer;
 
@@ -51,7 +52,7 @@ internal sealed class Settings
 
         if (section.TryGetProperty("documentation", out var documentation))
         {
-            Documentation = documentation.ValueKind == JsonValueKind.String && documentation.GetString() is { Length: > 0 } address ? address : null;
+            Documentation = LooseText.Of(documentation) is { Length: > 0 } address ? address : null;
         }
     }
 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Recipe.Compiler;
 using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer.Documents;
@@ -26,9 +25,9 @@ internal sealed class Commands : IFeature
         capabilities.ExecuteCommandProvider = new ExecuteCommandOptions([MakePapers, ShowNumbers, Compare, Preview]);
         router.Request("workspace/executeCommand", ProtocolJson.Default.ExecuteCommandParams, ProtocolJson.Default.StringArray, p =>
         {
-            if (p is { Command: Preview, Arguments: [{ ValueKind: JsonValueKind.String } document, ..] })
+            if (p is { Command: Preview, Arguments: [var document, ..] } && LooseText.Of(document) is { } shown)
             {
-                return [Show(session, document.GetString()!, p.Arguments is [_, { ValueKind: JsonValueKind.String } chosen] ? chosen.GetString() : null)];
+                return [Show(session, shown, p.Arguments is [_, var chosen] ? LooseText.Of(chosen) : null)];
             }
 
             var (uri, part) = Arguments(p);
@@ -49,8 +48,8 @@ internal sealed class Commands : IFeature
     }
 
     private static (string Uri, string Part) Arguments(ExecuteCommandParams p) =>
-        p.Arguments is [{ ValueKind: JsonValueKind.String } uri, { ValueKind: JsonValueKind.String } part]
-            ? (uri.GetString()!, part.GetString()!)
+        p.Arguments is [var uri, var part] && LooseText.Of(uri) is { } document && LooseText.Of(part) is { } name
+            ? (document, name)
             : throw new RpcException(ErrorCode.InvalidParams, $"{p.Command} takes the URI of a document and the name of a part.");
 
     /// <summary>Whether a text has a last commit to be compared with, as far as a look at the folders above it tells.</summary>

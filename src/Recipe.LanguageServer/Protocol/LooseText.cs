@@ -11,6 +11,37 @@ namespace Recipe.LanguageServer.Protocol;
 /// </summary>
 internal sealed class LooseText : JsonConverter<string>
 {
+    /// <summary>A text among parameters that are read later; null when it is no text, or bytes that are no UTF-8.</summary>
+    public static string? Of(JsonElement element)
+    {
+        if (element.ValueKind != JsonValueKind.String)
+        {
+            return null;
+        }
+
+        try
+        {
+            return element.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            // Half of a pair is written as an escape; what is left are bytes that cannot be read at all.
+            return TryRaw(element) is { } raw ? Replaced(raw[1..^1]) : null;
+        }
+    }
+
+    private static string? TryRaw(JsonElement element)
+    {
+        try
+        {
+            return element.GetRawText();
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
     public override string Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         if (reader.TokenType != JsonTokenType.String)

@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using System.Xml.Linq;
 using Recipe.Compiler;
 using Recipe.TestKit;
-using Recipe.Text.Findings;
 
 namespace Recipe.Fuzzing.Targets;
 

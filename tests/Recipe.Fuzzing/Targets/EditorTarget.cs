@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 using Recipe.TestKit;
 
 namespace Recipe.Fuzzing.Targets;
