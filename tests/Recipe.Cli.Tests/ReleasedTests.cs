@@ -11,7 +11,7 @@ public sealed class ReleasedTests
     public static TheoryData<string> Versions => [.. Directory.GetDirectories(Repository.PathOf(Folder)).Select(path => Path.GetFileName(path)!).Order(StringComparer.Ordinal)];
 
     [Fact]
-    public void The_version_that_is_built_now_has_its_samples_kept() => Assert.Contains(CommandLine.Version, Versions.Select(row => (string)row[0]));
+    public void The_version_that_is_built_now_has_its_samples_kept() => Assert.True(Directory.Exists(Repository.PathOf($"{Folder}/{CommandLine.Version}")));
 
     [Fact]
     public void The_samples_of_today_are_laid_out() => Assert.Equal("", Bench.Run("fmt", "--check", "--recurse", Repository.PathOf("samples")).Out);

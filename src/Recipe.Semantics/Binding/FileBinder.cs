@@ -44,7 +44,7 @@ internal static class FileBinder
 
     // The used files that say something of shop, shelf or prices; where none does, those that they use in turn: a variant in a file of its own is
     // made in the same shop as its part.
-    private static IEnumerable<TopLevel> Nearest(FileScope file, Func<TopLevel, bool> says)
+    private static TopLevel[] Nearest(FileScope file, Func<TopLevel, bool> says)
     {
         var seen = new HashSet<FileScope> { file };
         for (var level = UsedBy([file]); level.Count > 0; level = UsedBy(level))
