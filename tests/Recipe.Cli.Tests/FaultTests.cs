@@ -4,6 +4,7 @@ using System.Text;
 namespace Recipe.Cli.Tests;
 
 /// <summary>What goes wrong outside the program: the file, the reason and what to do are said, the status says it too, and nothing is lost.</summary>
+[System.Runtime.Versioning.UnsupportedOSPlatform("windows")]
 public sealed class FaultTests
 {
     private static readonly string HatchLid = Bench.Sample("samples/hatch-lid.recipe");
