@@ -44,14 +44,19 @@ internal static class ShellCompletions
               set -l words (commandline -opc)
               set -l word (commandline -ct)
               set -l line (string join ' ' -- recipe $words[2..-1] $word)
+              set -l offered
               for found in ($words[1] "[suggest:"(string length -- "$line")"]" "$line" 2>/dev/null)
-                if string match -qr '^[-/]' -- $found; and not string match -q -- '-*' $word
-                  continue
+                if string match -q -- "$word*" $found; and begin; not string match -qr '^[-/]' -- $found; or string match -q -- '-*' $word; end
+                  set -a offered $found
                 end
-                echo $found
+              end
+              if set -q offered[1]
+                string join \n -- $offered
+              else
+                __fish_complete_path $word
               end
             end
-            complete -c recipe -a '(__recipe_completions)'
+            complete -c recipe -f -a '(__recipe_completions)'
 
             """,
         ["powershell"] = """
