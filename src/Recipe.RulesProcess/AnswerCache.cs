@@ -8,19 +8,18 @@ namespace Recipe.RulesProcess;
 
 /// <summary>
 /// Answers that were given before, one file each. Rules are pure, so the same rules and the same facts always get the same answer and the
-/// host need not be started. A file begins with the digest of the rest of it; it is written beside and moved into place.
+/// host need not be started.
 /// </summary>
 internal sealed class AnswerCache(RulesProcessOptions options)
 {
-    private const int Digest = 16;
     private const int MostFiles = 300;
-    private readonly string? _folder = options.CacheFolder is { } folder ? Path.Combine(folder, "answers") : null;
+    private readonly KeptFiles? _kept = options.CacheFolder is { } folder ? new KeptFiles(Path.Combine(folder, "answers"), ".answer", MostFiles) : null;
 
     /// <summary>The key of a request to the host as it is installed now; null when nothing is kept.</summary>
     public string? Key(HostRequest request)
     {
         var host = new FileInfo(options.HostPath);
-        if (_folder is null || !host.Exists)
+        if (_kept is null || !host.Exists)
         {
             return null;
         }
@@ -34,55 +33,22 @@ internal sealed class AnswerCache(RulesProcessOptions options)
     /// <summary>The answer of a key, or null.</summary>
     public RuleRunAnswer? Find(string? key)
     {
-        if (key is null)
-        {
-            return null;
-        }
-
         try
         {
-            var path = PathOf(key);
-            if (!File.Exists(path))
-            {
-                return null;
-            }
-
-            var bytes = File.ReadAllBytes(path);
-            return bytes.Length > Digest && XxHash128.Hash(bytes.AsSpan(Digest)).AsSpan().SequenceEqual(bytes.AsSpan(0, Digest))
-                ? AnswerWire.Read(bytes.AsMemory(Digest)).Answer?.Run
-                : null;
+            return key is not null && _kept?.Find(key) is { } bytes ? AnswerWire.Read(bytes).Answer?.Run : null;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException or InvalidOperationException)
+        catch (Exception problem) when (problem is JsonException or InvalidOperationException)
         {
             return null;
         }
     }
 
-    /// <summary>Keeps an answer; one that cannot be kept is asked for again the next time.</summary>
+    /// <summary>Keeps an answer.</summary>
     public void Keep(string? key, RuleRunAnswer answer)
     {
-        if (key is null)
+        if (key is not null)
         {
-            return;
-        }
-
-        try
-        {
-            var line = AnswerWire.Write(new HostAnswer(0, answer, [], []));
-            Directory.CreateDirectory(_folder!);
-            var part = PathOf(key) + "." + Guid.NewGuid().ToString("N") + ".part";
-            File.WriteAllBytes(part, [.. XxHash128.Hash(line), .. line]);
-            File.Move(part, PathOf(key), overwrite: true);
-            foreach (var old in new DirectoryInfo(_folder!).GetFiles("*.answer").OrderByDescending(file => file.LastWriteTimeUtc).Skip(MostFiles))
-            {
-                old.Delete();
-            }
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            // A cache that cannot be written costs time and nothing else.
+            _kept?.Keep(key, AnswerWire.Write(new HostAnswer(0, answer, [], [])));
         }
     }
-
-    private string PathOf(string key) => Path.Combine(_folder!, key + ".answer");
 }

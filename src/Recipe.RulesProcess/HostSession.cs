@@ -70,8 +70,9 @@ internal sealed class HostSession : IDisposable
     /// <returns>Whether the host took it in time.</returns>
     public bool Send(byte[] line, TimeSpan wait, CancellationToken stop)
     {
-        // A host that does not read lets the writer wait for ever; ending the host then ends the writer.
-        var sent = Task.Run(() => Write(line), CancellationToken.None);
+        // A host that does not read lets the writer wait for ever; ending the host then ends the writer. On a thread of its own: the wait must
+        // not be for a free one of the pool.
+        var sent = Task.Factory.StartNew(() => Write(line), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         try
         {
             return sent.Wait((int)Math.Min(wait.TotalMilliseconds, int.MaxValue), stop) && sent.Result;

@@ -1,21 +1,21 @@
 using System.Collections.Immutable;
-using System.IO.Hashing;
 using System.Text;
 using System.Text.Json;
 using Recipe.RuleApi;
 using Recipe.RulesHost.Compiling;
+using Recipe.RulesProcess;
 using Recipe.RulesProcess.Protocol;
 
 namespace Recipe.RulesHost.Running;
 
 /// <summary>
-/// Compiled rules on disk, one file for each text of a file of rules. The name is the digest of all that the assembly depends on; the
-/// file begins with the digest of the rest of it, so that one that was cut or changed is compiled anew. Never written in place.
+/// Compiled rules on disk, one file for each text of a file of rules. The name is the digest of all that the assembly depends on. What is
+/// found is not held to the list again: it was when it was kept, and whoever can write into the user's cache can do without a rule.
 /// </summary>
 internal sealed class RuleCache(string? folder)
 {
-    private const int Digest = 16;
     private const int MostFiles = 200;
+    private readonly KeptFiles? _kept = folder is null ? null : new KeptFiles(folder, ".rules", MostFiles);
 
     /// <summary>Everything but the source that a compiled rule depends on.</summary>
     public static string Basis { get; } = string.Join(
@@ -27,28 +27,16 @@ internal sealed class RuleCache(string? folder)
         ]);
 
     /// <summary>The key of a text.</summary>
-    public static string Key(string text) => Convert.ToHexStringLower(XxHash128.Hash(Encoding.UTF8.GetBytes($"{Basis}\n{text}")));
+    public static string Key(string text) => KeptFiles.Key(Encoding.UTF8.GetBytes($"{Basis}\n{text}"));
 
     /// <summary>Loads rules, or null when they are not there or not whole.</summary>
     public LoadedRules? Find(string key, string file)
     {
-        if (folder is null)
-        {
-            return null;
-        }
-
         try
         {
-            var bytes = File.ReadAllBytes(PathOf(key));
-            if (bytes.Length < Digest + 4 || !XxHash128.Hash(bytes.AsSpan(Digest)).AsSpan().SequenceEqual(bytes.AsSpan(0, Digest)))
-            {
-                File.Delete(PathOf(key));
-                return null;
-            }
-
-            return Read(bytes, file);
+            return _kept?.Find(key) is { } bytes ? Read(bytes.ToArray(), file) : null;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException or BadImageFormatException or TypeLoadException or ArgumentException)
+        catch (Exception problem) when (problem is JsonException or BadImageFormatException or TypeLoadException or ArgumentException)
         {
             return null;
         }
@@ -57,50 +45,23 @@ internal sealed class RuleCache(string? folder)
     /// <summary>Keeps compiled rules. What cannot be kept is compiled again the next time.</summary>
     public void Keep(string key, byte[] image, ImmutableArray<RuleClass> classes, ImmutableArray<RuleDescription> descriptions)
     {
-        if (folder is null)
-        {
-            return;
-        }
-
         var head = Wire.Line(json =>
         {
             DescriptionWire.WriteAll(json, descriptions);
             Wire.WriteList(json, "types", classes.Select(one => one.Type), json.WriteStringValue);
         });
-        byte[] rest = [.. BitConverter.GetBytes(head.Length), .. head, .. image];
-        try
-        {
-            Directory.CreateDirectory(folder);
-            var part = PathOf(key) + "." + Guid.NewGuid().ToString("N") + ".part";
-            File.WriteAllBytes(part, [.. XxHash128.Hash(rest), .. rest]);
-            File.Move(part, PathOf(key), overwrite: true);
-            Thin();
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            // A cache that cannot be written costs time and nothing else.
-        }
+        _kept?.Keep(key, [.. BitConverter.GetBytes(head.Length), .. head, .. image]);
     }
 
     private static LoadedRules Read(byte[] bytes, string file)
     {
-        var length = BitConverter.ToInt32(bytes, Digest);
-        var image = bytes[(Digest + 4 + length)..];
-        using var document = Wire.Parse(bytes.AsMemory(Digest + 4, length));
+        var length = BitConverter.ToInt32(bytes, 0);
+        var image = bytes[(4 + length)..];
+        using var document = Wire.Parse(bytes.AsMemory(4, length));
         var descriptions = DescriptionWire.ReadAll(document.RootElement);
         var types = Wire.ReadList(document.RootElement, "types", type => type.GetString() ?? "");
         return types.Length != descriptions.Length
             ? throw new BadImageFormatException("not compiled rules")
             : LoadedRules.Of(file, LoadedRules.Load(image, types), descriptions);
     }
-
-    private void Thin()
-    {
-        foreach (var old in new DirectoryInfo(folder!).GetFiles("*.rules").OrderByDescending(file => file.LastWriteTimeUtc).Skip(MostFiles))
-        {
-            old.Delete();
-        }
-    }
-
-    private string PathOf(string key) => Path.Combine(folder!, key + ".rules");
 }
