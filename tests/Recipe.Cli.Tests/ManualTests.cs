@@ -19,6 +19,14 @@ public sealed partial class ManualTests
     }
 
     [Fact]
+    public void The_help_is_a_page_and_not_a_list_of_all_that_can_be_completed()
+    {
+        var help = Bench.Run("--help").Out;
+        Assert.InRange(help.Length, 1_000, 6_000);
+        Assert.All(help.Split('\n'), line => Assert.InRange(line.Length, 0, 200));
+    }
+
+    [Fact]
     public void No_line_of_the_manual_is_a_command_by_accident()
     {
         var known = new[] { ".TH", ".SH", ".SS", ".TP", ".PP", ".B", ".I", ".RI" };

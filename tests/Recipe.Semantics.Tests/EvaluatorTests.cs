@@ -25,6 +25,17 @@ public class EvaluatorTests
     public void Masses(string written, double kilograms) =>
         Assert.Equal(kilograms, Part($"target mass {written}").TargetMass!.Value.Kilograms, 1e-6 * kilograms);
 
+    [Theory]
+    [InlineData("68 F", "Write degF")]
+    [InlineData("20 C", "Write degC")]
+    [InlineData("20 c", "Write degC")]
+    public void A_thermometers_letter_is_a_temperature_and_no_difference(string room, string fix)
+    {
+        var finding = Given.Single($"shop s {{\n  room {room}\n}}");
+        Assert.Equal("unknown-unit", finding.Descriptor.Name);
+        Assert.Equal(fix, Assert.Single(finding.Fixes).Title);
+    }
+
     [Fact]
     public void A_range_with_a_misspelt_unit_is_told_once_and_at_the_unit()
     {

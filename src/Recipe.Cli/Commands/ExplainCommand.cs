@@ -9,7 +9,7 @@ internal static class ExplainCommand
 {
     public static Command Create(Terminal terminal)
     {
-        var name = new Argument<string?>("name") { Description = "A code or name of a finding, a material, or a part of the recipe given with --in; without it, a list of them.", Arity = ArgumentArity.ZeroOrOne };
+        var name = new Argument<string?>("name") { HelpName = "name", Description = "A code or name of a finding, a material, or a part of the recipe given with --in; without it, a list of them.", Arity = ArgumentArity.ZeroOrOne };
         name.CompletionSources.Add(_ => Explainer.Names(null).Select(known => new CompletionItem(known)));
         var within = new Option<string?>("--in") { Description = "A recipe whose parts and own materials count too." };
         var command = new Command("explain", "Explain a finding, a material, or a part: its mass, stiffness, clock and what they rest on.") { name, within };

@@ -13,6 +13,12 @@ internal static class UnitGuess
     /// </summary>
     public static ImmutableArray<string> For(string spelling, Dimension? wanted)
     {
+        // A thermometer's letters. The nearest spelling would be K, which is a difference and not what it reads.
+        if ((wanted is null || wanted == UnitTable.Get("degC").Dimension) && spelling is ("F" or "f" or "C" or "c"))
+        {
+            return [$"deg{spelling.ToUpperInvariant()}"];
+        }
+
         var fitting = UnitTable.Spellings.Where(s => wanted is null || UnitTable.Get(s).Dimension == wanted).Order(StringComparer.Ordinal).ToArray();
         var sameLetters = fitting.Where(s => string.Equals(s, spelling, StringComparison.OrdinalIgnoreCase)).ToArray();
         if (sameLetters.Length > 0)
