@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Recipe.RulesProcess;
 
 /// <summary>Where the rules host is, and how long and how much it may.</summary>
@@ -45,11 +47,11 @@ public sealed record RulesProcessOptions
         CacheFolder = UserFolders.Cache is { } cache ? Path.Combine(cache, "rules") : null,
     };
 
-    // In a tool that runs on any system there is only the library.
+    // Whoever runs this program on .NET has .NET for the host too, and a tool for any system brings no program that runs on all of them.
     private static string HostIn(string folder)
     {
         var program = Path.Combine(folder, OperatingSystem.IsWindows() ? "recipe-rules-host.exe" : "recipe-rules-host");
         var library = Path.Combine(folder, "recipe-rules-host.dll");
-        return !File.Exists(program) && File.Exists(library) ? library : program;
+        return RuntimeFeature.IsDynamicCodeSupported && File.Exists(library) ? library : program;
     }
 }
