@@ -8,8 +8,7 @@ using Recipe.RulesProcess;
 using var stdout = new StreamWriter(new StandardStream(Console.OpenStandardOutput(), "standard output"), Terminal.Encoding) { NewLine = "\n" };
 using var stderr = new StreamWriter(new StandardStream(Console.OpenStandardError(), null), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
 var progress = new Progress(stderr, !Console.IsErrorRedirected);
-var trusted = TrustedFolders.OfUser();
-using var rules = new RulesProcess(RulesProcessOptions.Installed()) { Compiling = progress.Compiling };
+TrustedRules.OfUser.Compiling = progress.Compiling;
 var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
 {
     OutIsTerminal = !Console.IsOutputRedirected,
@@ -17,8 +16,8 @@ var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
     NoColour = Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 } || Environment.GetEnvironmentVariable("TERM") == "dumb",
     Today = DateOnly.FromDateTime(DateTime.Now),
     Now = () => DateOnly.FromDateTime(DateTime.Now),
-    Trusted = trusted,
-    Rules = new TrustedRules(rules, trusted),
+    Trusted = TrustedFolders.OfUser(),
+    Rules = TrustedRules.OfUser,
     OpenOutput = Console.OpenStandardOutput,
     OnInterrupt = stop => PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
     {

@@ -25,7 +25,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
     private int _lastId;
 
     /// <summary>Is told of each file before it is compiled, and of null when the answer is there. Nothing is told when all were compiled before.</summary>
-    public Action<RuleCompiling?>? Compiling { get; init; }
+    public Action<RuleCompiling?>? Compiling { get; set; }
 
     /// <summary>How many times a host was started.</summary>
     internal int Starts { get; private set; }

@@ -17,6 +17,9 @@ public sealed class TrustedRules(RulesProcess process, TrustedFolders? trusted) 
     /// <summary>Those of the user, with the host that is installed beside the program.</summary>
     public static TrustedRules OfUser => User.Value;
 
+    /// <summary>Is told of each file before it is compiled, and of null when that is over.</summary>
+    public Action<RuleCompiling?>? Compiling { set => process.Compiling = value; }
+
     /// <inheritdoc/>
     public bool IsTrusted(string name) => trusted?.IsTrusted(name) == true;
 

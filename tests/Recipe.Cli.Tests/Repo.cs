@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Recipe.TestKit;
 
 namespace Recipe.Cli.Tests;
@@ -66,23 +65,15 @@ internal sealed class Repo : IDisposable
 
     public void Dispose() => Bench.Dispose();
 
-    private Outcome Start(string program, string[] arguments, (string Name, string Value)[] environment)
-    {
-        var start = new ProcessStartInfo(program) { WorkingDirectory = Bench.Folder, RedirectStandardOutput = true, RedirectStandardError = true };
-        Array.ForEach(arguments, start.ArgumentList.Add);
-        start.Environment["PATH"] = AppContext.BaseDirectory + Path.PathSeparator + Environment.GetEnvironmentVariable("PATH");
-        start.Environment["GIT_CONFIG_GLOBAL"] = "/dev/null";
-        start.Environment["GIT_CONFIG_NOSYSTEM"] = "1";
-        start.Environment["GIT_EDITOR"] = "true";
-        foreach (var (name, value) in environment)
-        {
-            start.Environment[name] = value;
-        }
-
-        using var process = Process.Start(start)!;
-        var error = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return new Outcome(process.ExitCode, output, error.GetAwaiter().GetResult());
-    }
+    private Outcome Start(string program, string[] arguments, (string Name, string Value)[] environment) => RealProgram.Start(
+        Bench.Folder,
+        program,
+        arguments,
+        [
+            ("PATH", AppContext.BaseDirectory + Path.PathSeparator + Environment.GetEnvironmentVariable("PATH")),
+            ("GIT_CONFIG_GLOBAL", "/dev/null"),
+            ("GIT_CONFIG_NOSYSTEM", "1"),
+            ("GIT_EDITOR", "true"),
+            .. environment,
+        ]);
 }

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Help;
+using System.Globalization;
 using System.Text;
 
 namespace Recipe.Cli.Manual;
@@ -12,7 +14,7 @@ internal static class ManualPage
     public static string Of(Command root, string version)
     {
         var page = new StringBuilder();
-        page.Append(System.Globalization.CultureInfo.InvariantCulture, $".TH RECIPE 1 \"\" \"recipe {Text(version)}\" \"User Commands\"\n");
+        page.Append(CultureInfo.InvariantCulture, $".TH RECIPE 1 \"\" \"recipe {Text(version)}\" \"User Commands\"\n");
         page.Append(".SH NAME\nrecipe \\- check recipes for moulded composite parts and make their papers\n");
         page.Append(".SH SYNOPSIS\n.B recipe\n.I verb\n.RI [ argument... ]\n.RI [ option... ]\n");
         Section(page, "DESCRIPTION", root.Description ?? "");
@@ -61,7 +63,7 @@ internal static class ManualPage
             Item(page, Shown(argument), argument.Description ?? "");
         }
 
-        foreach (var option in verb.Options.Where(option => !option.Hidden && option is not System.CommandLine.Help.HelpOption))
+        foreach (var option in verb.Options.Where(option => !option.Hidden && option is not HelpOption))
         {
             var names = string.Join(", ", option.Aliases.Append(option.Name));
             Item(page, option.ValueType == typeof(bool) ? names : $"{names} {(option.HelpName ?? option.Name.TrimStart('-')).ToUpperInvariant()}", option.Description ?? "");
