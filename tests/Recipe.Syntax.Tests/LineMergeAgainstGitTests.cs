@@ -23,6 +23,23 @@ public sealed class LineMergeAgainstGitTests : IDisposable
         iter: Iterations,
         threads: 1);
 
+    /// <summary>Few lines between two conflicts are read with them, but not where one side changed something between, if only by taking a line out.</summary>
+    [Theory]
+    [InlineData("a b c d e", "A b c d E", "aa b c d ee", 1)]
+    [InlineData("a b c d e", "A b c d E", "aa b d ee", 2)]
+    [InlineData("a b c d e", "A b d E", "aa b c d ee", 2)]
+    [InlineData("a b c d e", "A b d E", "aa b d ee", 1)]
+    [InlineData("a b d e", "A b c d E", "aa b c d ee", 1)]
+    [InlineData("a b d e", "A b c d E", "aa b d ee", 2)]
+    public void What_one_side_did_between_two_conflicts_parts_them(string before, string ours, string theirs, int conflicts)
+    {
+        var mine = LineMerge.Merge(Lines(before), Lines(ours), Lines(theirs), new ConflictMarkers());
+        Assert.Equal((conflicts, mine.Text), Git(Lines(before), Lines(ours), Lines(theirs)));
+        Assert.Equal(conflicts, mine.Conflicts);
+
+        static string Lines(string words) => words.Replace(' ', '\n') + "\n";
+    }
+
     /// <summary>Of lines alike there are several longest common subsequences, and with them other conflicts. What is clean both ways is the same but once in hundreds.</summary>
     [Fact]
     public void Lines_alike_merge_the_same_way_where_both_merges_are_clean()

@@ -38,18 +38,33 @@ internal static class LineMerge
 
     private static void Region(MergeWriter output, ImmutableArray<MergeLine> before, ImmutableArray<MergeLine> ours, ImmutableArray<MergeLine> theirs)
     {
-        if (Same(ours, theirs) || Same(before, theirs))
+        if (Same(ours, theirs))
         {
-            output.Write(ours);
+            output.Write(ours, areShared: true);
+        }
+        else if (Same(before, theirs))
+        {
+            Change(output, ours);
         }
         else if (Same(before, ours))
         {
-            output.Write(theirs);
+            Change(output, theirs);
         }
         else
         {
             Dispute(output, ours, theirs);
         }
+    }
+
+    // A change of one side parts two conflicts, also when all it did was to take lines out.
+    private static void Change(MergeWriter output, ImmutableArray<MergeLine> lines)
+    {
+        if (lines.IsEmpty)
+        {
+            output.TakenOut();
+        }
+
+        output.Write(lines);
     }
 
     // What both wrote alike is taken out of the conflict.

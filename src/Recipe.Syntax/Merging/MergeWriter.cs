@@ -8,8 +8,8 @@ internal sealed class MergeWriter
 {
     private readonly List<Item> _out = [];
 
-    /// <summary>A line that is settled, or a conflict in its place.</summary>
-    private readonly record struct Item(MergeLine Line, bool IsShared, Hunk? Hunk);
+    /// <summary>A line that is settled, or a conflict in its place, or neither: the place where one side took lines out.</summary>
+    private readonly record struct Item(MergeLine? Line, bool IsShared, Hunk? Hunk);
 
     private sealed class Hunk
     {
@@ -26,12 +26,15 @@ internal sealed class MergeWriter
     /// <param name="areShared">Whether both sides have them as they are.</param>
     public void Write(IEnumerable<MergeLine> lines, bool areShared = false) => _out.AddRange(lines.Select(line => new Item(line, areShared, null)));
 
+    /// <summary>Marks where one side alone took lines out. Nothing is written, but what stands on both sides of it is not read together.</summary>
+    public void TakenOut() => _out.Add(new Item(null, IsShared: false, null));
+
     /// <summary>Lines that somebody has to choose between.</summary>
     public void Conflict(IEnumerable<MergeLine> ours, IEnumerable<MergeLine> theirs)
     {
         if (_out is not [.., { Hunk: { } hunk }])
         {
-            _out.Add(new Item(default, IsShared: false, hunk = new Hunk()));
+            _out.Add(new Item(null, IsShared: false, hunk = new Hunk()));
         }
 
         hunk.Ours.AddRange(ours);
@@ -54,8 +57,9 @@ internal sealed class MergeWriter
             if (last >= 0 && between.Count <= atMost && between.TrueForAll(item => item.IsShared))
             {
                 var first = _out[last].Hunk!;
-                first.Ours.AddRange([.. between.Select(item => item.Line), .. hunk.Ours]);
-                first.Theirs.AddRange([.. between.Select(item => item.Line), .. hunk.Theirs]);
+                MergeLine[] lines = [.. between.Select(item => item.Line).OfType<MergeLine>()];
+                first.Ours.AddRange([.. lines, .. hunk.Ours]);
+                first.Theirs.AddRange([.. lines, .. hunk.Theirs]);
                 _out.RemoveRange(last + 1, i - last);
                 i = last;
             }
@@ -76,11 +80,12 @@ internal sealed class MergeWriter
         var last = "";
         foreach (var item in _out)
         {
-            if (item.Hunk is not { } hunk)
+            if (item.Line is { } line)
             {
-                Line(item.Line);
+                Line(line);
             }
-            else
+
+            if (item.Hunk is { } hunk)
             {
                 Line(new(markers.Start, ""));
                 hunk.Ours.ForEach(Line);
