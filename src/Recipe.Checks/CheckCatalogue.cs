@@ -205,6 +205,7 @@ public static class CheckCatalogue
         new SunAsOven(),
         new HotterThanOven(),
         new DarkSkinUncured(),
+        new CureOutOfOrder(),
 
         new OpenedFrozen(),
         new OutLifeSpent(),
