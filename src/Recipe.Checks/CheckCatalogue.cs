@@ -112,6 +112,7 @@ public static class CheckCatalogue
         new ColdResin(),
         new MixedTooMuch(),
         new StirsAwayLife(),
+        new OddRoom(),
 
         new GelCoatFilm(),
         new GelCoatTimed(),
@@ -286,6 +287,8 @@ public static class CheckCatalogue
         new HoldUnsigned(),
         new ChangeNotTold(),
         new BlanksLeft(),
+        new PotOffRatio(),
+        new TakenNotMixed(),
 
         new RuleNameTaken(),
         new RuleStaysSilent(),
