@@ -42,6 +42,7 @@ public sealed class OpenedHot : Check
                 breather
                 bag-film
                 silicone-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
@@ -80,6 +81,7 @@ public sealed class OpenedHot : Check
                 breather
                 bag-film
                 silicone-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
