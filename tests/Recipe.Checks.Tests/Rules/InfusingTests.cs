@@ -113,5 +113,5 @@ public class InfusingTests
     [InlineData("hose; catch-pot", false)]
     [InlineData("sealant-tape", false)]
     public void Resin_out_of_a_wet_bag_is_caught(string fittings, bool fires) =>
-        Limits.Says("no-catch-pot", Tray.Bagged() with { Bag = "peel-ply; release-film perforated; breather; bag-film; " + fittings }, fires, Severity.Advice);
+        Limits.Says("no-catch-pot", new Tray() with { Bag = "peel-ply; release-film perforated; breather; bag-film; " + fittings }, fires, Severity.Advice);
 }
