@@ -16,14 +16,16 @@ public static class Contributions
     public static IReadOnlyList<PlyContribution> Of(Laminate laminate, Angle direction = default)
     {
         ArgumentNullException.ThrowIfNull(laminate);
-        (double stretching, double bending) = Stiffness(laminate, -1, closeUp: false, direction);
+        StackSums[] upTo = UpTo(laminate);
+        StackSums[] from = From(laminate);
+        (double stretching, double bending) = Stiffness(from[0], direction);
         double mass = laminate.Mass.KilogramsPerSquareMeter;
         PlyContribution[] contributions = new PlyContribution[laminate.Plies.Count];
         for (int i = 0; i < contributions.Length; i++)
         {
             LaminatePly ply = laminate.Plies[i];
-            (double rest, double spaced) = Stiffness(laminate, i, closeUp: false, direction);
-            (_, double without) = Stiffness(laminate, i, closeUp: true, direction);
+            (double rest, double spaced) = Stiffness(upTo[i] + from[i + 1], direction);
+            (_, double without) = Stiffness(upTo[i] + from[i + 1].Lowered(ply.Metres), direction);
             contributions[i] = new PlyContribution(
                 i,
                 ply.Mass,
@@ -41,33 +43,56 @@ public static class Contributions
         return contributions;
     }
 
-    private static (double Stretching, double Bending) Stiffness(Laminate laminate, int skipped, bool closeUp, Angle direction)
+    // The sums over all plies below a ply, so that leaving one out costs as much as one ply and not as all of them.
+    private static StackSums[] UpTo(Laminate laminate)
     {
-        StackSums sums = default;
+        StackSums[] sums = new StackSums[laminate.Plies.Count + 1];
         double z = -laminate.Metres / 2;
         for (int p = 0; p < laminate.Plies.Count; p++)
         {
-            LaminatePly ply = laminate.Plies[p];
-            if (p == skipped)
-            {
-                z += closeUp ? 0 : ply.Metres;
-                continue;
-            }
-
-            for (int i = 0; i < ply.Layers.Count; i++)
-            {
-                Layer layer = ply.Layers[i];
-                sums.Add(layer.Stiffness, z, z + layer.Metres);
-                z += layer.Metres;
-            }
+            sums[p + 1] = sums[p];
+            z = Add(ref sums[p + 1], laminate.Plies[p], z);
         }
 
+        return sums;
+    }
+
+    // The sums over a ply and all above it.
+    private static StackSums[] From(Laminate laminate)
+    {
+        StackSums[] sums = new StackSums[laminate.Plies.Count + 1];
+        double z = laminate.Metres / 2;
+        for (int p = laminate.Plies.Count - 1; p >= 0; p--)
+        {
+            z -= laminate.Plies[p].Metres;
+            StackSums own = default;
+            Add(ref own, laminate.Plies[p], z);
+            sums[p] = own + sums[p + 1];
+        }
+
+        return sums;
+    }
+
+    private static double Add(ref StackSums sums, LaminatePly ply, double z)
+    {
+        for (int i = 0; i < ply.Layers.Count; i++)
+        {
+            Layer layer = ply.Layers[i];
+            sums.Add(layer.Stiffness, z, z + layer.Metres);
+            z += layer.Metres;
+        }
+
+        return z;
+    }
+
+    private static (double Stretching, double Bending) Stiffness(in StackSums sums, Angle direction)
+    {
         if (sums.IsEmpty)
         {
             return (0, 0);
         }
 
-        StackInverse inverse = sums.Invert(nameof(laminate));
+        StackInverse inverse = sums.Invert("laminate");
         return (
             1 / inverse.InverseA.ComplianceInAxesTurnedBy(direction).M11,
             1 / inverse.Bending.ComplianceInAxesTurnedBy(direction).M11);

@@ -27,6 +27,12 @@ internal struct StackSums
         _d += t * ((middle * middle) + (t * t / 12)) * stiffness;
     }
 
+    /// <summary>The sums of layers that stand in one stack.</summary>
+    public static StackSums operator +(in StackSums one, in StackSums other) => new() { _a = one._a + other._a, _b = one._b + other._b, _d = one._d + other._d };
+
+    /// <summary>The sums of the same layers, all of them lower (m) above the reference plane: Steiner's shift of moments.</summary>
+    internal readonly StackSums Lowered(double by) => new() { _a = _a, _b = _b + (-by * _a), _d = _d + (-2 * by * _b) + (by * by * _a) };
+
     /// <summary>Solves for what follows from the sums.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The plies are too unlike for the accuracy of a double.</exception>
     internal readonly StackInverse Invert(string parameter)

@@ -94,21 +94,30 @@ internal sealed class DrapeGrowth
 
     private void Add(int i, int j, Point3 at, SurfacePlace place, DrapeNodeKind kind)
     {
+        int here = Nodes.Count;
         Nodes.Add(new DrapeNodes.Entry(i, j, at, place.Normal, place.Triangle, kind));
+
+        // Each of the eight round it is looked up once; four cells of four crossings would ask for them six times over.
+        Span<int> round = stackalloc int[9];
+        for (int k = 0; k < 9; k++)
+        {
+            round[k] = k == 4 ? here : Nodes.Find(i + (k % 3) - 1, j + (k / 3) - 1);
+        }
+
         for (int k = 0; k < 4; k++)
         {
             (int di, int dj) = ((k & 1) == 0 ? 1 : -1, (k & 2) == 0 ? 1 : -1);
-            Await(i + di, j + dj, i + di, j, i, j + dj, i, j);
-            Await(i + di, j, i, j, i + di, j + dj, i, j + dj);
-            Await(i, j + dj, i, j, i + di, j + dj, i + di, j);
+            (int side, int up, int corner) = (round[4 + di], round[4 + (3 * dj)], round[4 + di + (3 * dj)]);
+            Await(i + di, j + dj, corner, side, up, here);
+            Await(i + di, j, side, here, corner, up);
+            Await(i, j + dj, up, here, corner, side);
         }
     }
 
-    // Queues a crossing whose cell has its three others, one of them at least on the surface.
-    private void Await(int i, int j, int ai, int aj, int bi, int bj, int fromI, int fromJ)
+    // Queues a crossing, if it is not there, whose cell has its three others, one of them at least on the surface.
+    private void Await(int i, int j, int wanted, int a, int b, int from)
     {
-        (int a, int b, int from) = (Nodes.Find(ai, aj), Nodes.Find(bi, bj), Nodes.Find(fromI, fromJ));
-        if (a < 0 || b < 0 || from < 0 || Nodes.Find(i, j) >= 0)
+        if (wanted >= 0 || a < 0 || b < 0 || from < 0)
         {
             return;
         }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Recipe.Engineering;
 
 /// <summary>What a crossing of the net is.</summary>
@@ -44,6 +46,7 @@ internal sealed class DrapeNodes(double step)
     {
         // A ball of half a step reaches into two boxes each way at most.
         (double x, double y, double z) = (Math.Floor((place.X / step) - 0.5), Math.Floor((place.Y / step) - 0.5), Math.Floor((place.Z / step) - 0.5));
+        ReadOnlySpan<Entry> entries = CollectionsMarshal.AsSpan(_entries);
         for (int k = 0; k < 8; k++)
         {
             if (!_byPlace.TryGetValue(Box(x + (k & 1), y + ((k >> 1) & 1), z + (k >> 2)), out var list))
@@ -53,7 +56,7 @@ internal sealed class DrapeNodes(double step)
 
             foreach (int index in list)
             {
-                Entry other = _entries[index];
+                ref readonly Entry other = ref entries[index];
                 if (other.Kind == DrapeNodeKind.OnSurface
                     && Math.Abs(other.I - i) + Math.Abs(other.J - j) > Near
                     && (other.Place - place).Norm < step / 2
@@ -88,7 +91,7 @@ internal sealed class DrapeNodes(double step)
     // Boxes whose numbers agree in their last 21 bits share a list: one that is far away is passed over by its distance.
     private static long Box(double x, double y, double z) => (Bits(x) << 42) | (Bits(y) << 21) | Bits(z);
 
-    private static long Bits(double number) => (long)Math.IEEERemainder(number, 1 << 21) & 0x1FFFFF;
+    private static long Bits(double number) => (long)(Math.Abs(number) < 1L << 53 ? number : Math.IEEERemainder(number, 1 << 21)) & 0x1FFFFF;
 
     internal readonly record struct Entry(int I, int J, Point3 Place, Point3 Normal, int Triangle, DrapeNodeKind Kind);
 }

@@ -34,25 +34,34 @@ internal sealed class TriangleTree
         (Point3 foot, int feature) = Foot(point, hint);
         Point3 step = point - foot;
         double least = Point3.Dot(step, step);
-        Span<int> stack = stackalloc int[MostWaiting];
+        Span<(int Index, double Distance)> stack = stackalloc (int, double)[MostWaiting];
         int top = 0;
-        stack[top++] = 0;
+        stack[top++] = (0, _boxes[0].Distance(point));
         while (top > 0)
         {
-            int index = stack[--top];
-            ref readonly Node node = ref _boxes[index];
-            if (node.Distance(point) >= least)
+            (int index, double away) = stack[--top];
+            if (away >= least)
             {
                 continue;
             }
 
+            ref readonly Node node = ref _boxes[index];
             if (node.Right > 0)
             {
-                int left = index + 1;
-                bool leftFirst = _boxes[left].Distance(point) <= _boxes[node.Right].Distance(point);
-                int right = node.Right;
-                stack[top++] = leftFirst ? right : left;
-                stack[top++] = leftFirst ? left : right;
+                // The nearer one is looked at first, and neither when it is too far already.
+                (int Index, double Distance) near = (index + 1, _boxes[index + 1].Distance(point));
+                (int Index, double Distance) far = (node.Right, _boxes[node.Right].Distance(point));
+                (near, far) = near.Distance <= far.Distance ? (near, far) : (far, near);
+                if (far.Distance < least)
+                {
+                    stack[top++] = far;
+                }
+
+                if (near.Distance < least)
+                {
+                    stack[top++] = near;
+                }
+
                 continue;
             }
 
