@@ -41,7 +41,7 @@ public sealed record CompiledFile
     /// <summary>The texts that it uses, directly or through others, in order of name.</summary>
     public required ImmutableArray<SyntaxTree> Used { get; init; }
 
-    /// <summary>Every text whose change, coming or going would change this result, in order of name; the file itself is among them.</summary>
+    /// <summary>Every text whose change, coming or going would change this result: the file itself, what it uses, its settings, records beside it, shapes and rules.</summary>
     public required ImmutableArray<TextUsed> RestsOn { get; init; }
 
     /// <summary>How bad the folder's settings hold findings to be.</summary>

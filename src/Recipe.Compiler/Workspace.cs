@@ -28,7 +28,9 @@ public sealed class Workspace
     private readonly ParsedTexts _parsed;
     private readonly KeptParts _parts;
     private readonly ConcurrentDictionary<string, Lazy<BoundFile?>> _settings = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<SyntaxTree, Lazy<BoundFile>> _bound = new(ReferenceEqualityComparer.Instance);
+    private readonly ConcurrentDictionary<SyntaxTree, Lazy<string>> _revisions = new(ReferenceEqualityComparer.Instance);
+    private readonly FolderRecords _records;
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ShapeFile?>> _shapes = new(StringComparer.Ordinal);
 
@@ -66,6 +68,7 @@ public sealed class Workspace
         _files = files;
         _today = today;
         _book = book;
+        _records = new FolderRecords(files, TreeOf, tree => BuildsOf(BoundOf(tree)));
         _uses = new UseScope((from, path) => TreeOf(PathNames.Resolve(from, path)), (from, path) => ShapeOf(PathNames.Resolve(from, path)));
     }
 
@@ -84,13 +87,28 @@ public sealed class Workspace
     public ImmutableArray<CompiledFile?> CompileAll(IReadOnlyList<string> names)
     {
         ArgumentNullException.ThrowIfNull(names);
+
+        // All are bound before the first is compiled: whoever asks for the records beside a file finds the others bound and does not wait.
+        SideBySide(names.Count, i =>
+        {
+            if (TreeOf(PathNames.Normalize(names[i])) is { } tree)
+            {
+                BoundOf(tree);
+            }
+        });
         var results = new CompiledFile?[names.Count];
-        var failures = new ExceptionDispatchInfo?[names.Count];
-        Parallel.For(0, names.Count, i =>
+        SideBySide(names.Count, i => results[i] = TryCompile(names[i], out var file) ? file : null);
+        return [.. results];
+    }
+
+    private static void SideBySide(int count, Action<int> work)
+    {
+        var failures = new ExceptionDispatchInfo?[count];
+        Parallel.For(0, count, i =>
         {
             try
             {
-                results[i] = TryCompile(names[i], out var file) ? file : null;
+                work(i);
             }
 #pragma warning disable CA1031 // What the store throws is for the caller, who is to see it itself and not a bundle of such.
             catch (Exception failure)
@@ -100,18 +118,19 @@ public sealed class Workspace
             }
         });
         failures.FirstOrDefault(failure => failure is not null)?.Throw();
-        return [.. results];
     }
+
+    private BoundFile BoundOf(SyntaxTree tree) => _bound.GetOrAdd(tree, key => new Lazy<BoundFile>(() => Binder.Bind(key, _book, _uses))).Value;
 
     private CompiledFile Compile(SyntaxTree tree)
     {
-        var bound = Binder.Bind(tree, _book, _uses);
+        var bound = BoundOf(tree);
         List<Finding> findings = [.. tree.Findings, .. bound.Findings];
-        var builds = BuildsOf(bound);
+        var builds = _records.Of(tree);
         var shop = SettingsFor(tree);
         var settings = shop?.Model.Settings ?? [];
         var codedFiles = CodedFor(tree, shop);
-        var restsOn = RestsOn(tree, !builds.IsEmpty, codedFiles);
+        var restsOn = RestsOn(tree, codedFiles);
         HouseRule[] houseRules = [.. bound.Model.Rules, .. shop?.Model.Rules ?? []];
         var coded = new CodedRun(codedFiles, codedFiles.IsEmpty ? null : _files.Rules, houseRules.Select(rule => rule.Name));
         var checks = HouseChecks(houseRules, coded.Checks);
@@ -121,7 +140,7 @@ public sealed class Workspace
             var plan = Planner.Plan(part, bound.Model);
             return (plan, examiner.Examine(plan));
         });
-        var log = builds.IsEmpty ? [] : BuildLog.Of(builds.Concat(BuildsBeside(tree.Source.Name)));
+        var log = builds.IsEmpty ? [] : _records.LogsWith(tree);
         var rules = bound.Model.OwnRules.Select(rule => RuleExamples.Judge(rule, tree, _book, _uses)).ToArray();
         var codedExaminations = ExamineCoded(coded, parts, bound.Model, settings);
         var report = examiner.Conclude(
@@ -145,7 +164,7 @@ public sealed class Workspace
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
-            RestsOn = restsOn,
+            RestsOn = builds.IsEmpty ? restsOn : WithRecordsBeside(tree, restsOn),
             Settings = settings,
             Checks = checks,
             CodedExaminations = codedExaminations,
@@ -188,14 +207,6 @@ public sealed class Workspace
     private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound) =>
         LoggedBuild.Of(bound.Model, part => TreeOf(PathNames.Normalize(part.Where.Source.Name)) is { } tree ? RevisionOf(tree) : null);
 
-    /// <summary>The build records that stand beside a text that holds some: one serial to a file, and the part before is in the next file.</summary>
-    private IEnumerable<LoggedBuild> BuildsBeside(string name) => _files.RecipesIn(PathNames.FolderOf(name))
-        .Select(PathNames.Normalize)
-        .Where(other => other != name)
-        .SelectMany(other => _builds.GetOrAdd(other, key => new Lazy<ImmutableArray<LoggedBuild>>(() => TreeOf(key) is { } tree && HoldsBuilds(tree) ? BuildsOf(Binder.Bind(tree, _book, _uses)) : [])).Value);
-
-    private static bool HoldsBuilds(SyntaxTree tree) => tree.Root.Statements.OfType<EntrySyntax>().Any(entry => entry.Head.Text == "build");
-
     /// <summary>The nearest settings file: that of the file's folder, or of the first folder above it that has one; null for settings themselves.</summary>
     private BoundFile? SettingsFor(SyntaxTree tree)
     {
@@ -206,7 +217,7 @@ public sealed class Workspace
     }
 
     private BoundFile? Nearest(string folder) =>
-        SettingsNames(folder).Select(TreeOf).FirstOrDefault(tree => tree is not null) is { } settings ? Binder.Bind(settings, _book, _uses) : null;
+        SettingsNames(folder).Select(TreeOf).FirstOrDefault(tree => tree is not null) is { } settings ? BoundOf(settings) : null;
 
     /// <summary>Where settings are looked for, nearest first.</summary>
     private IEnumerable<string> SettingsNames(string folder)
@@ -227,33 +238,22 @@ public sealed class Workspace
     /// The revision of a text with every text it uses, in order of name, so that a change of the shop file changes the revision of the
     /// papers that rest on it.
     /// </summary>
-    private string RevisionOf(SyntaxTree root)
+    private string RevisionOf(SyntaxTree root) => _revisions.GetOrAdd(root, key => new Lazy<string>(() =>
     {
-        List<SyntaxTree> trees = [root, .. UsedBy(root).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, root))];
+        List<SyntaxTree> trees = [key, .. UsedBy(key).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, key))];
         return RecipeRevision.Of(trees, ShapesIn(trees).Select(shape => shape.Text ?? ""));
-    }
+    })).Value;
 
     /// <summary>The files of shapes that texts name, in order of name.</summary>
-    private IEnumerable<TextUsed> ShapesIn(IEnumerable<SyntaxTree> trees) => trees.SelectMany(ShapesUsed.In)
+    private IEnumerable<TextUsed> ShapesIn(IEnumerable<SyntaxTree> trees) => trees.SelectMany(tree => TreeFacts.Of(tree).Shapes)
         .Distinct(StringComparer.Ordinal)
         .Order(StringComparer.Ordinal)
         .Select(name => new TextUsed(name, ShapesUsed.DigestOf(ShapeOf(name)), IsShape: true));
 
-    /// <summary>Every text whose change, coming or going would change what a file is compiled to.</summary>
-    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, bool withRecordsBeside, IEnumerable<CodedFile> coded)
+    /// <summary>Every text whose change, coming or going would change what the parts of a file are compiled to.</summary>
+    private ImmutableArray<TextUsed> RestsOn(SyntaxTree root, IEnumerable<CodedFile> coded)
     {
         var names = UsedBy(root);
-        if (withRecordsBeside)
-        {
-            foreach (var other in _files.RecipesIn(PathNames.FolderOf(root.Source.Name)).Select(PathNames.Normalize))
-            {
-                if (TreeOf(other) is { } tree && HoldsBuilds(tree))
-                {
-                    names.TryAdd(other, tree);
-                }
-            }
-        }
-
         if (PathNames.FileName(root.Source.Name) != SettingsFile)
         {
             foreach (var name in SettingsNames(PathNames.FolderOf(root.Source.Name)))
@@ -274,10 +274,17 @@ public sealed class Workspace
 
         return
         [
-            .. names.Select(pair => new TextUsed(pair.Key, pair.Value?.Source.Text)),
+            .. names.Select(pair => pair.Value is { } tree ? TreeFacts.Of(tree).AsUsed : new TextUsed(pair.Key, null)),
             .. ShapesIn(names.Values.OfType<SyntaxTree>()),
             .. coded.Select(file => new TextUsed(file.Name, file.Text)),
         ];
+    }
+
+    /// <summary>The same with the texts whose records stand beside: they change what is found in its records, and no part.</summary>
+    private ImmutableArray<TextUsed> WithRecordsBeside(SyntaxTree root, ImmutableArray<TextUsed> restsOn)
+    {
+        var named = restsOn.Select(text => text.Name).ToHashSet(StringComparer.Ordinal);
+        return [.. restsOn, .. _records.Holders(PathNames.FolderOf(root.Source.Name)).Where(tree => !named.Contains(tree.Source.Name)).Select(tree => TreeFacts.Of(tree).AsUsed)];
     }
 
     /// <summary>A text and all that it uses, directly or through others, in order of name; null stands for one that is not there.</summary>
@@ -288,9 +295,8 @@ public sealed class Workspace
         while (open.Count > 0)
         {
             var tree = open.Pop();
-            foreach (var path in UsesOf(tree))
+            foreach (var name in TreeFacts.Of(tree).Uses)
             {
-                var name = PathNames.Resolve(tree.Source.Name, path);
                 var used = TreeOf(name);
                 if (seen.TryAdd(name, used) && used is not null)
                 {
@@ -301,8 +307,6 @@ public sealed class Workspace
 
         return seen;
     }
-
-    private static IEnumerable<string> UsesOf(SyntaxTree tree) => CodedFile.UseLines(tree).Select(path => path.Text).Where(path => !CodedFile.IsOne(path));
 
     /// <summary>
     /// A mistake in a line that a part and its variant share is one mistake: the same code at the same place is said once.

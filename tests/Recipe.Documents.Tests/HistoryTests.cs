@@ -74,7 +74,7 @@ public sealed class HistoryTests
             },
             part,
             "0123456789",
-            () => PlannedFiguresOf.Plan(HatchLid.Input.Plan)))));
+            new Lazy<PlannedFigures>(() => PlannedFiguresOf.Plan(HatchLid.Input.Plan))))));
     }
 
     private static string Plain(string text) => text.Replace('\u00A0', ' ');

@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;

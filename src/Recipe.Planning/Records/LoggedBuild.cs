@@ -7,10 +7,9 @@ namespace Recipe.Planning;
 /// <param name="record">The record.</param>
 /// <param name="part">The part as it stands today.</param>
 /// <param name="revisionNow">Revision of its recipe today, or null when not known.</param>
-/// <param name="now">Makes the figures of today's plan.</param>
-public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionNow, Func<PlannedFigures> now)
+/// <param name="now">The figures of today's plan, when they are asked for; all records of a part share them.</param>
+public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionNow, Lazy<PlannedFigures> now)
 {
-    private readonly Lazy<PlannedFigures> _now = new(now);
 
     /// <summary>The build records that stand in a file, in order.</summary>
     /// <param name="model">What the file means.</param>
@@ -20,11 +19,17 @@ public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionN
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(revisionOf);
         var builds = ImmutableArray.CreateBuilder<LoggedBuild>(model.Builds.Length);
+        var planned = new Dictionary<Part, Lazy<PlannedFigures>>(ReferenceEqualityComparer.Instance);
         foreach (var record in model.Builds)
         {
             if ((model.Parts.FirstOrDefault(part => part.Name == record.Part) ?? model.UsedParts.GetValueOrDefault(record.Part)) is { } part)
             {
-                builds.Add(new LoggedBuild(record, part, revisionOf(part), () => PlannedFiguresOf.Plan(Planner.Plan(part, model))));
+                if (!planned.TryGetValue(part, out var now))
+                {
+                    planned.Add(part, now = new Lazy<PlannedFigures>(() => PlannedFiguresOf.Plan(Planner.Plan(part, model, PlannedFiguresOf.Pieces))));
+                }
+
+                builds.Add(new LoggedBuild(record, part, revisionOf(part), now));
             }
         }
 
@@ -41,7 +46,7 @@ public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionN
     public string? RevisionNow { get; } = revisionNow;
 
     /// <summary>What the plan says today.</summary>
-    public PlannedFigures Now => _now.Value;
+    public PlannedFigures Now => now.Value;
 
     /// <summary>Whether it was built from the recipe as it stands, as far as the record tells: one that names no revision is taken to be.</summary>
     public bool IsOfToday => Record.Revision is null || Record.Revision.Value == RevisionNow;

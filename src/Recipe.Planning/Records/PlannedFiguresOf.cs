@@ -6,6 +6,9 @@ namespace Recipe.Planning;
 /// <summary>The figures of a plan that a build record keeps, so that planned and done can be compared after the recipe has moved on.</summary>
 public static class PlannedFiguresOf
 {
+    /// <summary>The pieces of a plan that they are taken from.</summary>
+    internal const PlanPieces Pieces = PlanPieces.Resin | PlanPieces.Cure | PlanPieces.Rest;
+
     /// <summary>Takes them from a plan of one part.</summary>
     public static PlannedFigures Plan(Plan plan)
     {

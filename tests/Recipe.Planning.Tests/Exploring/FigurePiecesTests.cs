@@ -20,6 +20,18 @@ public class FigurePiecesTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Parts))]
+    public void What_a_record_keeps_needs_no_more_than_its_pieces(string path, string name)
+    {
+        var model = Corpus.Model(path);
+        var part = model.Parts.Single(p => p.Name == name);
+        var (whole, some) = (PlannedFiguresOf.Plan(Planner.Plan(part, model)), PlannedFiguresOf.Plan(Planner.Plan(part, model, PlannedFiguresOf.Pieces)));
+        Assert.Equal(whole.Cloths, some.Cloths);
+        Assert.Equal(whole.Bag, some.Bag);
+        Assert.Equal(whole with { Cloths = [], Bag = [] }, some with { Cloths = [], Bag = [] });
+    }
+
     [Fact]
     public void Most_figures_are_known_of_some_part()
     {
