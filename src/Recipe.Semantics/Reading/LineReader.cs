@@ -66,6 +66,9 @@ internal sealed class LineReader
         return reader._reading;
     }
 
+    /// <summary>A value further on, 0 being the next one; null behind the end.</summary>
+    public ValueSyntax? Ahead(int values) => Index + values < _entry.Values.Length ? _entry.Values[Index + values] : null;
+
     public ValueSyntax Take() => _entry.Values[Index++];
 
     /// <summary>In <c>60 x 40 mm</c>, behind the 60: the unit of the first number that has one.</summary>
@@ -93,6 +96,13 @@ internal sealed class LineReader
 
         return false;
     }
+
+    /// <summary>Whether a count with its sign behind the number is ahead, <c>2x</c>; a value behind the sign makes it a size.</summary>
+    public bool IsCountAhead =>
+        Index + 1 < _entry.Values.Length
+        && Peek is QuantitySyntax { Unit: null, Number: >= 0 and <= int.MaxValue } number && number.Number == Math.Floor(number.Number)
+        && _entry.Values[Index + 1] is WordSyntax { Text: "x" }
+        && !(Index + 2 < _entry.Values.Length && _entry.Values[Index + 2] is QuantitySyntax or CompoundSyntax or ParenthesisSyntax);
 
     /// <summary>Whether the value ahead begins a clause, is a flag, a count or a <c>source</c>.</summary>
     public bool AtClause() => !AtEnd && Peek is WordSyntax word && IsClauseWord(word.Text);
@@ -122,6 +132,15 @@ internal sealed class LineReader
 
         return false;
     }
+
+    /// <summary>No name is put together of more pieces behind its first.</summary>
+    private const int MostJoined = 8;
+
+    /// <summary>The words and bare numbers that follow each other from here on, as written: of what a name may have been torn into.</summary>
+    public IEnumerable<string> WordsAhead() => _entry.Values.Skip(Index)
+        .TakeWhile(v => v is WordSyntax or QuantitySyntax { Unit: null })
+        .Take(MostJoined)
+        .Select(v => Context.Source.Slice(v.Span));
 
     /// <summary>The words that may stand on this line, for a did-you-mean.</summary>
     public IEnumerable<string> ClauseWords() => _pattern.Clauses.Select(c => c.Words[0]).Concat(_pattern.Flags.Select(f => f.Words[0]));
@@ -185,6 +204,11 @@ internal sealed class LineReader
                 continue;
             }
 
+            if (_pattern.Count is not null && TakeCountTurnedRound())
+            {
+                continue;
+            }
+
             while (next < _pattern.Arguments.Length && _pattern.Arguments[next].IsOptional && !ValueReader.CanStart(_pattern.Arguments[next].Kind, Peek, Context))
             {
                 next++;
@@ -221,15 +245,7 @@ internal sealed class LineReader
         if (_pattern.Count is not null && CountOf(word.Text) is { } count)
         {
             Index++;
-            if (count is 0 or > MostRepeats)
-            {
-                Report(OutOfRange.Create(Context.At(word.Span), Head, word.Text, count == 0 ? "at least x1" : $"at most x{MostRepeats.ToString(System.Globalization.CultureInfo.InvariantCulture)}"));
-            }
-            else
-            {
-                _reading.Count = count;
-            }
-
+            SetCount(word.Span, word.Text, count);
             return true;
         }
 
@@ -253,6 +269,35 @@ internal sealed class LineReader
         }
 
         return false;
+    }
+
+    private void SetCount(TextSpan where, string written, int count)
+    {
+        if (count is 0 or > MostRepeats)
+        {
+            Report(OutOfRange.Create(Context.At(where), Head, written, count == 0 ? "at least x1" : $"at most x{MostRepeats.ToString(System.Globalization.CultureInfo.InvariantCulture)}"));
+        }
+        else
+        {
+            _reading.Count = count;
+        }
+    }
+
+    /// <summary>
+    /// A count with its sign behind the number, <c>2x</c> or <c>2 x</c>: said, and read as what it must mean.
+    /// </summary>
+    private bool TakeCountTurnedRound()
+    {
+        if (!IsCountAhead)
+        {
+            return false;
+        }
+
+        var number = (QuantitySyntax)Take();
+        var where = number.Span.Union(Take().Span);
+        Report(NotUnderstood.CountTurnedRound(Context.At(where), (int)number.Number));
+        SetCount(where, Context.Source.Slice(where), (int)number.Number);
+        return true;
     }
 
     private void ReadClause(ClausePattern clause, WordSyntax head)
@@ -380,6 +425,11 @@ internal sealed class LineReader
                 return new EntrySyntax(word, values, null, span);
             }
 
+            if (ReadNameOfSeveralWords(word))
+            {
+                return null;
+            }
+
             Report(UnknownWord.OnLine(Context.At(word.Span), word.Text, Head, [.. ClauseWords()]));
             Index++;
 
@@ -391,10 +441,38 @@ internal sealed class LineReader
         }
         else
         {
-            Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example));
+            Index++;
+            if (!MixedFractions.Report(this, value))
+            {
+                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example));
+            }
+
             Index = _entry.Values.Length;
         }
 
         return null;
+    }
+
+    /// <summary>A new name that goes on behind a blank, <c>part winch pocket</c>: one finding for all of it.</summary>
+    private bool ReadNameOfSeveralWords(WordSyntax second)
+    {
+        if (Index == 0 || _entry.Values[Index - 1] is not WordSyntax first
+            || _reading.Arguments is not [.., { } last] || last.Where.Span != first.Span
+            || !_pattern.Arguments.Any(a => a.Name == last.Name && a.Kind is NewNameKind)
+            || Spelling.Nearest(second.Text, ClauseWords()) is not null)
+        {
+            return false;
+        }
+
+        var words = new List<string> { first.Text };
+        var span = first.Span;
+        while (!AtEnd && !AtClause() && Peek is WordSyntax word)
+        {
+            words.Add(word.Text);
+            span = span.Union(Take().Span);
+        }
+
+        Report(NotUnderstood.NameOfSeveralWords(Context.At(span), Head, string.Join('-', words)));
+        return true;
     }
 }

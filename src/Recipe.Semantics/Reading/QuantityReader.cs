@@ -92,6 +92,11 @@ internal static class QuantityReader
             return null;
         }
 
+        if (borrowed is null && MixedFractions.Report(line, value))
+        {
+            return null;
+        }
+
         if (IsLoneNumber(value) && borrowed is null && StrayUnit(line, value) is { } stray)
         {
             line.Report(UnknownUnit.Create(line.At(stray), line.Slice(value.Span), stray.Text, UnitGuess.For(stray.Text, kind.Dimension)));

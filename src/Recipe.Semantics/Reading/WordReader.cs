@@ -51,6 +51,12 @@ internal static class WordReader
             return new Argument(name, where, word.Text) { Word = word.Text };
         }
 
+        if (JoinedName(line, word, kind) is { } joined)
+        {
+            line.Report(NotUnderstood.NameOfSeveralWords(line.Context.At(word.Span.Union(line.EndOfRead)), line.Head, joined));
+            return null;
+        }
+
         // A slip in an option reads like a name: `release-film perforatd`.
         if (Find(line.Context, word.Text, kind.Space) is null
             && Spelling.Nearest(word.Text, line.ClauseWords()) is { } option
@@ -63,6 +69,32 @@ internal static class WordReader
         return Resolve(line.Context, word, kind) is { } declaration
             ? new Argument(name, where, word.Text) { Word = word.Text, Payload = declaration }
             : null;
+    }
+
+    /// <summary>A known name whose words were written apart, <c>slow laminating epoxy</c>; its words are stepped over.</summary>
+    private static string? JoinedName(LineReader line, WordSyntax first, NameRefKind kind)
+    {
+        if (Find(line.Context, first.Text, kind.Space) is not null)
+        {
+            return null;
+        }
+
+        var joined = first.Text;
+        foreach (var (word, count) in line.WordsAhead().Select((word, i) => (word, i + 1)))
+        {
+            joined += "-" + word;
+            if (Find(line.Context, joined, kind.Space) is not null)
+            {
+                for (var i = 0; i < count; i++)
+                {
+                    line.Take();
+                }
+
+                return joined;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>What a name stands for, or null after a report that there is nothing of that name or not of that kind.</summary>
@@ -94,6 +126,9 @@ internal static class WordReader
 
     /// <summary>Whether something in scope has this name.</summary>
     public static bool IsKnown(LineContext context, string name, NameRefKind kind) => Find(context, name, kind.Space) is not null;
+
+    /// <summary>Whether a name of the kind that is wanted is spelt nearly so.</summary>
+    public static bool IsNearlyKnown(LineContext context, string name, NameRefKind kind) => Spelling.Nearest(name, Candidates(context.Scope, kind)) is not null;
 
     public static Argument? ReadWord(LineReader line, string name, string noun)
     {
