@@ -71,7 +71,7 @@ public sealed class CheckContext
             assumed.Length == 0 ? message : $"{message} (assumed: {assumed})")
         {
             Labels = labels is null ? [] : [.. labels],
-            Fixes = fixes is null ? [] : [.. fixes.OfType<Fix>().Select(fix => AuthorUnits.Apply(fix, Model.Shop))],
+            Fixes = fixes is null ? [] : [.. fixes.OfType<Fix>()],
         });
     }
 

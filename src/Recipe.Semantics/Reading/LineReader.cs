@@ -66,8 +66,8 @@ internal sealed class LineReader
         return reader._reading;
     }
 
-    /// <summary>A value further on, 0 being the next one; null behind the end.</summary>
-    public ValueSyntax? Ahead(int values) => Index + values < _entry.Values.Length ? _entry.Values[Index + values] : null;
+    /// <summary>A value further on, 0 being the next one and -1 the last that was taken; null where the line has none.</summary>
+    public ValueSyntax? Ahead(int values) => Index + values >= 0 && Index + values < _entry.Values.Length ? _entry.Values[Index + values] : null;
 
     public ValueSyntax Take() => _entry.Values[Index++];
 
@@ -97,19 +97,12 @@ internal sealed class LineReader
         return false;
     }
 
-    /// <summary>Whether a count with its sign behind the number is ahead, <c>2x</c>; a value behind the sign makes it a size.</summary>
-    public bool IsCountAhead =>
-        Index + 1 < _entry.Values.Length
-        && Peek is QuantitySyntax { Unit: null, Number: >= 0 and <= int.MaxValue } number && number.Number == Math.Floor(number.Number)
-        && _entry.Values[Index + 1] is WordSyntax { Text: "x" }
-        && !(Index + 2 < _entry.Values.Length && _entry.Values[Index + 2] is QuantitySyntax or CompoundSyntax or ParenthesisSyntax);
-
     /// <summary>Whether the value ahead begins a clause, is a flag, a count or a <c>source</c>.</summary>
     public bool AtClause() => !AtEnd && Peek is WordSyntax word && IsClauseWord(word.Text);
 
     public bool IsClauseWord(string word)
     {
-        if (word == "source" || (_pattern.Count is not null && CountOf(word) is not null))
+        if (word == "source" || (_pattern.Count is not null && Counts.Of(word) is not null))
         {
             return true;
         }
@@ -133,28 +126,10 @@ internal sealed class LineReader
         return false;
     }
 
-    /// <summary>No name is put together of more pieces behind its first.</summary>
-    private const int MostJoined = 8;
-
-    /// <summary>The words and bare numbers that follow each other from here on, as written: of what a name may have been torn into.</summary>
-    public IEnumerable<string> WordsAhead() => _entry.Values.Skip(Index)
-        .TakeWhile(v => v is WordSyntax or QuantitySyntax { Unit: null })
-        .Take(MostJoined)
-        .Select(v => Context.Source.Slice(v.Span));
-
     /// <summary>The words that may stand on this line, for a did-you-mean.</summary>
     public IEnumerable<string> ClauseWords() => _pattern.Clauses.Select(c => c.Words[0]).Concat(_pattern.Flags.Select(f => f.Words[0]));
 
     public void Report(Recipe.Text.Findings.Finding finding) => Context.Sink.Report(finding);
-
-    /// <summary>The most that one line may be repeated: our own limit, far above any part that is laid by hand.</summary>
-    public const int MostRepeats = 1_000;
-
-    /// <summary>The number of <c>x2</c>, or null.</summary>
-    public static int? CountOf(string word) =>
-        word.Length > 1 && word[0] is 'x' or '×' && word.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0
-            ? int.TryParse(word.AsSpan(1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var count) ? count : int.MaxValue
-            : null;
 
     private void ReadForm()
     {
@@ -189,7 +164,7 @@ internal sealed class LineReader
         var next = 0;
         while (!AtEnd)
         {
-            if (Peek is WordSyntax word && !(next < _pattern.Arguments.Length && _pattern.Arguments[next].IsPlyName) && ReadByWord(word))
+            if (!(next < _pattern.Arguments.Length && _pattern.Arguments[next].IsPlyName) && (ReadCount() || (Peek is WordSyntax word && ReadByWord(word))))
             {
                 continue;
             }
@@ -201,11 +176,6 @@ internal sealed class LineReader
                     _reading.AddUnread(_pattern.Arguments[next++].Name);
                 }
 
-                continue;
-            }
-
-            if (_pattern.Count is not null && TakeCountTurnedRound())
-            {
                 continue;
             }
 
@@ -233,19 +203,23 @@ internal sealed class LineReader
         return null;
     }
 
-    /// <summary>Reads a clause, flag, count or source when the word begins one.</summary>
+    private bool ReadCount()
+    {
+        if (_pattern.Count is null || !Counts.TryTake(this, out var count))
+        {
+            return false;
+        }
+
+        _reading.Count = count ?? _reading.Count;
+        return true;
+    }
+
+    /// <summary>Reads a clause, flag or source when the word begins one.</summary>
     private bool ReadByWord(WordSyntax word)
     {
         if (word.Text == "source" && _word.Word != "source")
         {
             ReadSource();
-            return true;
-        }
-
-        if (_pattern.Count is not null && CountOf(word.Text) is { } count)
-        {
-            Index++;
-            SetCount(word.Span, word.Text, count);
             return true;
         }
 
@@ -269,35 +243,6 @@ internal sealed class LineReader
         }
 
         return false;
-    }
-
-    private void SetCount(TextSpan where, string written, int count)
-    {
-        if (count is 0 or > MostRepeats)
-        {
-            Report(OutOfRange.Create(Context.At(where), Head, written, count == 0 ? "at least x1" : $"at most x{MostRepeats.ToString(System.Globalization.CultureInfo.InvariantCulture)}"));
-        }
-        else
-        {
-            _reading.Count = count;
-        }
-    }
-
-    /// <summary>
-    /// A count with its sign behind the number, <c>2x</c> or <c>2 x</c>: said, and read as what it must mean.
-    /// </summary>
-    private bool TakeCountTurnedRound()
-    {
-        if (!IsCountAhead)
-        {
-            return false;
-        }
-
-        var number = (QuantitySyntax)Take();
-        var where = number.Span.Union(Take().Span);
-        Report(NotUnderstood.CountTurnedRound(Context.At(where), (int)number.Number));
-        SetCount(where, Context.Source.Slice(where), (int)number.Number);
-        return true;
     }
 
     private void ReadClause(ClausePattern clause, WordSyntax head)
@@ -425,7 +370,7 @@ internal sealed class LineReader
                 return new EntrySyntax(word, values, null, span);
             }
 
-            if (ReadNameOfSeveralWords(word))
+            if (NamesApart.ReadNew(this, word, _pattern, _reading))
             {
                 return null;
             }
@@ -451,28 +396,5 @@ internal sealed class LineReader
         }
 
         return null;
-    }
-
-    /// <summary>A new name that goes on behind a blank, <c>part winch pocket</c>: one finding for all of it.</summary>
-    private bool ReadNameOfSeveralWords(WordSyntax second)
-    {
-        if (Index == 0 || _entry.Values[Index - 1] is not WordSyntax first
-            || _reading.Arguments is not [.., { } last] || last.Where.Span != first.Span
-            || !_pattern.Arguments.Any(a => a.Name == last.Name && a.Kind is NewNameKind)
-            || Spelling.Nearest(second.Text, ClauseWords()) is not null)
-        {
-            return false;
-        }
-
-        var words = new List<string> { first.Text };
-        var span = first.Span;
-        while (!AtEnd && !AtClause() && Peek is WordSyntax word)
-        {
-            words.Add(word.Text);
-            span = span.Union(Take().Span);
-        }
-
-        Report(NotUnderstood.NameOfSeveralWords(Context.At(span), Head, string.Join('-', words)));
-        return true;
     }
 }

@@ -43,7 +43,7 @@ internal static class OrientationReader
     /// <summary>A second angle behind the first; a number with an x behind it is a count.</summary>
     private static double? SecondAngle(LineReader line) => line.AtEnd ? null : line.Peek switch
     {
-        QuantitySyntax { Unit: null or { Symbol: "deg" } } q when !line.IsCountAhead => q.Number,
+        QuantitySyntax { Unit: null or { Symbol: "deg" } } q when !Counts.IsTurnedRound(line) => q.Number,
         SignedSyntax { Quantity: { Unit: null or { Symbol: "deg" } } q } s => s.Negative ? -q.Number : q.Number,
         _ => null,
     };

@@ -51,9 +51,8 @@ internal static class WordReader
             return new Argument(name, where, word.Text) { Word = word.Text };
         }
 
-        if (JoinedName(line, word, kind) is { } joined)
+        if (NamesApart.ReadKnown(line, word, kind))
         {
-            line.Report(NotUnderstood.NameOfSeveralWords(line.Context.At(word.Span.Union(line.EndOfRead)), line.Head, joined));
             return null;
         }
 
@@ -69,32 +68,6 @@ internal static class WordReader
         return Resolve(line.Context, word, kind) is { } declaration
             ? new Argument(name, where, word.Text) { Word = word.Text, Payload = declaration }
             : null;
-    }
-
-    /// <summary>A known name whose words were written apart, <c>slow laminating epoxy</c>; its words are stepped over.</summary>
-    private static string? JoinedName(LineReader line, WordSyntax first, NameRefKind kind)
-    {
-        if (Find(line.Context, first.Text, kind.Space) is not null)
-        {
-            return null;
-        }
-
-        var joined = first.Text;
-        foreach (var (word, count) in line.WordsAhead().Select((word, i) => (word, i + 1)))
-        {
-            joined += "-" + word;
-            if (Find(line.Context, joined, kind.Space) is not null)
-            {
-                for (var i = 0; i < count; i++)
-                {
-                    line.Take();
-                }
-
-                return joined;
-            }
-        }
-
-        return null;
     }
 
     /// <summary>What a name stands for, or null after a report that there is nothing of that name or not of that kind.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Recipe.Text;
 
 namespace Recipe.Syntax.Parsing;
 
