@@ -24,6 +24,17 @@ public sealed class SlipTests
     }
 
     [Theory]
+    [InlineData("mm", "cm", "m", "in", "")]
+    [InlineData("in", "mm", "cm", "m", "  radius 0.5 in\n")]
+    [InlineData("cm", "mm", "m", "in", "  radius 1cm\n  draft 3 deg # 5 mm2 4 inHg\n")]
+    public void A_number_without_a_unit_is_offered_those_of_its_file_first(string first, string second, string third, string fourth, string lines)
+    {
+        var finding = Given.Single($"mould m {{\n  surface disc diameter 200 ft\n  flange 3\n{lines}}}\n");
+
+        Assert.Equal([first, second, third, fourth], finding.Fixes.Select(fix => fix.Title.Split(' ')[^1]));
+    }
+
+    [Theory]
     [InlineData("2x", "x2")]
     [InlineData("2 x", "x2")]
     public void A_count_with_its_sign_behind_is_answered_and_counted(string written, string meant)

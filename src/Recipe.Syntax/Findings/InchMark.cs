@@ -50,7 +50,7 @@ internal static class InchMark
     public static Finding Create(SourceSpan where, string number, string unit) =>
         Finding.Of(Descriptor, where, $"{Quoted.Text(number + where.Text)} is written {number} {unit}") with
         {
-            Fixes = [new Fix($"Write {unit}", FixSafety.Safe, new TextEdit(where, Separated(where, unit)))],
+            Fixes = [new Fix($"Write {number} {unit}", FixSafety.Safe, new TextEdit(where, Separated(where, unit)))],
         };
 
     /// <summary>Behind <c>5'</c> the <c>6"</c> may follow at once; its number must not run into the unit.</summary>

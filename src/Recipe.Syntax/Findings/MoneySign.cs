@@ -46,12 +46,12 @@ internal static class MoneySign
         var written = number.Length > 0 ? $"{number} {code}" : code;
         var others = sign switch
         {
-            '$' => ", or CAD, AUD, NZD and so on for another dollar",
-            '\u00a5' => ", or CNY",
+            '$' => "; another dollar has a code of its own, CAD or AUD",
+            '\u00a5' => "; the yuan, which has the same sign, is CNY",
             _ => "",
         };
         var before = where.Span.Start > 0 && number.Length == 0 && char.IsAsciiLetterOrDigit(where.Source.Text[where.Span.Start - 1]) ? " " : "";
-        return Finding.Of(Descriptor, where, $"money has its code of three letters behind the number: {written}{others}") with
+        return Finding.Of(Descriptor, where, $"{Quoted.Text(where.Text)} is written {written}{others}") with
         {
             Fixes = [new Fix($"Write {written}", FixSafety.NeedsALook, new TextEdit(where, before + written))],
         };
