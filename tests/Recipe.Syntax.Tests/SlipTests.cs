@@ -42,6 +42,11 @@ public sealed class SlipTests
         Assert.IsType<EntrySyntax>(Assert.Single(tree.Root.Statements));
     }
 
+    [Fact]
+    public void Lines_with_such_slips_are_laid_out_as_they_stand_and_so_are_those_round_them() => Assert.Equal(
+        "mould m {\n  surface  flat 14\" x 5 1/2\"\n  flange   3 in\n  mass     140 g +- 10 g\n  lay      +-45\n  day      10/01/2026\n  price    8.20 $/yd2\n}\n",
+        Read.Format("mould m {\n surface flat 14\" x 5 1/2\"\n    flange 3in\n mass 140g+-10g\n lay   +-45\n day  10/01/2026\n price 8.20$/yd2\n}\n"));
+
     [Theory]
     [InlineData("10/01/2026", "2026-01-10", "2026-10-01")]
     [InlineData("10.01.2026", "2026-01-10", "2026-10-01")]
