@@ -112,6 +112,7 @@ public static class CheckCatalogue
         new ColdResin(),
         new MixedTooMuch(),
         new StirsAwayLife(),
+        new OddRoom(),
 
         new GelCoatFilm(),
         new GelCoatTimed(),
@@ -205,6 +206,7 @@ public static class CheckCatalogue
         new SunAsOven(),
         new HotterThanOven(),
         new DarkSkinUncured(),
+        new CureOutOfOrder(),
 
         new OpenedFrozen(),
         new OutLifeSpent(),
@@ -285,6 +287,8 @@ public static class CheckCatalogue
         new HoldUnsigned(),
         new ChangeNotTold(),
         new BlanksLeft(),
+        new PotOffRatio(),
+        new TakenNotMixed(),
 
         new RuleNameTaken(),
         new RuleStaysSilent(),

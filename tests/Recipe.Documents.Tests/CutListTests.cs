@@ -39,6 +39,24 @@ public sealed class CutListTests
         }
     }
 
+    /// <summary>A round piece weighs the rectangle round it times its own share of that area: what is cut off is said, with both weights. Plane geometry.</summary>
+    [Fact]
+    public void A_piece_that_is_no_rectangle_says_what_is_cut_off_and_what_it_weighs_before()
+    {
+        var rows = CutRow.Of(new PaperContext(HatchLid.Input)).Where(row => row.Line is not null).ToList();
+        foreach (var row in rows.Where(row => row.Size.Letter is "A" or "C"))
+        {
+            var line = row.Line!;
+            var rectangle = row.Size.Length * row.Size.Width;
+            Assert.Equal("cut round", row.Outline(new PaperContext(HatchLid.Input)));
+            Assert.Equal(line.CutMass!.Value.Value.Grams * (rectangle / line.CutArea!.Value.Value), row.AsRectangles!.Value.Grams, 0.051);
+        }
+
+        var patch = rows.Single(row => row.Size.Letter == "E");
+        Assert.Null(patch.AsRectangles);
+        Assert.Null(patch.Outline(new PaperContext(HatchLid.Input)));
+    }
+
     [Theory]
     [MemberData(nameof(Inputs))]
     public void No_two_texts_of_a_drawing_overlap_and_none_is_smaller_than_8_points_or_leaves_it(string name)

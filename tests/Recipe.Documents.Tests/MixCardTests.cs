@@ -5,6 +5,7 @@ using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Tests.Plans;
 using Recipe.Planning;
+using Recipe.Text.Findings;
 using UnitsNet;
 
 namespace Recipe.Documents.Tests;
@@ -22,6 +23,19 @@ public sealed class MixCardTests
             Assert.Equal(input.Plan.Pots.Length + input.Plan.OwnMixes.Sum(mix => mix.Pots.Length), pots.Count);
             Assert.All(pots, pot => Assert.Equal(Value(pot, 2), Value(pot, 1) + Value(pot, 3), 6));
         }
+    }
+
+    /// <summary>Whoever mixes has the card in hand and not the cover.</summary>
+    [Fact]
+    public void What_the_checks_doubt_about_the_mix_stands_on_the_card_before_the_steps()
+    {
+        var doubt = new Finding(Make.Descriptor("RC4203", "odd-share", Severity.Warning, "odd share", "Look."), Severity.Warning, Make.Here, "an odd share of hardener");
+        var elsewhere = new Finding(Make.Descriptor("RC7003", "hot", Severity.Warning, "hot", "Cool."), Severity.Warning, Make.Here, "a hot mould");
+        var page = Write(HatchLid.Input with { Findings = [doubt, elsewhere, doubt with { AcceptedBecause = "tried", Message = "an accepted share" }] });
+        Assert.InRange(page.IndexOf("RC4203 an odd share of hardener", StringComparison.Ordinal), page.IndexOf("Before you mix", StringComparison.Ordinal), page.IndexOf("until it shows", StringComparison.Ordinal));
+        Assert.DoesNotContain("a hot mould", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("an accepted share", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Before you mix", Write(HatchLid.Input with { Findings = [] }), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -45,6 +45,7 @@ public sealed class HoseCollapses : Check
                 breather
                 bag-film
                 our-clear-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
@@ -83,6 +84,7 @@ public sealed class HoseCollapses : Check
                 breather
                 bag-film
                 our-clear-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min

@@ -42,6 +42,7 @@ public sealed class PortOffBreather : Check
                 breather
                 bag-film
                 port sits flange at "left end"
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
@@ -75,6 +76,7 @@ public sealed class PortOffBreather : Check
                 breather
                 bag-film
                 port sits breather at "left end"
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min

@@ -41,6 +41,7 @@ public sealed class PortOnPart : Check
                 breather
                 bag-film
                 port sits part at "left end"
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
@@ -74,6 +75,7 @@ public sealed class PortOnPart : Check
                 breather
                 bag-film
                 port sits breather at "left end"
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min

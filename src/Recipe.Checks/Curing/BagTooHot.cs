@@ -43,6 +43,7 @@ public sealed class BagTooHot : Check
                 breather
                 bag-film
                 hose pvc-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
@@ -79,6 +80,7 @@ public sealed class BagTooHot : Check
                 breather
                 bag-film
                 hose pvc-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min

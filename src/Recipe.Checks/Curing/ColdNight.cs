@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text;
 using Recipe.Text.Findings;
 using UnitsNet;
@@ -11,6 +12,9 @@ public sealed class ColdNight : Check
     private static readonly Duration OneDay = Duration.FromDays(1);
     private static readonly Duration Night = Duration.FromHours(8);
 
+    // As far as a room is from what is written of it, K.
+    private const double AsTheRoom = 3;
+
     /// <inheritdoc/>
     public override FindingDescriptor Descriptor { get; } = new()
     {
@@ -22,8 +26,8 @@ public sealed class ColdNight : Check
         Remedy = "Tent the mould with a heater that has its own cut-out, start in the morning, or take a faster hardener.",
         Source = "common practice",
         Exceptions = """
-            Speaks only of a cure in the room (`hold room ...`) of 8 hours or more that starts within the first day; a cure in an oven or
-            at a stated temperature is heated.
+            Speaks only of a cure in the room of 8 hours or more that starts within the first day: `hold room ...`, or a hold within 3 K of the
+            room. A cure that names its `oven` (a tent with a heater is one) is heated.
             """,
         BadExample = """
             shop ours {
@@ -91,7 +95,8 @@ public sealed class ColdNight : Check
             return;
         }
 
-        var overnight = cure.Steps.FirstOrDefault(s => s.Step.AtRoom && s.Start.Value < OneDay && s.End.Value - s.Start.Value >= Night);
+        var room = context.Plan.Conditions.Room.Value;
+        var overnight = cure.Steps.FirstOrDefault(s => IsInTheRoom(s, room) && s.Start.Value < OneDay && s.End.Value - s.Start.Value >= Night);
         if (overnight is null)
         {
             return;
@@ -106,7 +111,6 @@ public sealed class ColdNight : Check
             return;
         }
 
-        var room = context.Plan.Conditions.Room.Value;
         if (night.Value >= minimum.Value || room < minimum.Value)
         {
             return;
@@ -120,15 +124,26 @@ public sealed class ColdNight : Check
             [Heated(overnight.Step, room)]);
     }
 
+    // A temperature that the room has anyway, and nothing named that keeps it: that is the room.
+    private static bool IsInTheRoom(CureStepPlan step, Temperature room) =>
+        step.Step.Action == CureAction.Hold && (step.Step.AtRoom || Math.Abs((step.To - room).Kelvins) <= AsTheRoom);
+
     private static Fix? Heated(CureStep step, Temperature room)
     {
         const string word = "room";
+        var heater = Edits.Before(step.Where, "oven \"say what heats it, with its own cut-out\"");
+        if (!step.AtRoom)
+        {
+            return new Fix("Say what keeps it warm", FixSafety.NeedsALook, heater);
+        }
+
         var at = step.Where.Text.IndexOf(word, StringComparison.Ordinal);
         return at < 0
             ? null
             : new Fix(
                 $"Keep it at {Say.Of(room)} through the night",
                 FixSafety.NeedsALook,
+                heater,
                 Edits.Replace(new SourceSpan(step.Where.Source, new TextSpan(step.Where.Span.Start + at, word.Length)), Say.Of(room)));
     }
 }

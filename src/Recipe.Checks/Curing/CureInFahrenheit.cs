@@ -19,7 +19,7 @@ public sealed class CureInFahrenheit : Check
         Source = "common practice: a post-cure of 150 degF is 66 degC",
         Exceptions = """
             Speaks of a step in degC that lies more than 30 degC above everything the data sheet of the resin names and fits when it is read
-            in degF; and of a step in degF that is near freezing and fits as degC. Silent where mould, release or bag do not stand the heat:
+            in degF; and of a step in degF that is near freezing and fits as degC: below freezing nothing cures, and it is an error. Silent where mould, release or bag do not stand the heat:
             that is the finding then.
             """,
         BadExample = """
@@ -78,6 +78,7 @@ public sealed class CureInFahrenheit : Check
 
     private static readonly TemperatureDelta FarAbove = TemperatureDelta.FromKelvins(30);
     private static readonly Temperature Coolest = Temperature.FromDegreesCelsius(15);
+    private static readonly Temperature Freezing = Temperature.FromDegreesCelsius(0);
     private static readonly Temperature ColdShop = Temperature.FromDegreesCelsius(5);
     private static readonly Temperature WarmShop = Temperature.FromDegreesCelsius(60);
 
@@ -107,7 +108,8 @@ public sealed class CureInFahrenheit : Check
             worst.Where ?? first.Where,
             $"a step at {Say.Of(worst)}{sheet}; read in {Other(toFahrenheit)} it would be {Say.Of(Temperature.FromDegreesCelsius(Math.Round(read.DegreesCelsius)))}{Say.More(slips.Count - 1)}",
             labels: context.Part.ResinWhere is { } mixed ? [new FindingLabel(mixed, "resin here")] : [],
-            fixes: [OtherScale(slips, toFahrenheit)]);
+            fixes: [OtherScale(slips, toFahrenheit)],
+            severity: worst.Value < Freezing ? Severity.Error : null);
     }
 
     private static string Other(bool toFahrenheit) => toFahrenheit ? "degF" : "degC";

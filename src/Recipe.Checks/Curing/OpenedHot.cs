@@ -42,6 +42,7 @@ public sealed class OpenedHot : Check
                 breather
                 bag-film
                 silicone-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
@@ -80,6 +81,7 @@ public sealed class OpenedHot : Check
                 breather
                 bag-film
                 silicone-hose
+                catch-pot
               }
               vacuum {
                 draw 25 inHg below ambient within 10 min
@@ -111,7 +113,7 @@ public sealed class OpenedHot : Check
         }
 
         var limit = context.Part.Process.Value == Process.Prepreg ? CoolPrepreg : Cool;
-        var at = cure.Steps.ToList().FindIndex(s => s.Step.Action is CureAction.Vent or CureAction.Debag or CureAction.Demould);
+        var at = cure.Steps.ToList().FindIndex(s => s.Step.LetsVacuumGo);
         if (at < 0 || cure.Steps[at] is not { Step.Action: not CureAction.Demould } open || open.From <= limit + Rounding)
         {
             return;

@@ -140,7 +140,7 @@ public sealed class SoftensInUse : Check
             return null;
         }
 
-        var end = cure.Steps.FirstOrDefault(s => s.Step.Action is CureAction.Demould or CureAction.Vent or CureAction.Debag)?.Step;
+        var end = cure.Steps.FirstOrDefault(s => s.Step.LetsVacuumGo)?.Step;
         var degrees = FormattableString.Invariant($"{Math.Round(soak.At.DegreesCelsius)} degC");
         return end is null ? null : Edits.Fix(
             $"Post-cure it in the mould at {degrees}",

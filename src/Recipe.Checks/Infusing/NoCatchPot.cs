@@ -3,7 +3,7 @@ using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
 
-/// <summary>An infusion has no pot between bag and pump.</summary>
+/// <summary>A bag with wet resin in it has no pot before the pump.</summary>
 public sealed class NoCatchPot : Check
 {
     /// <inheritdoc/>
@@ -12,12 +12,12 @@ public sealed class NoCatchPot : Check
         Code = "RC6212",
         Name = "no-catch-pot",
         Severity = Severity.Warning,
-        Title = "No catch pot in an infusion",
-        Reason = "In an infusion resin always comes out at the vent, and without a pot it runs into the hose and the pump and cures there.",
-        Remedy = "Put a catch pot between the vent and the pump.",
+        Title = "No catch pot before the pump",
+        Reason = "In an infusion resin always comes out at the vent, and out of a wet bag it may: without a pot it runs into the hose and the pump and cures there.",
+        Remedy = "Put a catch pot between the bag and the pump.",
         Source = "common practice",
         Exceptions = """
-            Speaks of an infusion whose bag lists a port or a hose and no catch pot.
+            Speaks of a bag that lists a port or a hose and no catch pot: a warning for an infusion, advice for wet lay-up. Silent for prepreg.
             """,
         BadExample = """
             mould tray-mould {
@@ -105,7 +105,7 @@ public sealed class NoCatchPot : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part is not { Process.Value: Process.Infused, Bag: { CatchPot: null } bag } || (bag.Hose?.Where ?? bag.Ports.FirstOrDefault()?.Where) is not { } fitting
+        if (part is not { Process.Value: Process.Infused or Process.Bagged, Bag: { CatchPot: null } bag } || (bag.Hose?.Where ?? bag.Ports.FirstOrDefault()?.Where) is not { } fitting
             || NamesAPot(bag))
         {
             return;
@@ -113,8 +113,9 @@ public sealed class NoCatchPot : Check
 
         context.Report(
             fitting,
-            $"the bag of {part.Name} is infused, and no catch pot stands between it and the pump",
+            $"the bag of {part.Name} is {(part.Infusion is null ? "wet" : "infused")}, and no catch pot stands between it and the pump",
             labels: part.Infusion is { } infusion ? [new FindingLabel(infusion.Where, "infused here")] : [],
+            severity: part.Process.Value == Process.Infused ? null : Severity.Advice,
             fixes: [Edits.Fix("Put a catch pot between them", FixSafety.Safe, Edits.After(fitting, "catch-pot"))]);
     }
 

@@ -19,7 +19,7 @@ public sealed class LimitBroken : RecordCheck
         Remedy = "Decide: use, repair or scrap, with the reason and initials.",
         Source = "common practice",
         Exceptions = """
-            Silent once a `disposition` stands in the record. The limits are those that the record kept when it was begun.
+            Silent once a `disposition` stands in the record; one that uses the part needs its reason, see RC9102. The limits are those that the record kept when it was begun.
             """,
         BadExample = RecordExamples.Tray + """
             build tray no 3 on 2026-05-06 {
@@ -50,33 +50,20 @@ public sealed class LimitBroken : RecordCheck
             """,
     };
 
-    private static void Report(CheckContext context, LoggedBuild build, string word, string message) => context.Report(
-        build.Record.LineOf(word),
-        $"{message}, and nothing is decided",
-        fixes: Decisions.Select(decision => new Fix(
-            $"Decide to {decision} it", FixSafety.NeedsALook, Edits.After(build.Record.LineOf(word), $"disposition {decision} because \"say why\""))));
-
     internal override void Examine(CheckContext context, LoggedBuild build, BuildLog log)
     {
-        var (record, planned) = (build.Record, build.Planned);
-        if (record.Disposition is not null || planned is null)
+        if (build.Record.Disposition is not null)
         {
             return;
         }
 
-        if (record.Rise is { Value: var rise } found && planned.RiseAtMost is { } most && rise > most && (record.RiseTime is null || planned.RiseTime is null || record.RiseTime.Value <= planned.RiseTime.Value))
+        foreach (var (word, message) in build.BrokenLimits())
         {
-            Report(context, build, "rise", $"the pressure rose by {Say.Of(found)}; at most {Say.Of(most, found.Written)} is accepted");
-        }
-
-        if (record.Hottest is { } hottest && planned.HeatLimit is { } limit && hottest.Value > limit)
-        {
-            Report(context, build, "cure", $"it got {Say.Of(hottest)} hot; the weakest thing in the heat stands {Say.Of(limit, hottest.Written)}");
-        }
-
-        if (build.IsInBand() == false)
-        {
-            Report(context, build, "mass", $"the part weighs {Say.Of(record.Mass!)}; its band is {Say.Of(planned.MassLow!.Value, record.Mass!.Written)} to {Say.Of(planned.MassHigh!.Value, record.Mass!.Written)}");
+            var line = build.Record.LineOf(word);
+            context.Report(
+                line,
+                $"{message}, and nothing is decided",
+                fixes: Decisions.Select(decision => new Fix($"Decide to {decision} it", FixSafety.NeedsALook, Edits.After(line, $"disposition {decision} because \"say why\""))));
         }
     }
 }

@@ -27,6 +27,26 @@ internal static class RecordFacts
     public static bool? IsInBand(this LoggedBuild build) =>
         build is { Record.Mass: { } mass, Planned: { MassLow: { } low, MassHigh: { } high } } ? mass.Value >= low && mass.Value <= high : null;
 
+    /// <summary>The limits that were kept with the record and are broken: the word of the line that tells, and what it tells.</summary>
+    public static IEnumerable<(string Word, string Message)> BrokenLimits(this LoggedBuild build)
+    {
+        var (record, planned) = (build.Record, build.Planned);
+        if (record.Rise is { Value: var rise } found && planned?.RiseAtMost is { } most && rise > most && (record.RiseTime is null || planned.RiseTime is null || record.RiseTime.Value <= planned.RiseTime.Value))
+        {
+            yield return ("rise", $"the pressure rose by {Say.Of(found)}; at most {Say.Of(most, found.Written)} is accepted");
+        }
+
+        if (record.Hottest is { } hottest && planned?.HeatLimit is { } limit && hottest.Value > limit)
+        {
+            yield return ("cure", $"it got {Say.Of(hottest)} hot; the weakest thing in the heat stands {Say.Of(limit, hottest.Written)}");
+        }
+
+        if (record.Mass is { } mass && build.IsInBand() == false)
+        {
+            yield return ("mass", $"the part weighs {Say.Of(mass)}; its band is {Say.Of(planned!.MassLow!.Value, mass.Written)} to {Say.Of(planned.MassHigh!.Value, mass.Written)}");
+        }
+    }
+
     /// <summary>What is planned otherwise in two plans, a few words for each thing that can be changed by itself.</summary>
     public static IReadOnlyList<string> Differences(PlannedFigures was, PlannedFigures now)
     {

@@ -4,7 +4,7 @@ using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
 
-/// <summary>Used out of its band without a reason.</summary>
+/// <summary>Used beyond a limit (mass, leak, heat) without a reason.</summary>
 public sealed class UsedOutOfBand : RecordCheck
 {
     /// <inheritdoc/>
@@ -13,8 +13,8 @@ public sealed class UsedOutOfBand : RecordCheck
         Code = "RC9102",
         Name = "used-out-of-band",
         Severity = Severity.Warning,
-        Title = "Used out of its band without a reason",
-        Reason = "Light is dry or a ply short, heavy is wet: either is a cause that comes again.",
+        Title = "Used beyond a limit without a reason",
+        Reason = "Light is dry or a ply short, heavy is wet, a bag that leaked let air in: each is a cause that comes again.",
         Remedy = "Say why it may be used.",
         Source = "common practice: a practice panel of six plies is allowed 9 %; from memory",
         Exceptions = """
@@ -52,13 +52,17 @@ public sealed class UsedOutOfBand : RecordCheck
 
     internal override void Examine(CheckContext context, LoggedBuild build, BuildLog log)
     {
-        if (build.IsInBand() == false && build.Record.Disposition is { Decision: Disposition.Use, Because: null or "" } decision)
+        if (build.Record.Disposition is not { Decision: Disposition.Use, Because: null or "" } decision)
         {
-            var (mass, planned) = (build.Record.Mass!, build.Planned!);
+            return;
+        }
+
+        foreach (var (word, message) in build.BrokenLimits())
+        {
             context.Report(
                 decision.Where,
-                $"the part weighs {Say.Of(mass)}, its band is {Say.Of(planned.MassLow!.Value, mass.Written)} to {Say.Of(planned.MassHigh!.Value, mass.Written)}, and it is used without a reason",
-                labels: [new FindingLabel(mass.Where ?? build.Record.Where, "the weighing")],
+                $"{message}, and it is used without a reason",
+                labels: [new FindingLabel(build.Record.LineOf(word), "found here")],
                 fixes: [new Fix("Add the reason", FixSafety.NeedsALook, Edits.Append(decision.Where, "because \"say why\""))]);
         }
     }

@@ -116,7 +116,7 @@ public sealed class PotDiesFirst : Check
         {
             if (context.Plan.Pots.All(p => p.PotLife is null))
             {
-                context.NotChecked($"no pot life is given for {resin.Name}", part.ResinWhere);
+                context.NotChecked(resin.PotLife is null ? $"no pot life is given for {resin.Name}" : context.Plan.Missing("pot life", $"the pot life of {resin.Name} is not known"), part.ResinWhere);
             }
 
             return;

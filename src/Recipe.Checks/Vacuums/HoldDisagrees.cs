@@ -1,10 +1,12 @@
 using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text;
 using Recipe.Text.Findings;
 using UnitsNet;
 
 namespace Recipe.Checks;
 
-/// <summary>The vacuum block holds longer than the cure lets it.</summary>
+/// <summary>The vacuum block and the cure hold the vacuum for different times.</summary>
 public sealed class HoldDisagrees : Check
 {
     /// <inheritdoc/>
@@ -13,7 +15,7 @@ public sealed class HoldDisagrees : Check
         Code = "RC6108",
         Name = "hold-disagrees",
         Severity = Severity.Warning,
-        Title = "Vacuum held longer than the cure says",
+        Title = "Vacuum block and cure hold for different times",
         Reason = "Two papers then say two things, and the bag is opened on the shorter one.",
         Remedy = "Write the same time in both, the longer one where the resin needs it.",
         Source = "common practice",
@@ -102,17 +104,36 @@ public sealed class HoldDisagrees : Check
             return;
         }
 
-        var end = cure.Steps.FirstOrDefault(s => s.Step.Action is CureAction.Vent or CureAction.Debag or CureAction.Demould);
-        if (end is null || end.Start.Value.Seconds <= 0 || end.Start.Value >= hold.Value * Slack)
+        if (Longest(cure) is { At.Value.Seconds: > 0 } longest && longest.At.Value < hold.Value * Slack)
         {
-            return;
+            Report(longest.At, $"the cure lets it go after {Say.Of(longest.At.Value)}", new(longest.Where, "let go here"));
+        }
+        else if (Shortest(cure) is { } shortest && hold.Value < shortest.At.Value * Slack)
+        {
+            Report(shortest.At, $"the cure keeps it for {Say.Of(shortest.At.Value)}", new(shortest.Where, shortest.Words));
         }
 
-        context.Report(
+        void Report(Computed<Duration> at, string cures, FindingLabel label) => context.Report(
             hold.Where ?? vacuum.Where,
-            $"the vacuum is to be held {Say.Of(hold)}; the cure lets it go after {Say.Of(end.Start.Value)}",
-            Grounds.Sure.And("hold", hold).And<Duration>(end.Start),
-            [new FindingLabel(end.Step.Where, "let go here")],
-            [Edits.Fix("Hold it as long as the cure says", FixSafety.NeedsALook, Edits.Rewrite(hold, FormattableString.Invariant($"{Math.Floor(end.Start.Value.Hours * 10) / 10} h")))]);
+            $"the vacuum is to be held {Say.Of(hold)}; {cures}",
+            Grounds.Sure.And("hold", hold).And<Duration>(at),
+            [label],
+            [Edits.Fix("Hold it as long as the cure says", FixSafety.NeedsALook, Edits.Rewrite(hold, FormattableString.Invariant($"{Math.Floor(at.Value.Hours * 10) / 10} h")))]);
+    }
+
+    // The longest that the cure can have it: up to the step that lets it go.
+    private static (Computed<Duration> At, SourceSpan Where)? Longest(CurePlan cure) =>
+        cure.Steps.FirstOrDefault(s => s.Step.LetsVacuumGo) is { } end ? (end.Start, end.Step.Where) : null;
+
+    // The shortest that the cure asks for: up to the venting, or through the last step that it says is under vacuum. Without either, the
+    // vacuum block alone says when it comes off.
+    private static (Computed<Duration> At, SourceSpan Where, string Words)? Shortest(CurePlan cure)
+    {
+        if (cure.Steps.FirstOrDefault(s => s.Step.LetsVacuumGo) is { Step.Action: CureAction.Vent } vent)
+        {
+            return (vent.Start, vent.Step.Where, "let go here");
+        }
+
+        return cure.Steps.LastOrDefault(s => s is { Step.UnderVacuum: true, Bagged: true }) is { } held ? (held.End, held.Step.Where, "under vacuum to its end") : null;
     }
 }

@@ -121,12 +121,16 @@ public sealed class VacuumOffEarly : Check
             [Longer(vacuum, off.At, needed.Time), LongerStep(plan, off.At, needed.Time)]);
     }
 
-    // The first of: the hours that the vacuum block holds it, and the step of the cure that lets it go.
+    // When it comes off, and what says so: the hours that the vacuum block holds it, or the step of the cure that lets it go.
     private static (Duration At, Text.SourceSpan Where)? Off(Part part, Plan plan)
     {
-        (Duration At, Text.SourceSpan Where)? off = part.Vacuum?.Hold is { } hold ? (hold.Value, hold.Where ?? part.Vacuum.Where) : null;
-        var step = plan.Cure?.Steps.FirstOrDefault(s => s.Step.Action is CureAction.Vent or CureAction.Debag or CureAction.Demould);
-        return step is not null && (off is null || step.Start.Value < off.Value.At) ? (step.Start.Value, step.Step.Where) : off;
+        var step = plan.Cure?.Steps.FirstOrDefault(s => s.Step.LetsVacuumGo);
+        if (part.Vacuum is { Hold: { } hold } vacuum && (step is null || hold.Value <= step.Start.Value))
+        {
+            return (hold.Value, hold.Where ?? vacuum.Where);
+        }
+
+        return step is null ? null : (step.Start.Value, step.Step.Where);
     }
 
     private static (Duration Time, string Words, Grounds Grounds)? Needed(ResinSystem resin, Plan plan)

@@ -66,14 +66,5 @@ internal static class CureMoments
     }
 
     /// <summary>When the vacuum comes off; null where there is none. It is on from the start: no cure before H5.</summary>
-    public static Duration? VacuumEnds(BenchContext context, CurePlan cure)
-    {
-        if (!Bags.BagPaper.Applies(context.Paper.Input))
-        {
-            return null;
-        }
-
-        var off = cure.Steps.FirstOrDefault(step => step.Step.Action is CureAction.Vent or CureAction.Debag or CureAction.Demould || !step.Bagged);
-        return off?.Start.Value ?? cure.Total.Value;
-    }
+    public static Duration? VacuumEnds(BenchContext context, CurePlan cure) => Bags.BagPaper.Applies(context.Paper.Input) ? cure.VacuumOff?.Value : null;
 }

@@ -12,7 +12,7 @@ internal static class CutData
 {
     private static readonly ImmutableArray<string> Columns =
     [
-        "record", "letter", "ply", "line", "layer", "material", "count", "mirrored", "strips_per_piece", "length_mm", "width_mm", "angle_deg", "mass_g",
+        "record", "letter", "ply", "line", "layer", "material", "count", "mirrored", "strips_per_piece", "length_mm", "width_mm", "angle_deg", "mass_g", "with_corners_g",
         "roll_strip", "usable_width_mm", "length_used_mm", "least_length_mm", "waste_percent", "along_at_mm", "across_at_mm", "along_mm", "across_mm", "note",
     ];
 
@@ -36,6 +36,7 @@ internal static class CutData
                 ("width_mm", Mm(size.Width)),
                 ("angle_deg", Math.Round(size.Angle, 3)),
                 ("mass_g", row.Mass is { } mass ? Math.Round(mass.Grams, 4) : null),
+                ("with_corners_g", row.AsRectangles is { } whole ? Math.Round(whole.Grams, 4) : null),
                 ("roll_strip", string.Join(" ", row.Strips))));
         }
 

@@ -12,9 +12,13 @@ namespace Recipe.Documents.Cuts;
 /// <param name="Line">The line of the stack, or null for a sheet of the bag.</param>
 /// <param name="Layer">The layer of the bag, or null for a ply.</param>
 /// <param name="Mass">What all pieces of the line weigh, as the scale shows it; null when not known.</param>
+/// <param name="AsRectangles">What they weigh as long as their corners are still on; null where they are plain rectangles, or nobody knows.</param>
 /// <param name="Strips">Strips of the roll on which they lie.</param>
-internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLayerPlan? Layer, Mass? Mass, ImmutableArray<int> Strips)
+internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLayerPlan? Layer, Mass? Mass, Mass? AsRectangles, ImmutableArray<int> Strips)
 {
+    // Less than this over the piece's own area is no corner that anybody cuts off.
+    private const double Corners = 1.03;
+
     /// <summary>The size.</summary>
     public NestSize Size => Nest.Sizes[Index];
 
@@ -31,7 +35,7 @@ internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLaye
                 var size = nest.Sizes[i];
                 var line = size.StackLine is { } s && s < plan.Stack.Length ? plan.Stack[s] : null;
                 var layer = size.BagLayer is { } b && plan.Bag is { } bag && b < bag.Layers.Length ? bag.Layers[b] : null;
-                rows.Add(new CutRow(nest, i, line, layer, MassOf(context, line, size), NestStrips.Holding(strips, i)));
+                rows.Add(new CutRow(nest, i, line, layer, MassOf(context, line, size), Rectangles(context, line, size), NestStrips.Holding(strips, i)));
             }
         }
 
@@ -46,6 +50,36 @@ internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLaye
 
     /// <summary>Which way the right side looks, or null when the recipe does not say.</summary>
     public PlyFace? Face => (Line?.Item as PlyItem)?.Face;
+
+    /// <summary>
+    /// What is cut off a piece that is no plain rectangle: its corners, which on a box are squares, or all outside an oval. Null for a rectangle.
+    /// </summary>
+    public string? Outline(PaperContext context)
+    {
+        if (AsRectangles is null || Line is not { Pieces: [{ } piece] })
+        {
+            return null;
+        }
+
+        return context.Plan.Geometry?.Shape switch
+        {
+            BoxShape box when piece.Length > box.Length => context.Wording.Say($"cut {context.Text.Size((piece.Length - box.Length) / 2).Main} squares out of the corners"),
+            DiscShape or SphericalCapShape or ParaboloidShape or HalfEllipsoidShape => piece.Length.Equals(piece.Width, Length.FromMillimeters(1)) ? context.Wording.Say("cut round") : context.Wording.Say("cut oval"),
+            _ => context.Wording.Say("cut to the outline of the mould"),
+        };
+    }
+
+    private static Mass? Rectangles(PaperContext context, StackPlan? line, NestSize size)
+    {
+        if (line is not { CutMass: { } mass, CutArea.Value: { SquareMeters: > 0 } area })
+        {
+            return null;
+        }
+
+        var all = line.Pieces.Sum(piece => piece.Length.Meters * piece.Width.Meters * piece.Count);
+        var own = size.Length.Meters * size.Width.Meters * size.Count / size.Strips;
+        return all > Corners * area.SquareMeters ? context.Text.OnScale(mass.Value * (own / area.SquareMeters)) : null;
+    }
 
     // A line has one size; were there more, each would have its share of the area.
     private static Mass? MassOf(PaperContext context, StackPlan? line, NestSize size)

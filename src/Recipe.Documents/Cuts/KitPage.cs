@@ -29,7 +29,7 @@ internal static class KitPage
             TableUse.Steps));
         if (known.Count > 0)
         {
-            var note = known.Count == cloth.Count ? say.Say("all pieces as cut; the mix cards start from it") : say.Say("without the pieces whose weight is not known");
+            var note = known.Count == cloth.Count ? known.Exists(row => row.AsRectangles is not null) ? say.Say("all pieces cut to their outline; the mix cards start from it") : say.Say("all pieces as cut; the mix cards start from it") : say.Say("without the pieces whose weight is not known");
             blocks.Add(new KeyNumbers(
                 say.Say("All cloth in the box"), [new(say.Say("Cloth, sum of the pieces"), text.Weight(CutRow.Sum(known)).Main, note, new Blank(say.Say("weighed"), text.ScaleUnit))]));
         }

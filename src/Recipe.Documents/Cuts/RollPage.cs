@@ -80,6 +80,11 @@ internal static class RollPage
             notes.Add(beside);
         }
 
+        if (row.Outline(context) is { } outline)
+        {
+            notes.Add(outline);
+        }
+
         if (size.Strips > 1)
         {
             notes.Add(say.Say($"of {Numbers.Whole(size.Strips)} strips, each {text.Sheet(size.Along, size.Across).Main}"));
@@ -102,10 +107,18 @@ internal static class RollPage
             new TextCell(Phrase.Strong(sheet.Main), notes.Count == 0 ? null : string.Join("; ", notes)),
             new DirectionCell([new Direction(new Orientation(OrientationKind.Single, size.Angle, 0))]),
             new TextCell(Phrase.Strong(Numbers.Whole(pieces)), size.Mirrored ? say.Say($"{Numbers.Whole(pieces / 2)} mirrored") : null),
-            row.Mass is { } mass ? new TextCell(Phrase.Strong(text.Weight(mass).Main), pieces > 1 ? say.Say("together") : null) : new TextCell(say.Say("not known")),
+            row.Mass is { } mass ? new TextCell(Phrase.Strong(text.Weight(mass).Main), Weighed(context, row, pieces)) : new TextCell(say.Say("not known")),
             new Blank(say.Say($"weight of {size.Letter}"), text.ScaleUnit),
         ]);
     }
+
+    private static string? Weighed(PaperContext context, CutRow row, int pieces) => (row.AsRectangles, pieces > 1) switch
+    {
+        ({ } whole, true) => context.Wording.Say($"together; with the corners on {context.Text.Weight(whole).Main}"),
+        ({ } whole, false) => context.Wording.Say($"with the corners on {context.Text.Weight(whole).Main}"),
+        (null, true) => context.Wording.Say("together"),
+        _ => null,
+    };
 
     private static CellRow Sheet(PaperContext context, CutRow row)
     {

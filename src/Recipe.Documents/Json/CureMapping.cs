@@ -10,11 +10,12 @@ internal static class CureMapping
         [.. cure.Steps.Select(Of)],
         Si.Of(cure.Peak),
         Si.Of(cure.Total),
+        Si.Of(cure.VacuumOff),
         [.. cure.Limits.Select(Of)],
         Si.Of(cure.Inside),
         Si.Of(cure.InsideAt),
         cure.Progress is { } progress ? Of(progress) : null,
-        Si.RestsOn(("peak", cure.Peak.RestsOn), ("total_s", cure.Total.RestsOn), ("inside", cure.Inside?.RestsOn)));
+        Si.RestsOn(("peak", cure.Peak.RestsOn), ("total_s", cure.Total.RestsOn), ("vacuum_off_s", cure.VacuumOff?.RestsOn), ("inside", cure.Inside?.RestsOn)));
 
     private static CureProgressRecord Of(CureProgress progress) => new(
         progress.OwnKinetics,

@@ -41,7 +41,7 @@ internal sealed record FlowRecord(
     Rests? RestsOn);
 
 internal sealed record CureRecord(
-    ImmutableArray<CureStepRecord> Steps, TemperatureRecord? Peak, double? TotalS, ImmutableArray<HeatLimitRecord> Limits, TemperatureRecord? Inside, double? InsideAtS, CureProgressRecord? Progress, Rests? RestsOn);
+    ImmutableArray<CureStepRecord> Steps, TemperatureRecord? Peak, double? TotalS, double? VacuumOffS, ImmutableArray<HeatLimitRecord> Limits, TemperatureRecord? Inside, double? InsideAtS, CureProgressRecord? Progress, Rests? RestsOn);
 
 /// <summary>Times from the start of the cure; degrees of cure as fractions.</summary>
 internal sealed record CureProgressRecord(

@@ -4,6 +4,7 @@ using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;
+using Recipe.Text.Findings;
 using UnitsNet;
 
 namespace Recipe.Documents.Mixing;
@@ -12,6 +13,7 @@ namespace Recipe.Documents.Mixing;
 internal static class MixCard
 {
     private const double Boils = 100;
+    private const int MostDoubts = 3;
 
     public static Station Of(PaperContext context, MixRun run, PotPlan pot)
     {
@@ -20,6 +22,7 @@ internal static class MixCard
         return new Station(title,
         [
             Head(context, run, pot),
+            .. Doubts(context),
             .. Peroxide(context, run),
             MixSteps.Of(context, run, pot),
             Times(context, run, pot),
@@ -43,6 +46,18 @@ internal static class MixCard
         facts.Add(new("● A", Words.Of((Material)system), Lot(context, system, isHardener: false)));
         facts.Add(new("■ B", system.Hardener ?? (run.TakesPeroxide ? say.Say("peroxide") : say.Say("hardener")), Lot(context, system, isHardener: true)));
         return new Facts(facts.ToImmutable());
+    }
+
+    // Whoever mixes has this card in hand and not the cover: what the checks doubt about resin, ratio and pots (codes of 4000) stands here too.
+    private static IEnumerable<Block> Doubts(PaperContext context)
+    {
+        var doubts = Notes.Open(context).Where(finding => finding.Severity >= Severity.Warning && finding.Descriptor.Code.StartsWith("RC4", StringComparison.Ordinal)).ToList();
+        if (doubts.Count > 0)
+        {
+            yield return new Caution(
+                context.Wording.Say("Before you mix: the checks doubt this"),
+                [.. doubts.Take(MostDoubts).Select(doubt => (Phrase)$"{doubt.Descriptor.ShortCode} {doubt.Message}"), .. doubts.Count > MostDoubts ? [(Phrase)context.Wording.Say($"and {Numbers.Whole(doubts.Count - MostDoubts)} more, on the cover")] : Array.Empty<Phrase>()]);
+        }
     }
 
     // Of the tins on the shelf the one that expires first is used first; the tin itself has the last word.

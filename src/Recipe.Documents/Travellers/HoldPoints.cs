@@ -66,7 +66,8 @@ internal static class HoldPoints
     /// <summary>H6: cured.</summary>
     public static HoldPoint Cure(BenchContext context)
     {
-        var vacuum = context.Part.Vacuum?.Hold is { } hold ? context.Say($"Vacuum held {QuantityText.Span(hold.Value)}") : context.Say("Vacuum held as written");
+        var held = context.Plan.Cure?.VacuumOff?.Value ?? context.Part.Vacuum?.Hold?.Value;
+        var vacuum = held is { } hold && hold > Duration.Zero ? context.Say($"Vacuum held {QuantityText.Span(hold)}") : context.Say("Vacuum held as written");
         return new HoldPoint(
             "H6",
             context.Say("cure done"),

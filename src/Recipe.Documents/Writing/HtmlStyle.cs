@@ -138,6 +138,8 @@ internal static class HtmlStyle
         .identity { font-size: 9pt; margin: 0 0 1mm; }
         .station-head { display: flex; gap: 4mm; align-items: center; border-bottom: 1mm solid #000; padding: 0 0 1.5mm; margin: 0 0 2.5mm; break-inside: avoid; break-after: avoid; }
         .station-head h2 { flex: 1; }
+        .station-head > * { min-width: 0; overflow-wrap: anywhere; }
+        .station-head > p:last-child { flex: none; }
         .station-head p { margin: 0; font-size: 9pt; text-align: right; }
         .station-head .number { display: inline-block; min-width: 11mm; padding: 0 1.5mm; border: 0.8mm solid #000; text-align: center; }
         .station-head .serial { font-size: 14pt; }

@@ -190,6 +190,9 @@ public sealed record CureStep
     /// <summary>Whether the author says that the vacuum is on.</summary>
     public bool UnderVacuum { get; init; }
 
+    /// <summary>Whether no vacuum is left once it is done.</summary>
+    public bool LetsVacuumGo => Action is CureAction.Vent or CureAction.Debag or CureAction.Demould;
+
     /// <summary>What supports the part once it is off the mould, or null.</summary>
     public string? Support { get; init; }
 }

@@ -84,6 +84,12 @@ public sealed record CurePlan
     public required Computed<Duration> Total { get; init; }
 
     /// <summary>
+    /// When the vacuum comes off, from the start of the cure: at the first step that lets it go (vent, debag, demould, else the end of the cure), or
+    /// when the hours of the vacuum block are over, whichever is sooner. Null where there is no bag.
+    /// </summary>
+    public Computed<Duration>? VacuumOff { get; init; }
+
+    /// <summary>
     /// Heat limits of everything that is in the heat, weakest first, each with the hottest step it has to stand.
     /// </summary>
     public required ImmutableArray<HeatLimit> Limits { get; init; }

@@ -23,11 +23,12 @@ internal sealed record CureStepWork(CureStep Step, Temperature From, Known<Tempe
 /// <summary>The cure while the plan is made.</summary>
 /// <param name="Steps">The steps.</param>
 /// <param name="Peak">The hottest it gets.</param>
+/// <param name="VacuumOff">When the vacuum comes off, s; null where there is no bag.</param>
 /// <param name="Limits">What is in the heat.</param>
 /// <param name="Thermal">The steps as Recipe.Engineering has them, one for each.</param>
 /// <param name="Schedule">The temperature over time.</param>
 internal sealed record CureWork(
-    ImmutableArray<CureStepWork> Steps, Known<Temperature> Peak, ImmutableArray<HeatLimitWork> Limits, ImmutableArray<ScheduleStep> Thermal, CureSchedule Schedule);
+    ImmutableArray<CureStepWork> Steps, Known<Temperature> Peak, Num? VacuumOff, ImmutableArray<HeatLimitWork> Limits, ImmutableArray<ScheduleStep> Thermal, CureSchedule Schedule);
 
 /// <summary>
 /// The cure against the clock, from the room's temperature on. A hold at another temperature than the last is taken to begin at once
@@ -57,7 +58,7 @@ internal static class CurePlanner
 
         var schedule = CureSchedule.Create(conditions.Room.Value, thermal);
         var steps = Steps(cure, schedule, on, conditions.Room.On, HasBag(context.Part));
-        return new CureWork(steps, Peak(steps, conditions.Room), HeatLimits.Work(context, steps), [.. thermal], schedule);
+        return new CureWork(steps, Peak(steps, conditions.Room), VacuumOff(context, steps), HeatLimits.Work(context, steps), [.. thermal], schedule);
     }
 
     public static CurePlan Publish(PlanLedger ledger, CureWork work, HeatingWork? heating)
@@ -79,6 +80,7 @@ internal static class CurePlanner
             Steps = steps.MoveToImmutable(),
             Peak = ledger.Publish(work.Peak),
             Total = ledger.PublishTime(work.Steps[^1].End),
+            VacuumOff = ledger.PublishTime(work.VacuumOff),
             Limits = limits.MoveToImmutable(),
             Inside = ledger.Publish(heating?.Peak),
             InsideAt = ledger.PublishTime(heating?.At),
@@ -89,7 +91,7 @@ internal static class CurePlanner
 
     private static (ScheduleStep Step, Known<Temperature> At, Rests Time) Schedule(PlanContext context, Conditions conditions, CureStep step, int number, Known<Temperature> now)
     {
-        if (step.Action is CureAction.Vent or CureAction.Debag or CureAction.Demould)
+        if (step.LetsVacuumGo)
         {
             return (new HoldStep(now.Value, Duration.Zero), now, Rests.None);
         }
@@ -139,10 +141,21 @@ internal static class CurePlanner
                 bag,
                 mould));
             mould &= cure.Steps[i].Action != CureAction.Demould;
-            bag &= cure.Steps[i].Action is not (CureAction.Vent or CureAction.Debag or CureAction.Demould);
+            bag &= !cure.Steps[i].LetsVacuumGo;
         }
 
         return steps.MoveToImmutable();
+    }
+
+    private static Num? VacuumOff(PlanContext context, ImmutableArray<CureStepWork> steps)
+    {
+        if (!steps[0].Bagged)
+        {
+            return null;
+        }
+
+        var letGo = steps.FirstOrDefault(step => step.Step.LetsVacuumGo)?.Start ?? steps[^1].End;
+        return context.Figures.Time(context.Part.Vacuum?.Hold, context.PartOwner, "time under vacuum") is { } hold && hold.Si < letGo.Si ? hold : letGo;
     }
 
     private static Known<Temperature> Peak(ImmutableArray<CureStepWork> steps, Known<Temperature> start)

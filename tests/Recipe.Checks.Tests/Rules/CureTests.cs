@@ -86,8 +86,11 @@ public class CureTests
     [Theory]
     [InlineData("room 20 degC; night 14 degC", "hold room for 48 h; demould", true)]
     [InlineData("room 20 degC; night 15 degC", "hold room for 48 h; demould", false)]
-    [InlineData("room 20 degC; night 10 degC", "hold 20 degC for 48 h; demould", false)]
-    [InlineData("room 20 degC; night 10 degC", "hold 20 degC for 30 h; hold room for 48 h; demould", false)]
+    [InlineData("room 20 degC; night 10 degC", "hold 20 degC for 48 h; demould", true)]
+    [InlineData("room 68 degF; night 50 degF", "hold 70 degF for 48 h; demould", true)]
+    [InlineData("room 20 degC; night 10 degC", "oven \"a tent, heater with its own cut-out\"; hold 20 degC for 48 h; demould", false)]
+    [InlineData("room 20 degC; night 10 degC", "hold 25 degC for 48 h; demould", false)]
+    [InlineData("room 20 degC; night 10 degC", "hold 25 degC for 30 h; hold room for 48 h; demould", false)]
     [InlineData("room 20 degC; night 10 degC", "hold room for 6 h; hold 40 degC for 12 h; demould", false)]
     public void A_room_cure_outlasts_the_night(string shop, string cure, bool fires) =>
         Limits.Says("cold-night", Tray.Hand with { Shop = shop, Cure = cure }, fires, Severity.Warning);

@@ -107,4 +107,11 @@ public class InfusingTests
     [InlineData("sealant-tape", false)]
     public void Resin_of_an_infusion_is_caught(string fittings, bool fires) =>
         Limits.Says("no-catch-pot", With("") with { Bag = "peel-ply; flow-medium; bag-film; " + fittings }, fires);
+
+    [Theory]
+    [InlineData("hose", true)]
+    [InlineData("hose; catch-pot", false)]
+    [InlineData("sealant-tape", false)]
+    public void Resin_out_of_a_wet_bag_is_caught(string fittings, bool fires) =>
+        Limits.Says("no-catch-pot", new Tray() with { Bag = "peel-ply; release-film perforated; breather; bag-film; " + fittings }, fires, Severity.Advice);
 }

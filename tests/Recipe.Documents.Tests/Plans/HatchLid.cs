@@ -255,6 +255,7 @@ internal static class HatchLid
             ],
             Peak = Known(C(50)),
             Total = Known(H(20.5)),
+            VacuumOff = Known(H(20.5)),
             Limits =
             [
                 new HeatLimit("mould hatch-lid-mould", "hatch-lid-mould", Known(C(70)), C(50), 2, Here),

@@ -110,6 +110,7 @@ internal static class TubeInfused
             ],
             Peak = Known(C(60)),
             Total = Known(H(35.9)),
+            VacuumOff = Known(H(24)),
             Limits = [new HeatLimit("mandrel tube-mandrel", "tube-mandrel", Known(C(55)), C(60), 4, Here)],
         },
         Takeoff =
