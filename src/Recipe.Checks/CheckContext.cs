@@ -51,7 +51,7 @@ public sealed class CheckContext
     /// The figures it rests on. When one of them is assumed, the finding is at most a warning and its message names what is assumed.
     /// </param>
     /// <param name="labels">Other places of the story.</param>
-    /// <param name="fixes">What could be changed, best first; nulls are dropped.</param>
+    /// <param name="fixes">What could be changed, best first; nulls are dropped. Figures in metric units come out in those of the author.</param>
     /// <param name="severity">Another severity than the descriptor's, where the check knows a milder or a worse case.</param>
     public void Report(
         SourceSpan where,
@@ -73,6 +73,21 @@ public sealed class CheckContext
             Labels = labels is null ? [] : [.. labels],
             Fixes = fixes is null ? [] : [.. fixes.OfType<Fix>()],
         });
+    }
+
+    /// <summary>
+    /// Whether a ply of the part could not be understood, which is noted: for a check that judges what all plies together are, and would judge
+    /// another part without that one.
+    /// </summary>
+    public bool MissesAPly()
+    {
+        if (Part.UnreadPlies.IsEmpty)
+        {
+            return false;
+        }
+
+        NotChecked($"ply {Part.UnreadPlies[0]} could not be read", Part.StackWhere);
+        return true;
     }
 
     /// <summary>

@@ -104,8 +104,8 @@ public sealed class Examiner
         findings.AddRange(ExamineSettings());
         findings.AddRange(ExamineRules(rules ?? [], coded ?? []));
         return new CheckReport(
-            [.. Once(findings)],
-            [.. Once(accepted)],
+            [.. Once(findings).Select(InAuthorUnits)],
+            [.. Once(accepted).Select(InAuthorUnits)],
             [
                 .. parts.SelectMany(p => p.Unspoken)
                     .Distinct()
@@ -191,6 +191,10 @@ public sealed class Examiner
             }
         }
     }
+
+    // Last, since what the rest of the file measures in may change while the examination of a part is kept.
+    private Finding InAuthorUnits(Finding finding) =>
+        finding.Fixes.IsEmpty ? finding : finding with { Fixes = [.. finding.Fixes.Select(fix => AuthorUnits.Apply(fix, _model.Shop))] };
 
     private static IEnumerable<Finding> Once(IEnumerable<Finding> findings) => findings
         .DistinctBy(f => (f.Descriptor.Code, f.Where, f.Message))

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Reflection;
 using Recipe.Cli.Commands;
 using Recipe.Cli.Text;
+using Recipe.Disk;
 
 namespace Recipe.Cli;
 
@@ -59,13 +60,13 @@ internal static class CommandLine
             terminal.Out.Flush();
             return status;
         }
-        catch (CannotRunException problem)
+        catch (Exception problem) when (problem is CannotRunException or CannotWriteException)
         {
             return Refuse(terminal, problem);
         }
     }
 
-    private static int Refuse(Terminal terminal, CannotRunException problem)
+    private static int Refuse(Terminal terminal, Exception problem)
     {
         try
         {

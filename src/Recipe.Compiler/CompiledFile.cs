@@ -74,6 +74,9 @@ public sealed record CompiledFile
     /// <summary>Checks that could not speak.</summary>
     public ImmutableArray<NotChecked> NotChecked => Report.NotChecked;
 
+    /// <summary>How many rules of the house the file declares or names, and how many of their examples were run.</summary>
+    public (int Rules, int Examples) RulesTried { get; init; }
+
     /// <summary>Whether any finding is an error.</summary>
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 

@@ -142,12 +142,13 @@ public sealed class Workspace
         });
         var log = builds.IsEmpty ? [] : _records.LogsWith(tree);
         var rules = bound.Model.OwnRules.Select(rule => RuleExamples.Judge(rule, tree, _book, _uses)).ToArray();
+        JudgedRule[] judged = [.. rules.Select(rule => rule.Judged), .. coded.Judge(tree.Source, _book, _uses)];
         var codedExaminations = ExamineCoded(coded, parts, bound.Model, settings);
         var report = examiner.Conclude(
             [.. parts.Select(part => part.Examination), .. codedExaminations],
             builds,
             log,
-            [.. rules.Select(rule => rule.Judged), .. coded.Judge(tree.Source, _book, _uses)],
+            judged,
             [.. coded.NotesIn(tree.Source)]);
         report = report with { NotChecked = [.. report.NotChecked, .. coded.NotesElsewhere(tree.Source).Select(note => new NotChecked(RulesAsked, note.Where, note.Said))] };
         findings.AddRange(rules.SelectMany(rule => rule.NotUnderstood));
@@ -160,6 +161,7 @@ public sealed class Workspace
             Bound = bound,
             Parts = parts,
             Builds = builds,
+            RulesTried = (judged.Length, judged.Sum(rule => rule.Examples.Count(example => example.Fires is not null))),
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),

@@ -16,7 +16,7 @@ internal sealed class Previews(Func<DateOnly> today, Func<string, OpenedRevision
     /// <exception cref="PreviewException">It cannot be served.</exception>
     public Uri AddressOf(string name, DocumentStore documents)
     {
-        _buffers ??= new BufferTexts(documents.Open.Select(document => (document.Name, document.Text.Text)));
+        _buffers ??= new BufferTexts(documents.Open.Select(document => (document.Name, document.Text.Text)), documents.Rules);
         if (!_servers.TryGetValue(name, out var server))
         {
             _servers[name] = server = PreviewServer.Start(new PreviewWish(name, Path.GetFileName(name), _buffers, today) { LastCommit = lastCommit });

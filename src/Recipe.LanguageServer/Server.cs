@@ -4,6 +4,7 @@ using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Features;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
+using Recipe.RuleProtocol;
 
 namespace Recipe.LanguageServer;
 
@@ -31,11 +32,12 @@ internal sealed class Server : IMessageHandler
     /// <param name="output">Where ours go.</param>
     /// <param name="today">The day, asked for at each question.</param>
     /// <param name="lastCommit">Opens the texts of the last commit, or null.</param>
+    /// <param name="rules">Runs rules in C#; null where nobody can.</param>
     /// <param name="clientIs">Told the number of the client's process when it says it.</param>
-    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, Action<int>? clientIs = null)
+    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, IRuleRunner? rules = null, Action<int>? clientIs = null)
     {
         using var connection = new Connection(input, output);
-        var session = new Session(connection, today) { LastCommit = lastCommit };
+        var session = new Session(connection, today, rules) { LastCommit = lastCommit };
         using var previews = session.Previews;
         return connection.Run(new Server(session, clientIs));
     }

@@ -3,13 +3,14 @@ using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
+using Recipe.RuleProtocol;
 using Recipe.Text;
 using Range = Recipe.LanguageServer.Protocol.Range;
 
 namespace Recipe.LanguageServer;
 
 /// <summary>What features work with: the documents, the compiler, what the client can do, and the way to it.</summary>
-internal sealed class Session(Connection connection, Func<DateOnly> today)
+internal sealed class Session(Connection connection, Func<DateOnly> today, IRuleRunner? rules = null)
 {
     private LiveWorkspace? _live;
 
@@ -17,7 +18,7 @@ internal sealed class Session(Connection connection, Func<DateOnly> today)
 
     public MessageWriter Writer => Connection.Writer;
 
-    public DocumentStore Documents { get; } = new();
+    public DocumentStore Documents { get; } = new(rules);
 
     public WorkspaceFiles Files { get; } = new();
 

@@ -75,12 +75,15 @@ internal static class Stair
         // Helps the doors: a page of this machine that follows a file.
         new("Recipe.Preview", ["Recipe.Text", "Recipe.Compiler", "Recipe.RuleProtocol"], [], TouchesTheWorld: true),
 
+        // What both doors write to disk, whole or not at all. It knows nothing of recipes.
+        new("Recipe.Disk", [], [], TouchesTheWorld: true),
+
         // The two doors. One native binary holds both.
-        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.Preview", "Recipe.RuleProtocol", "Recipe.RulesProcess"], [], TouchesTheWorld: true),
+        new("Recipe.LanguageServer", ["Recipe.Text", "Recipe.Compiler", "Recipe.Editing", "Recipe.Preview", "Recipe.Disk", "Recipe.RuleProtocol"], [], TouchesTheWorld: true),
         new(
             "Recipe.Cli",
             // The host only to lay it beside the program.
-            ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.Preview", "Recipe.RuleProtocol", "Recipe.RulesProcess", "Recipe.RulesHost"],
+            ["Recipe.Text", "Recipe.Compiler", "Recipe.LanguageServer", "Recipe.Preview", "Recipe.Disk", "Recipe.RuleProtocol", "Recipe.RulesProcess", "Recipe.RulesHost"],
             ["System.CommandLine"],
             TouchesTheWorld: true),
     ];

@@ -1,5 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
-using Recipe.Compiler;
 using Recipe.TestKit;
 using Recipe.Text.Findings;
 
@@ -65,8 +63,7 @@ public class BrokenCorpusTests
         Assert.True(first >= 0, $"{slip}: the old text is not there");
         Assert.True(text.IndexOf(slip.Old, first + 1, StringComparison.Ordinal) < 0, $"{slip}: the old text stands there more than once");
         var broken = string.Concat(text.AsSpan(0, first), slip.New, text.AsSpan(first + slip.Old.Length));
-        Assert.True(new Workspace(new Overlay(slip.File, broken), Bench.Today).TryCompile(slip.File, out var file));
-        return [.. file.Findings];
+        return [.. Shipped.Compile(slip.File, broken).Findings];
     }
 
     private static string Told(IEnumerable<Finding> findings) => string.Join("; ", findings.Select(f => $"{f.Severity} {f.Descriptor.Name}: {f.Message}"));
@@ -87,16 +84,5 @@ public class BrokenCorpusTests
     private sealed record Slip(int Line, string File, string Old, string New, string Finding, string Mistake, string[] Follows)
     {
         public override string ToString() => $"{TablePath}:{Line} {File}, {Mistake}";
-    }
-
-    /// <summary>The files of the repository, with another text for one of them.</summary>
-    private sealed class Overlay(string name, string text) : IFileStore
-    {
-        public bool TryRead(string wanted, [NotNullWhen(true)] out string? found)
-        {
-            var path = Repository.PathOf(wanted);
-            found = wanted == name ? text : File.Exists(path) ? File.ReadAllText(path) : null;
-            return found is not null;
-        }
     }
 }

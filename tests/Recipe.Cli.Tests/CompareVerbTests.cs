@@ -27,6 +27,27 @@ public sealed class CompareVerbTests : IDisposable
         Assert.Matches(@"Mass, trimmed +122 g +126 g  \+4 g", run.Out);
     }
 
+    [Theory]
+    [InlineData("base.recipe", "a-variant.recipe", "tray", "tray-thick")]
+    [InlineData("a-variant.recipe", "base.recipe", "tray-thick", "tray")]
+    public void The_order_of_the_files_is_that_of_the_arguments(string first, string second, string one, string other)
+    {
+        File.WriteAllText(_bench.PathOf("base.recipe"), "part tray {\n  title \"a\"\n}\n");
+        File.WriteAllText(_bench.PathOf("a-variant.recipe"), "use \"base.recipe\"\nvariant tray-thick of tray {\n  title \"b\"\n}\n");
+        var run = _bench.RunHere("compare", first, second);
+        Assert.Equal([one, other], run.Out.Split('\n')[0].Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        Assert.DoesNotContain("stands alone", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_part_alone_is_told_what_to_add()
+    {
+        File.WriteAllText(_bench.PathOf("base.recipe"), "part tray {\n  title \"a\"\n}\n");
+        var run = _bench.RunHere("compare", "base.recipe");
+        Assert.Equal(ExitStatus.Clean, run.Status);
+        Assert.Contains("one part stands alone; name another file", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Parts_of_one_name_in_two_files_say_where_they_stand()
     {

@@ -46,6 +46,26 @@ public sealed class DiffVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_change_of_a_file_that_several_use_is_said_once_with_the_files_it_reaches()
+    {
+        foreach (var (folder, pace) in new[] { ("c", "15 min/m2"), ("d", "10 min/m2") })
+        {
+            Write(folder + "/base.recipe", $"shop ours {{\n  pace {pace}\n}}\n");
+            Write(folder + "/one.recipe", "use \"base.recipe\"\nlet a = 1 mm\n");
+            Write(folder + "/two.recipe", "use \"base.recipe\"\nlet a = 2 mm\n");
+        }
+
+        Assert.Equal(
+            [At("c/base.recipe") + " -> " + At("d/base.recipe"), $"reaches {At("d/one.recipe")} and {At("d/two.recipe")}", "", "Besides the parts", "  shop ours", "    ~ pace  15 min/m²  ->  10 min/m²"],
+            Diff(At("c"), At("d")).TrimEnd().Split('\n'));
+
+        // Where the used file is not compared itself, it stands at the first that uses it.
+        var text = Diff(At("c/one.recipe"), At("d/one.recipe"));
+        Assert.Contains("which it uses\n", text, StringComparison.Ordinal);
+        Assert.Single(text.Split("15 min/m²  ->  10 min/m²")[1..]);
+    }
+
+    [Fact]
     public void Layout_and_remarks_are_no_change()
     {
         Write("b/" + Lid, "# a new remark\n" + File.ReadAllText(At("a/" + Lid)).Replace("  trim      15 mm", "  trim 15 mm   # as ever", StringComparison.Ordinal));

@@ -44,7 +44,7 @@ public sealed class ExploreVerbTests : IDisposable
     public void Every_candidate_of_the_whole_list_is_on_the_front_or_beaten_or_broken()
     {
         var rows = Bench.Run("explore", Lighter, "--format", "csv", "--all").Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
-        Assert.Equal("candidate,fate,material of body,material of back,orientation of back,repeats of veil,repeats of inner,resin-content,trimmed_mass_kg,bending_along_nm2_per_m,thickness_m,left_on_the_clock_s", rows[0]);
+        Assert.Equal("candidate,fate,material of body,material of back,orientation of back,repeats of veil,repeats of inner,resin-content,trimmed_mass_kg,bending_along_N_m2_per_m,thickness_m,left_on_the_clock_s", rows[0]);
         Assert.Equal(481, rows.Length);
         var candidates = rows.Skip(1).Select(row => row.Split(',')).Select(cells => (No: Int(cells[0]), Fate: cells[1], Mass: Number(cells[8]), Bending: Number(cells[9]))).ToList();
         Assert.Equal(Enumerable.Range(0, 480), candidates.Select(candidate => candidate.No));
@@ -371,7 +371,7 @@ public sealed class ExploreVerbTests : IDisposable
     private static List<(int No, double Mass, double Bending)> Front() =>
     [
         .. JsonNode.Parse(Json.Value)!["front"]!.AsArray().Select(member =>
-            (member!["candidate"]!.GetValue<int>(), member["figures"]!["trimmed_mass_kg"]!.GetValue<double>(), member["figures"]!["bending_along_nm2_per_m"]!.GetValue<double>())),
+            (member!["candidate"]!.GetValue<int>(), member["figures"]!["trimmed_mass_kg"]!.GetValue<double>(), member["figures"]!["bending_along_N_m2_per_m"]!.GetValue<double>())),
     ];
 
     private string[] Files() => [.. Directory.GetFiles(_bench.Folder).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];

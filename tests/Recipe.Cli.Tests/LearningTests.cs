@@ -123,7 +123,7 @@ public sealed class LearningTests
         Assert.Equal(0.60, Share($"build tray no 1 {{ mass 100 g; {planned} }}\n"), 1e-9);
         Assert.Equal(0.56, Share($"build tray no 1 {{ mass 100 g; kit 55 g; {planned} }}\n"), 1e-9);
 
-        static double Share(string record) => (double)JsonNode.Parse(ShopRecords.Of([Compile(Recipe + record)]).History("tray", "json")!)!["builds"]![0]!["resin_share"]!;
+        static double Share(string record) => (double)JsonNode.Parse(ShopRecords.Of([Compile(Recipe + record)]).History("tray", "json")!)!["builds"]![0]!["resin_fraction"]!;
     }
 
     [Fact]

@@ -20,6 +20,8 @@ public sealed class ShapeVerbTests : IDisposable
         Assert.Matches(@"Area +0\.124 m²", run.Out);
         Assert.Matches(@"Box +380 mm x 340 mm x 70 mm", run.Out);
         Assert.Matches(@"Undercut +none", run.Out);
+        Assert.Contains("\n  If it goes wrong\n  - A sheet of paper", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("? ", run.Out, StringComparison.Ordinal);
         Assert.Matches(@"Greatest shear: 1\d deg \(wrinkles from 40 deg\)", run.Out);
     }
 

@@ -37,7 +37,7 @@ public sealed class ChangeNoteTests
     [InlineData(Model.UnitSystem.Us, "+18\u00A0°F")]
     public void A_difference_of_temperatures_is_no_reading(Model.UnitSystem units, string expected)
     {
-        var hottest = Figures.All.Single(figure => figure.Key == "hottest_k");
+        var hottest = Figures.All.Single(figure => figure.Key == "hottest_K");
         var from = Temperature.FromDegreesCelsius(50).Kelvins;
         Assert.Equal(expected, Figures.Difference(hottest, new QuantityText(null, units), from, from + 10));
     }

@@ -22,6 +22,28 @@ public sealed partial class JsonTests
         }
     }
 
+    /// <summary>The symbols of the SI have one case each (SI brochure, 5.2): k is no kelvin and pa no pascal. A part of one is a fraction in every key.</summary>
+    [Fact]
+    public void A_unit_is_spelt_in_one_way_in_all_keys_of_all_documents()
+    {
+        string[] symbols = ["Pa", "K", "N", "degC"];
+        var keys = JsonSchemas.Names.SelectMany(name => KeysOf(JsonDocument.Parse(JsonSchemas.Write(name)).RootElement)).Concat(Changes.Figures.All.Select(figure => figure.Key)).Distinct().ToArray();
+
+        Assert.True(keys.Length > 300);
+        foreach (var word in keys.SelectMany(key => key.Split('_').Skip(1).Select(word => (key, word))))
+        {
+            Assert.True(!symbols.Any(symbol => symbol != word.word && string.Equals(symbol, word.word, StringComparison.OrdinalIgnoreCase)), $"{word.key}: {word.word}");
+            Assert.False(word.word is "share" or "nm2" or "pas", $"{word.key}: {word.word}");
+        }
+
+        static IEnumerable<string> KeysOf(JsonElement node) => node.ValueKind switch
+        {
+            JsonValueKind.Object => node.EnumerateObject().SelectMany(member => (member.Name == "properties" ? member.Value.EnumerateObject().Select(key => key.Name) : []).Concat(KeysOf(member.Value))),
+            JsonValueKind.Array => node.EnumerateArray().SelectMany(KeysOf),
+            _ => [],
+        };
+    }
+
     [Fact]
     public void A_number_with_a_dimension_carries_its_unit_in_its_key()
     {

@@ -28,7 +28,7 @@ internal sealed class TestClient : IDisposable
             {
                 using (_fromServer)
                 {
-                    return StdioServer.Run(_toServer, _fromServer, () => Today, lastCommit);
+                    return StdioServer.Run(_toServer, _fromServer, () => Today, lastCommit, Rules);
                 }
             },
             CancellationToken.None,
@@ -36,6 +36,9 @@ internal sealed class TestClient : IDisposable
             TaskScheduler.Default);
         new Thread(Receive) { IsBackground = true }.Start();
     }
+
+    /// <summary>Who runs rules in C#.</summary>
+    public TrustsNobody Rules { get; } = new();
 
     /// <summary>Requests of the server, and how this client answers them; an answer of null stands for JSON's null.</summary>
     public Dictionary<string, Func<JsonObject, JsonNode?>> Answers { get; } = [];

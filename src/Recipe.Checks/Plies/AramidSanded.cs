@@ -124,6 +124,12 @@ public sealed class AramidSanded : Check
             return;
         }
 
+        // The ply that could not be read may be the one on the face.
+        if (context.MissesAPly())
+        {
+            return;
+        }
+
         context.Report(
             ply.MaterialWhere,
             $"{ply.Name} of {cloth.Name} is the face of {part.Name}, which is sanded afterwards",

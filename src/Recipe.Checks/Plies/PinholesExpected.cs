@@ -133,6 +133,12 @@ public sealed class PinholesExpected : Check
             return;
         }
 
+        // The ply that could not be read may be the one on the face.
+        if (context.MissesAPly())
+        {
+            return;
+        }
+
         context.Report(
             face.MaterialWhere,
             $"{face.Name}, the face, is woven cloth of {PlyFacts.Weight(cloth.Grams(), cloth.ArealWeight?.Written)} with no coat before it and no paint after it",

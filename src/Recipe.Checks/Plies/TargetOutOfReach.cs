@@ -106,6 +106,6 @@ public sealed class TargetOutOfReach : Check
     {
         var unit = Say.UnitLike(like, "g");
         var number = unit.FromSi(mass.Kilograms);
-        return $"{Say.Number(number >= 10 ? Math.Round(number) : number)} {unit.Symbol}";
+        return number >= 10 ? $"{Say.Number(Math.Round(number))} {unit.Symbol}" : Say.About(mass, like);
     }
 }

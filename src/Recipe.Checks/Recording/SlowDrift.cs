@@ -17,7 +17,7 @@ public sealed class SlowDrift : RecordCheck
         Remedy = "Stop and look before the next: weigh a known mass, count the pulls, look at the roll.",
         Source = "common practice; from memory",
         Exceptions = """
-            Three parts in a row that move the same way, by more than 2 % in mass or resin mixed, or by half in the rise of the leak check.
+            Three parts in a row, so two steps, that go the same way, by more than 2 % in mass or resin mixed, or by half in the rise of the leak check.
             """,
         BadExample = RecordExamples.Tray + """
             build tray no 3 on 2026-05-03 {
@@ -105,7 +105,7 @@ public sealed class SlowDrift : RecordCheck
     {
         if (values is [{ } a, { } b, { } c] && a > 0 && (a < b) == (b < c) && a != b && b != c && Math.Abs(c - a) > share * a)
         {
-            context.Report(build.Record.LineOf(word), $"{what} goes {(c > a ? "up" : "down")} for the third part in a row, by {Say.Percent(Math.Round(Math.Abs(c - a) / a, 2))} altogether");
+            context.Report(build.Record.LineOf(word), $"{what} has gone {(c > a ? "up" : "down")} from part to part over the last three, by {Say.Percent(Math.Round(Math.Abs(c - a) / a, 2))} altogether");
         }
     }
 

@@ -8,6 +8,7 @@ namespace Recipe.Checks;
 /// <summary>The scale reads too coarsely for the hardener.</summary>
 public sealed class ScaleTooCoarse : Check
 {
+    private const double Ounce = 0.45359237 / 16;
     private const double Share = 0.01;
 
     // The dose of a peroxide has a window, 1 to 3 % of the resin: a quarter of it more or less still lies inside.
@@ -112,7 +113,7 @@ public sealed class ScaleTooCoarse : Check
         var what = pot.Hardener!.Value.Value <= pot.Resin!.Value.Value ? "hardener" : "resin";
         context.Report(
             scale.Where ?? context.Part.Where,
-            $"the scale reads in steps of {Say.Of(scale)}; the {Say.About(component)} of {what} in pot {pot.Number} want {Say.About(finest)} or finer",
+            $"the scale reads in steps of {Say.Of(scale)}; the {Say.About(component, scale.Written)} of {what} in pot {pot.Number} want {Say.About(finest, scale.Written)} or finer",
             Grounds.Sure.And("step of the scale", scale).And<Mass>(pot.Mass),
             [new FindingLabel(WetOutWords.PotWhere(context.Part, pot.Number), "pot here")],
             [Finer(scale, finest)]);
@@ -122,7 +123,11 @@ public sealed class ScaleTooCoarse : Check
 
     private static Fix? Finer(Figure<Mass> scale, Mass finest)
     {
-        var step = finest.Grams >= 0.1 ? "0.1 g" : finest.Grams >= 0.01 ? "0.01 g" : null;
+        // Steps that scales are sold with (common practice): tenths and hundredths of a gram, and in ounces thousandths and halves of them.
+        (double Si, string Written)[] steps = Say.UnitLike(scale.Written, "g").Symbol is "oz" or "lb"
+            ? [(Ounce * 0.01, "0.01 oz"), (Ounce * 0.005, "0.005 oz"), (Ounce * 0.001, "0.001 oz"), (Ounce * 0.0005, "0.0005 oz")]
+            : [(1e-4, "0.1 g"), (1e-5, "0.01 g")];
+        var step = steps.FirstOrDefault(s => s.Si <= finest.Kilograms).Written;
         return step is null ? null : Edits.Fix($"Weigh on a scale that reads {step}", FixSafety.NeedsALook, Edits.Rewrite(scale, step));
     }
 }

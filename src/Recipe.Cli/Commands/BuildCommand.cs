@@ -2,6 +2,7 @@ using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
+using Recipe.Disk;
 
 namespace Recipe.Cli.Commands;
 

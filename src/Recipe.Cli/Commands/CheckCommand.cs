@@ -102,7 +102,9 @@ internal static class CheckCommand
             .Where(pair => pair.Count > 0)
             .Select(pair => Plural(pair.Count, pair.Word, pair.Word == "advice" ? "advice" : pair.Word + "s"))
             .ToList();
-        return $"{Plural(files.Count, "file", "files")}, {Plural(parts, "part", "parts")}: {(counts.Count == 0 ? "nothing wrong found" : string.Join(", ", counts))}";
+        var (rules, examples) = (files.Sum(file => file.RulesTried.Rules), files.Sum(file => file.RulesTried.Examples));
+        var tried = rules == 0 ? "" : $", {Plural(rules, "rule", "rules")} with {Plural(examples, "example", "examples")} run";
+        return $"{Plural(files.Count, "file", "files")}, {Plural(parts, "part", "parts")}{tried}: {(counts.Count == 0 ? "nothing wrong found" : string.Join(", ", counts))}";
     }
 
     private static string Plural(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";

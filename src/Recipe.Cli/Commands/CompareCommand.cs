@@ -12,7 +12,7 @@ internal static class CompareCommand
     {
         var words = new Argument<string[]>("path-or-part")
         {
-            Description = "Recipe files or folders, and names of parts or variants in them, the one to compare with first; without names all of them.",
+            Description = "Recipe files or folders, and names of parts or variants in them, the one to compare with first; without names all of them, in the order of the files.",
             Arity = ArgumentArity.OneOrMore,
         };
         var format = new Option<string>("--format") { Description = "text, md, html (with the picture), csv, json, or svg (mass against bending stiffness).", DefaultValueFactory = _ => "text" };
@@ -32,7 +32,8 @@ internal static class CompareCommand
             throw new CannotRunException($"{words[0]}: there is no such file or folder.");
         }
 
-        var files = CheckCommand.CompileAll(RecipeFinder.Find(paths, recurse: false), terminal);
+        // One by one, so that they stay in the order in which they were named.
+        var files = CheckCommand.CompileAll([.. paths.SelectMany(path => RecipeFinder.Find([path], recurse: false)).Distinct(StringComparer.Ordinal)], terminal);
         var beside = PartsBeside.Of(files, names, terminal.Today, out var missing);
         if (missing is not null)
         {
@@ -46,6 +47,11 @@ internal static class CompareCommand
 
         ResultFile.Write(
             terminal, output, beside.Write(format) ?? throw new CannotRunException("no part has both a mass and a bending stiffness, so there is no picture; `recipe compare` as text says what is known."));
+        if (beside.Count == 1)
+        {
+            terminal.Error.WriteLine("recipe compare: one part stands alone; name another file or folder, or parts and variants by name, to put beside it.");
+        }
+
         return ExitStatus.Clean;
     }
 

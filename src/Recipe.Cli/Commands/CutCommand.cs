@@ -1,8 +1,8 @@
 using System.CommandLine;
-using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler;
 using Recipe.Compiler.Shapes;
+using Recipe.Disk;
 
 namespace Recipe.Cli.Commands;
 

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler.Exploring;
+using Recipe.Disk;
 
 namespace Recipe.Cli.Commands;
 

@@ -3,6 +3,7 @@ using System.Text;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler.Merging;
+using Recipe.Disk;
 
 namespace Recipe.Cli.Commands;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Compiler;
+using Recipe.Disk;
 
 namespace Recipe.Cli.Commands;
 

@@ -1,3 +1,5 @@
+using Recipe.Disk;
+
 namespace Recipe.Cli.Files;
 
 /// <summary>A file of git's attributes. Only the lines that are named here are touched.</summary>

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Recipe.Compiler;
+using Recipe.Disk;
 using Recipe.RuleProtocol;
 
 namespace Recipe.Cli.Files;
@@ -21,7 +22,7 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
         {
             return File.Exists(name) && ReadAtMost(name, LargestShape) is { } bytes ? new ShapeBytes(name, bytes) : null;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (Exception problem) when (DiskProblem.IsOne(problem))
         {
             return null;
         }
@@ -111,9 +112,9 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
         {
             return ReadAtMost(path, LargestFile) ?? throw new CannotRunException($"{path} is larger than {LargestFile / (1024 * 1024)} MB, the most that a recipe may have.");
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (Exception problem) when (DiskProblem.IsOne(problem))
         {
-            throw new CannotRunException($"{path} cannot be read: {Reason(problem)}", problem);
+            throw new CannotRunException($"{path} cannot be read: {DiskProblem.Reason(problem)}", problem);
         }
     }
 
@@ -148,18 +149,6 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
 
         return bytes.ToArray();
     }
-
-    /// <summary>The reason of a file error without the path that the message repeats.</summary>
-    public static string Reason(Exception problem) => problem switch
-    {
-        FileNotFoundException or DirectoryNotFoundException => "there is no such file or folder.",
-        UnauthorizedAccessException => "no permission.",
-        _ when problem.Message.StartsWith("Too many levels of symbolic links", StringComparison.Ordinal) => "its symbolic links lead round in a circle.",
-        _ when problem.Message.StartsWith("No space left on device", StringComparison.Ordinal) => "the disk is full.",
-        _ when problem.Message.StartsWith("Disk quota exceeded", StringComparison.Ordinal) => "the quota of the disk is used up.",
-        _ when problem.Message.StartsWith("Read-only file system", StringComparison.Ordinal) => "the disk is read-only.",
-        _ => problem.Message,
-    };
 
     /// <summary>The text of a file: UTF-8 unless a byte order mark says UTF-16.</summary>
     public static string Decode(byte[] bytes) => bytes switch

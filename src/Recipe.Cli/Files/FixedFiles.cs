@@ -1,4 +1,5 @@
 using Recipe.Compiler;
+using Recipe.Disk;
 using Recipe.Text.Findings;
 
 namespace Recipe.Cli.Files;

@@ -1,3 +1,5 @@
+using Recipe.Disk;
+
 namespace Recipe.Cli.Files;
 
 /// <summary>A text that is too long to be held: it goes to standard output as it comes, or under a temporary name beside its place until it is whole.</summary>
@@ -69,7 +71,7 @@ internal sealed class GrowingFile : IDisposable
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
-            throw new CannotRunException($"{_path ?? "standard output"} cannot be written: {DiskFiles.Reason(problem)}", problem);
+            throw new CannotRunException($"{_path ?? "standard output"} cannot be written: {DiskProblem.Reason(problem)}", problem);
         }
     }
 }

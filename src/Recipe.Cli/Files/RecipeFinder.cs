@@ -1,4 +1,5 @@
 using System.IO.Enumeration;
+using Recipe.Disk;
 
 namespace Recipe.Cli.Files;
 
@@ -64,7 +65,7 @@ internal static class RecipeFinder
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            throw new CannotRunException($"{folder} cannot be read: {DiskFiles.Reason(problem)}", problem);
+            throw new CannotRunException($"{folder} cannot be read: {DiskProblem.Reason(problem)}", problem);
         }
     }
 

@@ -1,3 +1,5 @@
+using Recipe.Disk;
+
 namespace Recipe.Cli.Files;
 
 /// <summary>A result goes to standard output, or whole into the file that the user names.</summary>

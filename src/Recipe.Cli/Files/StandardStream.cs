@@ -1,3 +1,5 @@
+using Recipe.Disk;
+
 namespace Recipe.Cli.Files;
 
 /// <summary>
@@ -40,7 +42,7 @@ internal sealed class StandardStream(Stream inner, string? name) : Stream
             _failed = true;
             if (name is not null)
             {
-                throw new CannotRunException($"{name} cannot be written: {(problem is UnauthorizedAccessException ? "it is closed." : DiskFiles.Reason(problem))}", problem);
+                throw new CannotRunException($"{name} cannot be written: {(problem is UnauthorizedAccessException ? "it is closed." : DiskProblem.Reason(problem))}", problem);
             }
         }
     }

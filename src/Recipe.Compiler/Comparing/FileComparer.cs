@@ -28,6 +28,7 @@ internal static class FileComparer
             [.. wanted.Select(pair => new ComparedPart(Input(before, pair.Before), Input(after, pair.After)))],
             [.. Written(before, after, pairs).Where(line => !others.Contains(line.Thing))])
         {
+            Name = (after ?? before)?.Source.Name ?? versions.AfterName,
             Unread = only is null ? (Unread(before), Unread(after)) : ([], []),
         };
 
@@ -98,7 +99,8 @@ internal static class FileComparer
         }
 
         var own = WrittenComparison.Of([.. LinesOf(before?.Tree).Select(line => Renamed(line, renamed))], LinesOf(after?.Tree));
-        return own.Concat(UsedPairs(before?.Used ?? [], after?.Used ?? []).SelectMany(pair => WrittenComparison.Of(LinesOf(pair.Before), LinesOf(pair.After))));
+        return own.Concat(UsedPairs(before?.Used ?? [], after?.Used ?? []).SelectMany(pair => WrittenComparison.Of(LinesOf(pair.Before), LinesOf(pair.After))
+            .Select(line => line with { From = (pair.After ?? pair.Before)!.Source.Name })));
     }
 
     private static ImmutableArray<WrittenLine> LinesOf(SyntaxTree? tree) => tree is null ? [] : WrittenLine.Of(tree);

@@ -28,10 +28,15 @@ public static class ChangeReport
     {
         ArgumentNullException.ThrowIfNull(files);
         var text = new StringBuilder();
-        foreach (var file in files.Where(file => !file.IsSame))
+        foreach (var toSay in SaidOnce.Of(files).Where(file => Sections(file).Any()))
         {
-            Line($"{file.Before} -> {file.After}");
-            foreach (var part in Sections(file))
+            Line($"{toSay.File.Before} -> {toSay.File.After}");
+            if (!toSay.Reaches.IsEmpty)
+            {
+                Line($"reaches {SaidOnce.Names(toSay.Reaches)}");
+            }
+
+            foreach (var part in Sections(toSay))
             {
                 text.Append('\n');
                 Line(part.Title);
@@ -68,11 +73,16 @@ public static class ChangeReport
     }
 
     /// <summary>What is different in one file, section by section; none where nothing is.</summary>
-    internal static IEnumerable<Station> StationsOf(ComparedFile file) => Sections(file).Select(section => new Station(section.Title, [.. Blocks(section)]));
+    internal static IEnumerable<Station> StationsOf(ComparedFile file) => StationsOf(SaidOnce.Of(file));
+
+    private static IEnumerable<Station> StationsOf(FileToSay file) => Sections(file).Select((section, i) => new Station(
+        section.Title,
+        [.. i == 0 && !file.Reaches.IsEmpty ? [new Paragraph($"The changes of this file reach {SaidOnce.Names(file.Reaches)}.")] : ImmutableArray<Block>.Empty, .. Blocks(section)]));
 
     private static Document Document(IReadOnlyList<ComparedFile> files)
     {
-        var changed = files.Where(file => !file.IsSame).ToList();
+        var said = SaidOnce.Of(files).Where(file => Sections(file).Any()).ToList();
+        var changed = said.ConvertAll(file => file.File);
         return new Document
         {
             Kind = "Changes",
@@ -83,7 +93,7 @@ public static class ChangeReport
             ForTheBench = false,
             Stations =
             [
-                .. changed.SelectMany(StationsOf).DefaultIfEmpty(new Station("No change", [new Paragraph("Nothing is different.")])),
+                .. said.SelectMany(StationsOf).DefaultIfEmpty(new Station("No change", [new Paragraph("Nothing is different.")])),
             ],
         };
     }
@@ -111,8 +121,9 @@ public static class ChangeReport
         }
     }
 
-    private static IEnumerable<Section> Sections(ComparedFile file)
+    private static IEnumerable<Section> Sections(FileToSay toSay)
     {
+        var file = toSay.File;
         foreach (var part in file.Parts)
         {
             if (Of(part, file) is { Rows: { IsEmpty: false } } section)
@@ -127,6 +138,12 @@ public static class ChangeReport
         if (!rest.IsEmpty || !unread.IsEmpty)
         {
             yield return new Section("Besides the parts", null, rest, [], unread);
+        }
+
+        foreach (var (name, lines, usedBy) in toSay.OfUsed)
+        {
+            var title = usedBy.IsEmpty ? $"In {name}, which it uses" : $"In {name}, which it uses, as {(usedBy.Length == 1 ? "does" : "do")} {SaidOnce.Names(usedBy)}";
+            yield return new Section(title, null, PartChanges.OfLines(lines, null, withoutPlies: false), [], []);
         }
     }
 

@@ -27,6 +27,9 @@ public sealed record ComparedPart(PaperInput? Before, PaperInput? After)
 public sealed record ComparedFile(
     string Before, string After, ImmutableArray<ComparedPart> Parts, ImmutableArray<WrittenChange> Lines)
 {
+    /// <summary>Its name without the version, by which other files use it.</summary>
+    public string Name { get; init; } = After;
+
     /// <summary>What could not be read or understood in each version: it belongs to no plan.</summary>
     public (ImmutableArray<Finding> Before, ImmutableArray<Finding> After) Unread { get; init; } = ([], []);
 

@@ -13,11 +13,11 @@ internal static class Figures
     [
         new(PartFigure.Mass, "trimmed_mass_kg", "Mass, trimmed", Mass, FigureScales.Mass, InShares: true),
         new(PartFigure.Thickness, "thickness_m", "Thickness", (text, m) => text.Thickness(Length.FromMeters(m)).Main, FigureScales.Thickness, InShares: true),
-        new(PartFigure.ResinContent, "resin_share", "Resin content, by weight", (_, share) => QuantityText.Share(share), FigureScales.Share),
-        new(PartFigure.BendingAlong, "bending_along_nm2_per_m", "Bending stiffness along", Bending, FigureScales.Bending, InShares: true),
-        new(PartFigure.BendingAcross, "bending_across_nm2_per_m", "Bending stiffness across", Bending, FigureScales.Bending, InShares: true),
-        new(PartFigure.ModulusAlong, "modulus_along_pa", "Modulus along", Modulus, FigureScales.Modulus, InShares: true),
-        new(PartFigure.ModulusAcross, "modulus_across_pa", "Modulus across", Modulus, FigureScales.Modulus, InShares: true),
+        new(PartFigure.ResinContent, "resin_fraction", "Resin content, by weight", (_, share) => QuantityText.Share(share), FigureScales.Share),
+        new(PartFigure.BendingAlong, "bending_along_N_m2_per_m", "Bending stiffness along", Bending, FigureScales.Bending, InShares: true),
+        new(PartFigure.BendingAcross, "bending_across_N_m2_per_m", "Bending stiffness across", Bending, FigureScales.Bending, InShares: true),
+        new(PartFigure.ModulusAlong, "modulus_along_Pa", "Modulus along", Modulus, FigureScales.Modulus, InShares: true),
+        new(PartFigure.ModulusAcross, "modulus_across_Pa", "Modulus across", Modulus, FigureScales.Modulus, InShares: true),
         new(PartFigure.TimesOver, "loads_borne_times_over", "Stated loads borne", (_, times) => Numbers.Significant(times, 3) + "\u00A0times", FigureScales.Times, InShares: true),
         new(PartFigure.Resin, "resin_to_mix_kg", "Resin to mix", Mass, FigureScales.Mass, InShares: true),
         new(PartFigure.Pots, "pots", "Pots", (_, count) => Numbers.Whole((int)count), FigureScales.Plain),
@@ -25,8 +25,8 @@ internal static class Figures
         new(PartFigure.ClockLeft, "left_on_the_clock_s", "Left on the clock", Minutes, FigureScales.Minutes),
         new(PartFigure.Fill, "fill_s", "Infusion fills in", (_, s) => Numbers.Significant(s / 60, 2) + "\u00A0min", FigureScales.Minutes),
         new(PartFigure.CureEnd, "cure_end_s", "Cure ends after", (_, s) => QuantityText.Span(Duration.FromSeconds(s)), FigureScales.Hours),
-        new(PartFigure.Hottest, "hottest_k", "Hottest", Heat, FigureScales.Temperature),
-        new(PartFigure.SoftensAt, "softens_at_k", "Softens at about", Heat, FigureScales.Temperature),
+        new(PartFigure.Hottest, "hottest_K", "Hottest", Heat, FigureScales.Temperature),
+        new(PartFigure.SoftensAt, "softens_at_K", "Softens at about", Heat, FigureScales.Temperature),
         new(PartFigure.Cost, "materials_cost", "Materials, all parts", (text, amount) => QuantityText.Money((decimal)amount, text.Currency), FigureScales.Money, InShares: true),
     ];
 

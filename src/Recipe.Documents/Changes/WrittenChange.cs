@@ -12,6 +12,9 @@ namespace Recipe.Documents;
 /// <param name="Moved">Whether the same line stands between other lines than before.</param>
 public sealed record WrittenChange(string Thing, string Block, string Word, string? Was, string? Now, bool Moved = false)
 {
+    /// <summary>The name of the file it stands in; null where that is the one compared.</summary>
+    public string? From { get; init; }
+
     /// <summary>What a part is called in a recipe: <c>part hatch-lid</c>, <c>variant hatch-lid-no-veil</c>.</summary>
     public static string ThingOf(Part part)
     {

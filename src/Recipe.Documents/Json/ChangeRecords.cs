@@ -43,7 +43,8 @@ internal sealed record StackChangeRecord(string Fate, bool Moved, string? Before
     private static string? Line(StackPlan? line) => line is null ? null : $"{line.Item.Name} {StackComparison.RestOf(line.Item)}";
 }
 
-internal sealed record WrittenChangeRecord(string Thing, string Block, string Word, string? Was, string? Now, bool Moved)
+/// <summary>A line that was written differently; <c>from</c> names the file that it stands in where that is one that the compared file uses.</summary>
+internal sealed record WrittenChangeRecord(string Thing, string Block, string Word, string? Was, string? Now, bool Moved, string? From)
 {
-    public static WrittenChangeRecord Of(WrittenChange change) => new(change.Thing, change.Block, change.Word, change.Was, change.Now, change.Moved);
+    public static WrittenChangeRecord Of(WrittenChange change) => new(change.Thing, change.Block, change.Word, change.Was, change.Now, change.Moved, change.From);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Recipe.Documents.Histories;
 using Recipe.Engineering;
 using Recipe.Model;
@@ -14,8 +15,9 @@ internal sealed record HistoryRecord(string Schema, string Part, ImmutableArray<
 }
 
 internal sealed record BuiltRecord(
-    string File, int? Serial, string? Day, string? Revision, bool RevisionIsOfToday, double? MassKg, double? PlannedMassKg, double? PlannedMassLowKg, double? PlannedMassHighKg, double? ResinShare,
-    double? MixedKg, double? LeftKg, ImmutableArray<double> ThicknessM, double? RisePa, double? RiseTimeS, double? RoomK, double? HottestK, ImmutableArray<DefectRecord> Defects, string? Disposition)
+    string File, int? Serial, string? Day, string? Revision, bool RevisionIsOfToday, double? MassKg, double? PlannedMassKg, double? PlannedMassLowKg, double? PlannedMassHighKg, double? ResinFraction,
+    double? MixedKg, double? LeftKg, ImmutableArray<double> ThicknessM, [property: JsonPropertyName("rise_Pa")] double? RisePa, double? RiseTimeS,
+    [property: JsonPropertyName("room_K")] double? RoomK, [property: JsonPropertyName("hottest_K")] double? HottestK, ImmutableArray<DefectRecord> Defects, string? Disposition)
 {
     public static BuiltRecord Of(LoggedBuild build)
     {

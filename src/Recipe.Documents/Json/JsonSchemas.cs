@@ -26,7 +26,7 @@ public static class JsonSchemas
 
     /// <summary>What the last word of a key says: the unit of its number. A unit of several words stands in the key in full and is not said again.</summary>
     private static readonly ImmutableDictionary<string, string> Units = ImmutableDictionary.CreateRange(
-        StringComparer.OrdinalIgnoreCase,
+        StringComparer.Ordinal,
         [
             KeyValuePair.Create("m", "metres"), KeyValuePair.Create("m2", "square metres"), KeyValuePair.Create("m3", "cubic metres"), KeyValuePair.Create("kg", "kilograms"),
             KeyValuePair.Create("s", "seconds"), KeyValuePair.Create("Pa", "pascals"), KeyValuePair.Create("K", "kelvins"), KeyValuePair.Create("degC", "degrees Celsius"),

@@ -63,9 +63,10 @@ internal static class PlainWriter
 
                 break;
             case IfBox box:
+                Line(text, "If it goes wrong", "  ");
                 foreach (var line in box.Lines)
                 {
-                    Line(text, $"{line.If}: {line.Then}", "  ? ");
+                    Line(text, $"{line.If}: {line.Then}", "  - ");
                 }
 
                 break;

@@ -2,13 +2,13 @@ using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
 using Recipe.Compiler;
 using Recipe.RuleProtocol;
-using Recipe.RulesProcess;
 
 namespace Recipe.LanguageServer.Documents;
 
 /// <summary>What is open in the editor, and behind it the disk, for a reader on another thread: the documents themselves belong to the thread of the protocol.</summary>
 /// <param name="open">Names and texts of what is open.</param>
-internal sealed class BufferTexts(IEnumerable<(string Name, string Text)> open) : IFileStore
+/// <param name="rules">Runs rules in C#; null where nobody can.</param>
+internal sealed class BufferTexts(IEnumerable<(string Name, string Text)> open, IRuleRunner? rules) : IFileStore
 {
     private readonly ConcurrentDictionary<string, string> _open = new(open.Select(text => KeyValuePair.Create(text.Name, text.Text)), StringComparer.Ordinal);
     private readonly DiskTexts _disk = new();
@@ -27,7 +27,7 @@ internal sealed class BufferTexts(IEnumerable<(string Name, string Text)> open) 
         }
     }
 
-    public IRuleRunner? Rules => TrustedRules.OfUser;
+    public IRuleRunner? Rules => rules;
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text) => _open.TryGetValue(name, out text) || _disk.TryRead(name, out text);
 

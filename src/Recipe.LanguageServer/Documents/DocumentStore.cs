@@ -3,13 +3,13 @@ using Recipe.Compiler;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
 using Recipe.RuleProtocol;
-using Recipe.RulesProcess;
 using Recipe.Text;
 
 namespace Recipe.LanguageServer.Documents;
 
 /// <summary>The documents that are open, and behind them the disk: where the compiler gets its texts from.</summary>
-internal sealed class DocumentStore : IFileStore
+/// <param name="rules">Runs rules in C#; null where nobody can.</param>
+internal sealed class DocumentStore(IRuleRunner? rules = null) : IFileStore
 {
     /// <summary>The largest file of a shape: an editor that shows a line of text should not hold more for it.</summary>
     public const long LargestShape = 256L * 1024 * 1024;
@@ -57,7 +57,7 @@ internal sealed class DocumentStore : IFileStore
     /// <summary>The URI of a text: the client's own for one that is open.</summary>
     public string UriOf(string name) => Find(name)?.Uri ?? DocumentNames.ToUri(name);
 
-    public IRuleRunner? Rules => TrustedRules.OfUser;
+    public IRuleRunner? Rules => rules;
 
     public bool TryRead(string name, [NotNullWhen(true)] out string? text)
     {

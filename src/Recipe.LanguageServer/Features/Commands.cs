@@ -1,5 +1,6 @@
 using Recipe.Compiler;
 using Recipe.Compiler.Comparing;
+using Recipe.Disk;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Protocol;
 using Recipe.LanguageServer.Transport;
@@ -133,6 +134,19 @@ internal sealed class Commands : IFeature
         }
 
         var papers = BenchPapers.Write(file, new PaperWish { Part = part, Printed = session.Today, Today = session.Today });
-        return [.. PaperFolder.Write($"{PathNames.FolderOf(file.Source.Name).TrimEnd('/')}/papers", papers)];
+        try
+        {
+            using var output = new OutputSet($"{PathNames.FolderOf(file.Source.Name).TrimEnd('/')}/papers", flush: false);
+            foreach (var paper in papers)
+            {
+                output.Add(paper.FileName, paper.Bytes);
+            }
+
+            return [.. output.Write()];
+        }
+        catch (CannotWriteException problem)
+        {
+            throw new RpcException(ErrorCode.RequestFailed, $"The papers could not be written: {problem.Message}", problem);
+        }
     }
 }

@@ -124,6 +124,11 @@ public sealed record Part
     /// <summary>Where the ply block stands, or null.</summary>
     public SourceSpan? StackWhere { get; init; }
 
+    /// <summary>
+    /// Names of plies that stand in the recipe and could not be understood, wholly or in part: no sum over the stack is known while there is one.
+    /// </summary>
+    public ImmutableArray<string> UnreadPlies { get; init; } = [];
+
     /// <summary>Wetting out, or null.</summary>
     public WetOut? WetOut { get; init; }
 

@@ -35,6 +35,20 @@ internal sealed class PlanContext
     /// <summary>Notes that something cannot be computed.</summary>
     public void Miss(string subject, string missing) => Ledger.Miss(subject, missing);
 
+    /// <summary>
+    /// Whether a ply stands in the recipe that could not be understood. A sum without it would be wrong and look right, so it is missed instead.
+    /// </summary>
+    public bool MissesForAPly(string subject)
+    {
+        if (Part.UnreadPlies.IsEmpty)
+        {
+            return false;
+        }
+
+        Miss(subject, $"ply {Part.UnreadPlies[0]} could not be read");
+        return true;
+    }
+
     /// <summary>A default as an SI number.</summary>
     public Num Take(TradeDefault<Length> value) => new(value.Value.Meters, Ledger.Assume(value));
 

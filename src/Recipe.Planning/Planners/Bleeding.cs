@@ -17,7 +17,7 @@ internal static class Bleeding
 {
     public static (ImmutableArray<LineWork> Stack, BagWork? Bag) Work(PlanContext context, ImmutableArray<LineWork> stack, BagWork? bag)
     {
-        if (context.Process is not (Process.Hand or Process.Bagged))
+        if (context.Process is not (Process.Hand or Process.Bagged) || !context.Part.UnreadPlies.IsEmpty)
         {
             return (stack, bag);
         }

@@ -32,6 +32,11 @@ internal static class InfusionPlanner
             return null;
         }
 
+        if (context.MissesForAPly(Subject))
+        {
+            return null;
+        }
+
         if (context.Figures.Length(infusion.Path, context.PartOwner, "path") is not { } path)
         {
             context.Miss(Subject, "the `infuse` block gives no `path`, the longest way that the resin flows");

@@ -26,6 +26,11 @@ internal static class LaminatePlanner
 
     public static LaminateWork? Work(PlanContext context, Ground? ground, ImmutableArray<LineWork> stack, PlyContents contents, BagWork? bag, JoinWork? join)
     {
+        if (context.MissesForAPly("mass of the part"))
+        {
+            return null;
+        }
+
         if (stack.IsEmpty)
         {
             context.Miss("mass of the part", "it has no plies");

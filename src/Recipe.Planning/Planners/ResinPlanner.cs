@@ -43,6 +43,11 @@ internal static class ResinPlanner
             return null;
         }
 
+        if (context.MissesForAPly(Subject))
+        {
+            return null;
+        }
+
         var lines = ImmutableArray.CreateBuilder<ResinLineWork>();
         if (!AddLaminate(context, stack, lines) || (context.Part.Bag is not null && bag is null))
         {

@@ -42,6 +42,11 @@ internal static class StiffnessPlanner
 
     public static StiffnessWork? Work(PlanContext context, ImmutableArray<LineWork> stack, PlyContents contents, bool withLines = true)
     {
+        if (context.MissesForAPly(Subject))
+        {
+            return null;
+        }
+
         var plies = ImmutableArray.CreateBuilder<PlyWork>();
         var rests = Rests.None;
         foreach (var line in stack)

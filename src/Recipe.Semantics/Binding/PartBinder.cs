@@ -25,6 +25,7 @@ internal static class PartBinder
         var target = lines.One("target");
         var overlap = lines.Figure("overlap", Si.Length);
         var trim = lines.Figure("trim", Si.Length);
+        var (stack, unread) = StackBinder.Bind(part, overlap, trim);
         var bound = new Part
         {
             Name = declaration.Name,
@@ -62,7 +63,8 @@ internal static class PartBinder
             Stagger = lines.Figure("stagger", Si.Length),
             Coats = Coats(lines),
             Loads = LoadBinder.Bind(lines.Many("load")),
-            Stack = StackBinder.Bind(part, overlap, trim),
+            Stack = stack,
+            UnreadPlies = unread,
             StackWhere = lines.One("plies")?.HeadWhere,
             WetOut = ProcessBinder.WetOut(part.Block("wet-out")),
             Mixing = MixBinder.Mixing(part.Block("mix")),

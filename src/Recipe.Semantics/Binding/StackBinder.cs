@@ -14,8 +14,8 @@ internal static class StackBinder
     /// <summary>Most layers of one part, repeats counted: our own limit, far above any part that is laid by hand.</summary>
     public const int MostLayers = 1_000;
 
-    /// <summary>Binds the ply lists of a part and the variants above it into one.</summary>
-    public static ImmutableArray<StackItem> Bind(PartLines part, Figure<Length>? overlap, Figure<Length>? trim)
+    /// <summary>Binds the ply lists of a part and the variants above it into one, and names the plies that could not be understood.</summary>
+    public static (ImmutableArray<StackItem> Stack, ImmutableArray<string> Unread) Bind(PartLines part, Figure<Length>? overlap, Figure<Length>? trim)
     {
         var plies = new List<Ply>();
         foreach (var level in part.Chain)
@@ -37,7 +37,10 @@ internal static class StackBinder
             }
         }
 
-        return Within([.. PlyOrder.Arrange(plies).Select(p => Item(p, overlap, trim)).OfType<StackItem>()], plies);
+        var items = PlyOrder.Arrange(plies).Select(p => (Ply: p, Item: Item(p, overlap, trim))).ToArray();
+        return (
+            Within([.. items.Select(i => i.Item).OfType<StackItem>()], plies),
+            [.. items.Where(i => i.Item is null || i.Ply.Line.Reading.HasUnread).Select(i => i.Ply.Name)]);
     }
 
     /// <summary>The items up to the most that a part may have. Planning many more would take hours, and nobody would lay them.</summary>

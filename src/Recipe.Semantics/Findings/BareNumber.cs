@@ -35,11 +35,30 @@ public static class BareNumber
         Exceptions = "Counts, mix ratios, Poisson's ratio and ply angles have no unit.",
     };
 
-    internal static Finding Create(SourceSpan where, string head, string written, string noun, ImmutableArray<string> units, bool canAppend) =>
-        Finding.Of(Descriptor, where, $"{written} has no unit; `{head}` takes {noun} ({Numbers.Or(units)}).") with
+    internal static Finding Create(SourceSpan where, string head, string written, string noun, ImmutableArray<string> units, bool canAppend)
+    {
+        // Who writes inches elsewhere in the file probably means inches here.
+        string[] likeliest = [.. units.OrderByDescending(unit => IsInUse(where.Source.Text, unit))];
+        return Finding.Of(Descriptor, where, $"{written} has no unit; `{head}` takes {noun} ({Numbers.Or(likeliest)}).") with
         {
-            Fixes = canAppend ? [.. units.Select(u => Append(where, written, u))] : [],
+            Fixes = canAppend ? [.. likeliest.Select(u => Append(where, written, u))] : [],
         };
+    }
+
+    private static bool IsInUse(string text, string unit)
+    {
+        for (var at = text.IndexOf(unit, StringComparison.Ordinal); at >= 0; at = text.IndexOf(unit, at + 1, StringComparison.Ordinal))
+        {
+            var end = at + unit.Length;
+            var number = at > 0 && text[at - 1] == ' ' ? at - 2 : at - 1;
+            if (number >= 0 && char.IsAsciiDigit(text[number]) && (end == text.Length || !(char.IsLetterOrDigit(text[end]) || text[end] is '/' or '-' or '_')))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>A percentage without its sign; the number says which of two readings is likelier.</summary>
     internal static Finding Percentage(SourceSpan where, string head, string written, double? number)

@@ -66,6 +66,49 @@ public static class NotUnderstood
             : finding;
     }
 
+    /// <summary>A count with its sign behind the number: <c>2x</c>.</summary>
+    internal static Finding CountTurnedRound(SourceSpan where, int count)
+    {
+        var written = "x" + count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        return Finding.Of(Descriptor, where, $"`{where.Text}` is written `{written}`: the x stands before the number and touches it.") with
+        {
+            Fixes = [new Fix($"Write {written}", FixSafety.Safe, new TextEdit(where, written))],
+        };
+    }
+
+    /// <summary>A name with blanks in it: <c>part winch pocket</c>.</summary>
+    internal static Finding NameOfSeveralWords(SourceSpan where, string head, string joined) =>
+        Finding.Of(Descriptor, where, $"A name is one word, and `{head}` has `{Shown(where)}`; hyphens join the words of a name: `{joined}`.") with
+        {
+            Fixes = [new Fix($"Write {joined}", FixSafety.NeedsALook, new TextEdit(where, joined))],
+        };
+
+    /// <summary>Two angles on one ply: <c>45 -45</c>.</summary>
+    internal static Finding TwoDirections(SourceSpan where, string head, string written) =>
+        Finding.Of(
+            Descriptor,
+            where,
+            $"{Shown(where)} are two directions, and `{head}` is one ply: a cloth with fibres both ways is written {written}, two plies stand on two lines.") with
+        {
+            Fixes = [new Fix($"Write {written}", FixSafety.NeedsALook, new TextEdit(where, written))],
+        };
+
+    /// <summary>A pressure below ambient where only an absolute one makes sense.</summary>
+    /// <param name="where">The pressure with its words.</param>
+    /// <param name="phrase">The words before it: <c>ultimate</c>.</param>
+    /// <param name="written">The pressure as written, without the words.</param>
+    /// <param name="converted">What is left of <paramref name="ambient"/>, in the author's unit; null when that is nothing.</param>
+    /// <param name="ambient">The standard atmosphere in the author's unit.</param>
+    internal static Finding BelowAmbient(SourceSpan where, string phrase, string written, string? converted, string ambient)
+    {
+        var finding = Finding.Of(Descriptor, where, converted is null
+            ? $"`{phrase}` takes an absolute pressure, and {written} below ambient is more than the air has ({ambient} at sea level)."
+            : $"`{phrase}` takes an absolute pressure: {written} below ambient leaves {converted} absolute of the standard atmosphere at sea level, {ambient}.");
+        return converted is null
+            ? finding
+            : finding with { Fixes = [new Fix($"Write {converted} absolute, counted from {ambient}", FixSafety.NeedsALook, new TextEdit(where, converted + " absolute"))] };
+    }
+
     internal static Finding NotANumber(SourceSpan where) =>
         Finding.Of(Descriptor, where, $"{Shown(where)} is not one number that can be reckoned with.");
 

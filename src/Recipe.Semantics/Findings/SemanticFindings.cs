@@ -23,6 +23,7 @@ public static class SemanticFindings
         MissingValue.Descriptor,
         ExtraValue.Descriptor,
         ValueCycle.Descriptor,
+        MixedFraction.Descriptor,
         UnknownWord.Descriptor,
         RegionalWord.Descriptor,
         UnknownName.Descriptor,

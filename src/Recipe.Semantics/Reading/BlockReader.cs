@@ -105,7 +105,7 @@ internal sealed class BlockReader
                 word = canonical;
                 _context.Sink.Report(RegionalWord.Create(where, head.Text, canonical.Word));
             }
-            else if (_schema.NameLine is null || IsSlip(head.Text))
+            else if (_schema.NameLine is null || IsSlip(head.Text) || BelongsElsewhere(head.Text))
             {
                 _context.Sink.Report(UnknownWord.Line(where, head.Text, _schema));
                 word = _schema.NameHead is NewNameKind ? _schema.NameLine : null;
@@ -142,6 +142,10 @@ internal sealed class BlockReader
     /// <summary>Whose block it is, of two entries on one line: the second one's, unless only the first takes one.</summary>
     private bool BlockIsOf(EntrySyntax second, WordSchema first) =>
         first.Block is null || (_schema.Find(second.Head.Text) ?? _schema.FindRegional(second.Head.Text))?.Block is not null;
+
+    /// <summary>Where a name may begin a line: whether it is a word of another block, and no name that is nearly right.</summary>
+    private bool BelongsElsewhere(string word) =>
+        _schema.NameHead is NameRefKind reference && RecipeSchema.BlocksWith(word).Any() && !WordReader.IsNearlyKnown(_context, word, reference);
 
     /// <summary>Where any word may begin a line, or a name may: whether it is one letter away from a word of the schema.</summary>
     private bool IsSlip(string word) =>

@@ -66,6 +66,9 @@ internal sealed class LineReader
         return reader._reading;
     }
 
+    /// <summary>A value further on, 0 being the next one and -1 the last that was taken; null where the line has none.</summary>
+    public ValueSyntax? Ahead(int values) => Index + values >= 0 && Index + values < _entry.Values.Length ? _entry.Values[Index + values] : null;
+
     public ValueSyntax Take() => _entry.Values[Index++];
 
     /// <summary>In <c>60 x 40 mm</c>, behind the 60: the unit of the first number that has one.</summary>
@@ -99,7 +102,7 @@ internal sealed class LineReader
 
     public bool IsClauseWord(string word)
     {
-        if (word == "source" || (_pattern.Count is not null && CountOf(word) is not null))
+        if (word == "source" || (_pattern.Count is not null && Counts.Of(word) is not null))
         {
             return true;
         }
@@ -127,15 +130,6 @@ internal sealed class LineReader
     public IEnumerable<string> ClauseWords() => _pattern.Clauses.Select(c => c.Words[0]).Concat(_pattern.Flags.Select(f => f.Words[0]));
 
     public void Report(Recipe.Text.Findings.Finding finding) => Context.Sink.Report(finding);
-
-    /// <summary>The most that one line may be repeated: our own limit, far above any part that is laid by hand.</summary>
-    public const int MostRepeats = 1_000;
-
-    /// <summary>The number of <c>x2</c>, or null.</summary>
-    public static int? CountOf(string word) =>
-        word.Length > 1 && word[0] is 'x' or '×' && word.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0
-            ? int.TryParse(word.AsSpan(1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var count) ? count : int.MaxValue
-            : null;
 
     private void ReadForm()
     {
@@ -170,7 +164,7 @@ internal sealed class LineReader
         var next = 0;
         while (!AtEnd)
         {
-            if (Peek is WordSyntax word && !(next < _pattern.Arguments.Length && _pattern.Arguments[next].IsPlyName) && ReadByWord(word))
+            if (!(next < _pattern.Arguments.Length && _pattern.Arguments[next].IsPlyName) && (ReadCount() || (Peek is WordSyntax word && ReadByWord(word))))
             {
                 continue;
             }
@@ -209,27 +203,23 @@ internal sealed class LineReader
         return null;
     }
 
-    /// <summary>Reads a clause, flag, count or source when the word begins one.</summary>
+    private bool ReadCount()
+    {
+        if (_pattern.Count is null || !Counts.TryTake(this, out var count))
+        {
+            return false;
+        }
+
+        _reading.Count = count ?? _reading.Count;
+        return true;
+    }
+
+    /// <summary>Reads a clause, flag or source when the word begins one.</summary>
     private bool ReadByWord(WordSyntax word)
     {
         if (word.Text == "source" && _word.Word != "source")
         {
             ReadSource();
-            return true;
-        }
-
-        if (_pattern.Count is not null && CountOf(word.Text) is { } count)
-        {
-            Index++;
-            if (count is 0 or > MostRepeats)
-            {
-                Report(OutOfRange.Create(Context.At(word.Span), Head, word.Text, count == 0 ? "at least x1" : $"at most x{MostRepeats.ToString(System.Globalization.CultureInfo.InvariantCulture)}"));
-            }
-            else
-            {
-                _reading.Count = count;
-            }
-
             return true;
         }
 
@@ -380,6 +370,11 @@ internal sealed class LineReader
                 return new EntrySyntax(word, values, null, span);
             }
 
+            if (NamesApart.ReadNew(this, word, _pattern, _reading))
+            {
+                return null;
+            }
+
             Report(UnknownWord.OnLine(Context.At(word.Span), word.Text, Head, [.. ClauseWords()]));
             Index++;
 
@@ -391,7 +386,12 @@ internal sealed class LineReader
         }
         else
         {
-            Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example));
+            Index++;
+            if (!MixedFractions.Report(this, value))
+            {
+                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example));
+            }
+
             Index = _entry.Values.Length;
         }
 

@@ -33,6 +33,9 @@ internal sealed class LineReading
     /// <summary>Notes a value that stood there and could not be read, which was reported.</summary>
     public void AddUnread(string name) => (_unread ??= []).Add(name);
 
+    /// <summary>Whether a value of the line, or its rest, could not be read.</summary>
+    public bool HasUnread => IsHalfRead || _unread is not null;
+
     /// <summary>Whether a value stood there, readable or not.</summary>
     public bool WasTried(string name) => Find(name) is not null || _unread?.Contains(name) == true;
 

@@ -25,6 +25,12 @@ internal static class OrientationReader
             return ValueReader.Wrong(line, value, "an orientation");
         }
 
+        if (o.Kind == OrientationKind.Single && SecondAngle(line) is { } second)
+        {
+            ReportTwo(line, value, o.First, second);
+            return null;
+        }
+
         if (Math.Abs(o.First) > 90 || Math.Abs(o.Second) > 90)
         {
             line.Report(OutOfRange.Create(line.At(value), line.Head, line.Slice(value.Span), $"-90 to 90; {Numbers.Format(Math.Abs(o.First) > 90 ? o.First : o.Second)} degrees lies as {Numbers.Format(Folded(Math.Abs(o.First) > 90 ? o.First : o.Second))}"));
@@ -32,6 +38,21 @@ internal static class OrientationReader
         }
 
         return new Argument(name, line.At(value), line.Slice(value.Span)) { Payload = o };
+    }
+
+    /// <summary>A second angle behind the first; a number with an x behind it is a count.</summary>
+    private static double? SecondAngle(LineReader line) => line.AtEnd ? null : line.Peek switch
+    {
+        QuantitySyntax { Unit: null or { Symbol: "deg" } } q when !Counts.IsTurnedRound(line) => q.Number,
+        SignedSyntax { Quantity: { Unit: null or { Symbol: "deg" } } q } s => s.Negative ? -q.Number : q.Number,
+        _ => null,
+    };
+
+    private static void ReportTwo(LineReader line, ValueSyntax value, double first, double second)
+    {
+        var where = line.Context.At(value.Span.Union(line.Take().Span));
+        var written = first == -second && first != 0 ? "+/-" + Numbers.Format(Math.Abs(first)) : $"{Numbers.Format(first)}/{Numbers.Format(second)}";
+        line.Report(NotUnderstood.TwoDirections(where, line.Head, written));
     }
 
     /// <summary>The same line of fibres within -90 to 90 degrees.</summary>

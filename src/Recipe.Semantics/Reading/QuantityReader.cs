@@ -92,6 +92,11 @@ internal static class QuantityReader
             return null;
         }
 
+        if (borrowed is null && MixedFractions.Report(line, value))
+        {
+            return null;
+        }
+
         if (IsLoneNumber(value) && borrowed is null && StrayUnit(line, value) is { } stray)
         {
             line.Report(UnknownUnit.Create(line.At(stray), line.Slice(value.Span), stray.Text, UnitGuess.For(stray.Text, kind.Dimension)));
@@ -238,7 +243,7 @@ internal static class QuantityReader
         !line.AtEnd && line.Peek is WordSyntax word
         && word.Span.Start > number.Span.Start
         && !line.IsClauseWord(word.Text) && word.Text is not ("x" or "×" or "to" or "by" or "of" or "below" or "absolute")
-        && LineReader.CountOf(word.Text) is null
+        && Counts.Of(word.Text) is null
         && line.Context.Scope.FindLet(word.Text) is null
             ? word
             : null;

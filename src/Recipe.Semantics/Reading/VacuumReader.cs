@@ -1,9 +1,11 @@
+using System.Globalization;
 using Recipe.Model;
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Schema;
 using Recipe.Semantics.Values;
 using Recipe.Syntax;
 using Recipe.Text;
+using Recipe.Text.Units;
 using UnitsNet;
 
 namespace Recipe.Semantics.Reading;
@@ -11,6 +13,9 @@ namespace Recipe.Semantics.Reading;
 /// <summary>Reads a vacuum level with the words that say how it is counted.</summary>
 internal static class VacuumReader
 {
+    /// <summary>101325 Pa, ISO 2533.</summary>
+    private const double StandardAtmosphere = 101325;
+
     public static Argument? Read(LineReader line, string name, VacuumKind kind)
     {
         var value = line.Take();
@@ -39,7 +44,8 @@ internal static class VacuumReader
         }
         else if (kind.OnlyAbsolute && convention == VacuumConvention.BelowAmbient)
         {
-            return ValueReader.Wrong(line, value, "an absolute pressure");
+            ReportBelowAmbient(line, name, line.Context.At(whole), level, written);
+            return null;
         }
 
         return Make(line, name, whole, level.Si, convention, written);
@@ -56,6 +62,22 @@ internal static class VacuumReader
 
         line.Report(VacuumWithoutConvention.Signed(line.At(value), written));
         return Make(line, name, value.Span, -level.Si, VacuumConvention.BelowAmbient, written.TrimStart('-', ' '));
+    }
+
+    /// <summary>The maker's sheet counts from the standard atmosphere, wherever the shop lies.</summary>
+    private static void ReportBelowAmbient(LineReader line, string name, SourceSpan whole, Value level, string written)
+    {
+        var unit = level.Unit ?? UnitTable.Get("mbar");
+        var left = StandardAtmosphere - level.Si;
+        line.Report(NotUnderstood.BelowAmbient(
+            whole,
+            name == Define.Value ? line.Head : name,
+            written,
+            left > 0 ? Shown(left, "G3") : null,
+            Shown(StandardAtmosphere, "G4")));
+
+        string Shown(double pascals, string figures) =>
+            $"{Numbers.Format(double.Parse(unit.FromSi(pascals).ToString(figures, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture))} {unit.Symbol}";
     }
 
     private static Argument Make(LineReader line, string name, TextSpan whole, double si, VacuumConvention? convention, string written)
@@ -99,7 +121,7 @@ internal static class VacuumReader
                 line.Take();
                 if (line.TakeWord("ambient"))
                 {
-                    span = span.Union(TextSpan.FromBounds(line.EndOfRead.Start, line.EndOfRead.Start));
+                    span = span.Union(line.EndOfRead);
                 }
                 else
                 {

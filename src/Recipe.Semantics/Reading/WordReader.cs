@@ -51,6 +51,11 @@ internal static class WordReader
             return new Argument(name, where, word.Text) { Word = word.Text };
         }
 
+        if (NamesApart.ReadKnown(line, word, kind))
+        {
+            return null;
+        }
+
         // A slip in an option reads like a name: `release-film perforatd`.
         if (Find(line.Context, word.Text, kind.Space) is null
             && Spelling.Nearest(word.Text, line.ClauseWords()) is { } option
@@ -94,6 +99,9 @@ internal static class WordReader
 
     /// <summary>Whether something in scope has this name.</summary>
     public static bool IsKnown(LineContext context, string name, NameRefKind kind) => Find(context, name, kind.Space) is not null;
+
+    /// <summary>Whether a name of the kind that is wanted is spelt nearly so.</summary>
+    public static bool IsNearlyKnown(LineContext context, string name, NameRefKind kind) => Spelling.Nearest(name, Candidates(context.Scope, kind)) is not null;
 
     public static Argument? ReadWord(LineReader line, string name, string noun)
     {

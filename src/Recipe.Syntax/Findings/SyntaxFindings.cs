@@ -31,5 +31,9 @@ public static class SyntaxFindings
         UnfinishedValue.Descriptor,
         EntryAfterBlock.Descriptor,
         StrayParenthesis.Descriptor,
+        PlusMinusWithoutSlash.Descriptor,
+        InchMark.Descriptor,
+        DateOrder.Descriptor,
+        MoneySign.Descriptor,
     ];
 }

@@ -36,7 +36,7 @@ internal sealed class ValueText(SourceText source, ImmutableArray<Token> tokens)
         {
             case QuantitySyntax { UnitSpan: { } unit } quantity:
                 Copy(text, quantity.NumberSpan);
-                text.Append(' ');
+                text.Append(BeforeUnit(unit));
                 Copy(text, unit);
                 break;
             case CompoundSyntax compound:
@@ -50,7 +50,7 @@ internal sealed class ValueText(SourceText source, ImmutableArray<Token> tokens)
                 Write(text, signed.Quantity);
                 break;
             case PlusMinusSyntax plusMinus:
-                text.Append("+/-");
+                text.Append(BothSigns(plusMinus.Span.Start, plusMinus.Quantity.Span.Start));
                 Write(text, plusMinus.Quantity);
                 break;
             case RangeSyntax range:
@@ -60,7 +60,7 @@ internal sealed class ValueText(SourceText source, ImmutableArray<Token> tokens)
                 break;
             case ToleranceSyntax tolerance:
                 Write(text, tolerance.Value);
-                text.Append(" +/- ");
+                text.Append(' ').Append(BothSigns(tolerance.Value.Span.End, tolerance.Tolerance.Span.Start)).Append(' ');
                 Write(text, tolerance.Tolerance);
                 break;
             case ParenthesisSyntax parenthesis:
@@ -92,6 +92,11 @@ internal sealed class ValueText(SourceText source, ImmutableArray<Token> tokens)
 
     private void Copy(StringBuilder text, TextSpan span) => text.Append(source.Text, span.Start, span.Length);
 
+    // What was answered with a finding is laid out as it was written, so that the lines round it can be laid out: a mark behind a blank would open a text.
+    private string BeforeUnit(TextSpan unit) => InchMark.Read(source.Text, unit.Start) is null ? " " : "";
+
+    private string BothSigns(int start, int end) => source.Text.AsSpan(start, end - start).Contains("+-", StringComparison.Ordinal) ? "+-" : "+/-";
+
     private void Join(StringBuilder text, ImmutableArray<QuantitySyntax> parts, string separator)
     {
         for (var i = 0; i < parts.Length; i++)
@@ -117,7 +122,7 @@ internal sealed class ValueText(SourceText source, ImmutableArray<Token> tokens)
         {
             if (tokens[i].Kind is TokenKind.Unit)
             {
-                text.Append(' ');
+                text.Append(BeforeUnit(tokens[i].Span));
             }
 
             if (tokens[i].Kind is not (TokenKind.Blank or TokenKind.LineEnd))

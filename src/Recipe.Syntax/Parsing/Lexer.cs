@@ -4,6 +4,7 @@ using System.Globalization;
 using Recipe.Syntax.Findings;
 using Recipe.Text;
 using Recipe.Text.Findings;
+using Recipe.Text.Units;
 
 namespace Recipe.Syntax.Parsing;
 
@@ -126,6 +127,22 @@ internal sealed class Lexer
         }
 
         Add(TokenKind.Number, start);
+        InchOrFoot();
+    }
+
+    /// <summary>The mark of inches or feet that stands behind a number at once: read as the unit it means, so that the rest of the line can be read.</summary>
+    private void InchOrFoot()
+    {
+        if (InchMark.Read(_text, _at) is not { } mark)
+        {
+            return;
+        }
+
+        var start = _at;
+        _at += mark.Length;
+        Append(new Token(TokenKind.Unit, TextSpan.FromBounds(start, _at), UnitTable.Get(mark.Unit)));
+        _unitMayFollow = false;
+        _findings.Add(InchMark.Create(From(start), _source.Slice(_tokens[_count - 2].Span), mark.Unit));
     }
 
     private void Symbol(char c, int start)
@@ -180,7 +197,12 @@ internal sealed class Lexer
 
     private void BadRun(int start)
     {
-        while (_at < _text.Length && Characters.MeansNothing(_text, _at))
+        if (MoneySign.CodeOf(_text[start]) is not null && Money(start))
+        {
+            return;
+        }
+
+        while (_at < _text.Length && Characters.MeansNothing(_text, _at) && MoneySign.CodeOf(_text[_at]) is null)
         {
             _at++;
         }
@@ -188,6 +210,45 @@ internal sealed class Lexer
         Add(TokenKind.Bad, start);
         _findings.Add(BadCharacter.Create(From(start)));
     }
+
+    /// <summary>
+    /// The sign of a currency, with the number behind it when there is one. Behind a number it stands where its code would, and is read as that.
+    /// </summary>
+    /// <returns>False for one that stands alone, which is a slip of the finger.</returns>
+    private bool Money(int start)
+    {
+        if (_unitMayFollow && UnitTable.TryRead(MoneySign.CodeOf(_text[start]) + UnitAfter(_at), out var read, out var unit))
+        {
+            Append(new Token(TokenKind.Unit, new TextSpan(start, read - 2), unit));
+            _unitMayFollow = false;
+            _findings.Add(MoneySign.Create(From(start)));
+            _at = start + read - 2;
+            return true;
+        }
+
+        var number = _at;
+        while (number < _text.Length && Characters.IsBlank(_text[number]))
+        {
+            number++;
+        }
+
+        if (number >= _text.Length || !(char.IsAsciiDigit(_text[number]) || _text[number] is '.'))
+        {
+            return false;
+        }
+
+        while (number < _text.Length && (char.IsAsciiDigit(_text[number]) || (_text[number] is '.' or ',' && number + 1 < _text.Length && char.IsAsciiDigit(_text[number + 1]))))
+        {
+            _at = ++number;
+        }
+
+        Add(TokenKind.Bad, start);
+        _findings.Add(MoneySign.Create(From(start)));
+        return true;
+    }
+
+    /// <summary>What follows a sign and may belong to its unit: <c>/yd2</c>. No unit is longer.</summary>
+    private string UnitAfter(int at) => _text.Substring(at, Math.Min(24, _text.Length - at));
 
     private void String(int start)
     {

@@ -141,6 +141,11 @@ internal sealed class SymbolReader
     private int Number(int i)
     {
         var number = _tokens[i].Span;
+        if (!(_isLet || _openParentheses > 0) && OtherDate.TryRead(_text, number.Start, out var length, out var days))
+        {
+            return DateInAnotherOrder(i, new TextSpan(number.Start, length), days);
+        }
+
         var last = i;
         if (_tokens[i + 1].Kind == TokenKind.Unit)
         {
@@ -165,9 +170,31 @@ internal sealed class SymbolReader
         return last;
     }
 
+    /// <summary>A date that is one day only is read; of the others the finding says enough.</summary>
+    private int DateInAnotherOrder(int i, TextSpan span, IReadOnlyList<DateOnly> days)
+    {
+        _findings.Add(DateOrder.Create(new SourceSpan(_source, span), days));
+        _neighbours.Add(new Symbol(SymbolKind.Date, span, new DateSyntax(days.Count == 1 ? days[0] : DateOnly.MinValue, span)));
+        var last = i;
+        while (_tokens[last].Span.End < span.End)
+        {
+            last++;
+        }
+
+        return last;
+    }
+
     private int Operator(int i)
     {
         var token = _tokens[i];
+        if (token.Kind == TokenKind.Plus && _tokens[i + 1].Kind == TokenKind.Minus && token.Span.End == _tokens[i + 1].Span.Start && !_isLet && _openParentheses == 0)
+        {
+            var both = token.Span.Union(_tokens[i + 1].Span);
+            _findings.Add(PlusMinusWithoutSlash.Create(new SourceSpan(_source, both)));
+            _neighbours.AddPlusMinus(both);
+            return i + 1;
+        }
+
         if ((_isLet || _openParentheses > 0) && ++_operators > Limit)
         {
             return TooDeep(i, _insideUntil >= 0 ? _insideUntil : LastOfLine(i));

@@ -15,12 +15,17 @@ internal static class Shipped
 
     public static CompiledFile Compile(string path) => Workspace.TryCompile(path, out var file) ? file : throw new FileNotFoundException(path);
 
-    private sealed class Files : IFileStore
+    /// <summary>A recipe of the repository with another text.</summary>
+    public static CompiledFile Compile(string path, string text) =>
+        new Workspace(new Files(path, text), Bench.Today).TryCompile(path, out var file) ? file : throw new FileNotFoundException(path);
+
+    /// <summary>The files of the repository, with another text for one of them.</summary>
+    private sealed class Files(string? other = null, string? itsText = null) : IFileStore
     {
         public bool TryRead(string name, [NotNullWhen(true)] out string? text)
         {
             var path = Repository.PathOf(name);
-            text = File.Exists(path) ? File.ReadAllText(path) : null;
+            text = name == other ? itsText : File.Exists(path) ? File.ReadAllText(path) : null;
             return text is not null;
         }
     }

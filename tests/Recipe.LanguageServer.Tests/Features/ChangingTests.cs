@@ -104,6 +104,42 @@ public sealed class ChangingTests
         Assert.Equal(-32602, bench.Client.Refused("workspace/executeCommand", """{ "command": "recipe.makePapers", "arguments": [1] }"""));
     }
 
+    [Fact]
+    public async Task Papers_are_written_all_or_none_through_links_and_one_set_at_a_time()
+    {
+        using var bench = new Bench();
+        var paths = MakePapers(bench, "hatch-lid")["result"]!.AsArray().Select(path => (string)path!).Order(StringComparer.Ordinal).ToList();
+
+        // Where a link stands, what it points to is replaced.
+        var elsewhere = bench.Files.PathOf("elsewhere.html");
+        File.Move(paths[0], elsewhere);
+        File.WriteAllText(elsewhere, "old");
+        File.CreateSymbolicLink(paths[0], elsewhere);
+        Assert.NotNull(MakePapers(bench, "hatch-lid")["result"]);
+        Assert.Equal(elsewhere, new FileInfo(paths[0]).LinkTarget);
+        Assert.NotEqual("old", File.ReadAllText(elsewhere));
+
+        // One that is write-protected stays, and so do the others.
+        File.WriteAllText(paths[0], "kept");
+        File.WriteAllText(paths[1], "kept");
+        File.SetAttributes(paths[1], FileAttributes.ReadOnly);
+        var refused = MakePapers(bench, "hatch-lid")["error"]!;
+        Assert.Equal(-32803, (int)refused["code"]!);
+        Assert.Contains("write-protected", (string)refused["message"]!, StringComparison.Ordinal);
+        Assert.Equal(["kept", "kept"], paths.Take(2).Select(File.ReadAllText));
+        Assert.Equal(paths, Directory.GetFiles(bench.Files.PathOf("papers")).Order(StringComparer.Ordinal));
+        File.SetAttributes(paths[1], FileAttributes.Normal);
+
+        // Who holds the folder's lock is waited for.
+        using (var turn = new FileStream(bench.Files.PathOf("papers/.recipe.lock"), FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose))
+        {
+            var asked = Task.Run(() => MakePapers(bench, "hatch-lid"));
+            Assert.NotSame(asked, await Task.WhenAny(asked, Task.Delay(TimeSpan.FromSeconds(1))));
+            await turn.DisposeAsync();
+            Assert.NotNull((await asked)["result"]);
+        }
+    }
+
     private static JsonObject MakePapers(Bench bench, string part) => bench.Client.Ask(
         "workspace/executeCommand",
         new JsonObject { ["command"] = "recipe.makePapers", ["arguments"] = new JsonArray(bench.Uri, part) });

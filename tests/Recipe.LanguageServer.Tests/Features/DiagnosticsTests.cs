@@ -69,6 +69,7 @@ public sealed class DiagnosticsTests
         bench.Files.Write("heavy.rule.cs", "this is no program");
         bench.Client.Change(bench.Uri, 2, new JsonObject { ["text"] = "language 1\nuse \"heavy.rule.cs\"\n\n" });
         Assert.Equal("RC9205", (string?)Assert.Single(bench.Client.Diagnostics(bench.Uri, 2))!["code"]);
+        Assert.Contains(bench.Files.PathOf("heavy.rule.cs").Replace('\\', '/'), bench.Client.Rules.Asked);
         var rules = bench.Files.UriOf("heavy.rule.cs");
         Assert.Empty(bench.Client.Notification("textDocument/publishDiagnostics", p => (string?)p["uri"] == rules)["diagnostics"]!.AsArray());
     }

@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
+using System.Text;
 
-namespace Recipe.Cli.Files;
+namespace Recipe.Disk;
 
 /// <summary>
 /// Files to be written together. Each is first written whole under a temporary name beside its place; only when all are on disk are
@@ -8,10 +9,13 @@ namespace Recipe.Cli.Files;
 /// A file that is replaced keeps its permissions, one that is write-protected is not replaced, and where a link stands, what it points to is
 /// replaced. Files may be added from several threads at a time.
 /// </summary>
-internal sealed class OutputSet : IDisposable
+public sealed class OutputSet : IDisposable
 {
     // A set is moved into place within milliseconds; who waits longer than this waits for something else.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+
+    // UTF-8 without a mark.
+    private static readonly UTF8Encoding Encoding = new(encoderShouldEmitUTF8Identifier: false);
 
     private readonly string _folder;
     private readonly bool _flush;
@@ -44,17 +48,22 @@ internal sealed class OutputSet : IDisposable
         }
     }
 
-    /// <summary>Adds a text.</summary>
-    /// <exception cref="CannotRunException">It could not be written.</exception>
-    public void Add(string name, string text) => Add(name, Terminal.Encoding.GetBytes(text));
+    /// <summary>Adds a text, as UTF-8.</summary>
+    /// <param name="name">Its name, without a folder.</param>
+    /// <param name="text">The text.</param>
+    /// <exception cref="CannotWriteException">It could not be written.</exception>
+    public void Add(string name, string text) => Add(name, Encoding.GetBytes(text));
 
     /// <summary>Adds a file, under its temporary name.</summary>
-    /// <exception cref="CannotRunException">It could not be written.</exception>
+    /// <param name="name">Its name, without a folder.</param>
+    /// <param name="bytes">What it holds.</param>
+    /// <exception cref="CannotWriteException">It could not be written.</exception>
     public void Add(string name, ReadOnlyMemory<byte> bytes)
     {
+        ArgumentNullException.ThrowIfNull(name);
         if (name.IndexOfAny(['/', '\\', '\0']) >= 0 || name is "" or "." or "..")
         {
-            throw new CannotRunException($"'{name}' is no name for a file.");
+            throw new CannotWriteException($"'{name}' is no name for a file.");
         }
 
         var shown = Path.Combine(_folder, name);
@@ -62,20 +71,20 @@ internal sealed class OutputSet : IDisposable
         {
             if (File.Exists(_folder))
             {
-                throw new CannotRunException($"{_folder} is a file, not a folder; nothing was written.");
+                throw new CannotWriteException($"{_folder} is a file, not a folder; nothing was written.");
             }
 
             _ = _made.Value;
             if (Directory.Exists(shown))
             {
-                throw new CannotRunException($"{shown} is a folder; nothing was written.");
+                throw new CannotWriteException($"{shown} is a folder; nothing was written.");
             }
 
             var final = new FileInfo(shown).LinkTarget is null ? shown : File.ResolveLinkTarget(shown, returnFinalTarget: true)!.FullName;
             var old = new FileInfo(final);
             if (old is { Exists: true, IsReadOnly: true })
             {
-                throw new CannotRunException($"{shown} is write-protected; nothing was written.");
+                throw new CannotWriteException($"{shown} is write-protected; nothing was written.");
             }
 
             var temporary = Path.Combine(Path.GetDirectoryName(final) ?? _folder, $".{Path.GetFileName(final)}.{Environment.ProcessId}.tmp");
@@ -83,7 +92,7 @@ internal sealed class OutputSet : IDisposable
             {
                 if (!_files.TryAdd(name, (temporary, final)))
                 {
-                    throw new CannotRunException($"two papers would be written as '{name}'.");
+                    throw new CannotWriteException($"two papers would be written as '{name}'.");
                 }
             }
 
@@ -102,7 +111,7 @@ internal sealed class OutputSet : IDisposable
     }
 
     /// <summary>Moves all of them into place and returns their paths.</summary>
-    /// <exception cref="CannotRunException">Something could not be moved.</exception>
+    /// <exception cref="CannotWriteException">Something could not be moved.</exception>
     public List<string> Write()
     {
         Try(_folder, () =>
@@ -165,9 +174,9 @@ internal sealed class OutputSet : IDisposable
         {
             action();
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (Exception problem) when (DiskProblem.IsOne(problem))
         {
-            throw new CannotRunException($"{what} could not be written: {DiskFiles.Reason(problem)}", problem);
+            throw new CannotWriteException($"{what} could not be written: {DiskProblem.Reason(problem)}", problem);
         }
         finally
         {

@@ -1,0 +1,109 @@
+using System.Globalization;
+using Recipe.Text.Units;
+
+namespace Recipe.Checks;
+
+/// <summary>A number with its unit inside a text that a check wrote.</summary>
+/// <param name="Start">Where its number begins.</param>
+/// <param name="End">Behind its unit.</param>
+/// <param name="Numbers">The number, or both ends of a range such as <c>18 to 25 degC</c>.</param>
+/// <param name="Digits">The most figures that one of them has, zeros at the end of a whole number not counted.</param>
+/// <param name="Unit">Its unit.</param>
+internal readonly record struct Quantity(int Start, int End, IReadOnlyList<double> Numbers, int Digits, Unit Unit);
+
+/// <summary>Finds quantities in the texts of fixes, and knows which units are those of a US shop.</summary>
+internal static class Quantities
+{
+    private static readonly HashSet<string> Us = new(StringComparer.Ordinal)
+    {
+        "in", "ft", "yd", "mil", "in2", "ft2", "yd2", "in3", "ft3", "gal", "qt", "floz", "lb", "oz", "lbf", "degF", "degF-diff", "psi", "ksi", "Msi", "inHg", "cfm",
+    };
+
+    /// <summary>Whether a unit, or a part of it, is one of US shops.</summary>
+    public static bool IsUs(Unit unit) => unit.Symbol.Split('/', '.').Any(Us.Contains);
+
+    /// <summary>The unit of US shops for what this one measures, by the size of the amount; null where they have none of their own or none is wanted.</summary>
+    /// <param name="unit">The unit to be replaced.</param>
+    /// <param name="si">The largest of the amounts, in SI.</param>
+    public static Unit? UsFor(Unit unit, double si) => unit.Symbol switch
+    {
+        "degC" => UnitTable.Get("degF"),
+        "degC/min" => UnitTable.Get("degF/min"),
+        "degC/h" => UnitTable.Get("degF/h"),
+        "g" or "kg" => UnitTable.Get(Math.Abs(si) < UnitTable.Get("lb").Factor ? "oz" : "lb"),
+        "mm" or "cm" or "m" => UnitTable.Get(Math.Abs(si) < 3 ? "in" : "ft"),
+        "g/m2" => UnitTable.Get("oz/yd2"),
+        "mbar" or "bar" => UnitTable.Get("inHg"),
+        "mL" or "L" => UnitTable.Get("floz"),
+        _ => null,
+    };
+
+    /// <summary>Whether a character continues a word, so that a digit behind it is no number.</summary>
+    public static bool IsOfAWord(char c) => char.IsLetterOrDigit(c) || c is '_' or '.' || c == '-';
+
+    /// <summary>The quantities of a text in order; what stands in quotes is the reader's, and a tolerance is no quantity of its own.</summary>
+    public static IEnumerable<Quantity> In(string text)
+    {
+        var inQuotes = false;
+        for (var i = 0; i < text.Length; i++)
+        {
+            inQuotes ^= text[i] == '"';
+            if (inQuotes || !char.IsAsciiDigit(text[i]) || (i > 0 && IsOfAWord(text[i - 1]) && !IsMinus(text, i - 1)))
+            {
+                continue;
+            }
+
+            var start = i > 0 && IsMinus(text, i - 1) ? i - 1 : i;
+            if (Read(text, start) is { } quantity)
+            {
+                if (!text[..start].EndsWith("+/- ", StringComparison.Ordinal) && !text[..start].EndsWith("+/", StringComparison.Ordinal))
+                {
+                    yield return quantity;
+                }
+
+                i = quantity.End - 1;
+            }
+            else
+            {
+                i = EndOfNumber(text, i) - 1;
+            }
+        }
+    }
+
+    private static bool IsMinus(string text, int at) => text[at] == '-' && (at == 0 || text[at - 1] == ' ');
+
+    private static Quantity? Read(string text, int start)
+    {
+        var numbers = new List<double>();
+        var digits = 0;
+        var at = start;
+        while (true)
+        {
+            var end = EndOfNumber(text, text[at] == '-' ? at + 1 : at);
+            var number = text[at..end];
+            numbers.Add(double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture));
+            digits = Math.Max(digits, number.Contains('.', StringComparison.Ordinal) ? number.Count(char.IsAsciiDigit) : number.TrimEnd('0').Count(char.IsAsciiDigit));
+            const string to = " to ";
+            if (numbers.Count == 1 && text.AsSpan(end).StartsWith(to) && end + to.Length < text.Length && char.IsAsciiDigit(text[end + to.Length]))
+            {
+                at = end + to.Length;
+                continue;
+            }
+
+            var unitAt = end < text.Length && text[end] == ' ' ? end + 1 : end;
+            return unitAt < text.Length && UnitTable.TryRead(text.AsSpan(unitAt), out var length, out var unit)
+                ? new Quantity(start, unitAt + length, numbers, digits, unit)
+                : null;
+        }
+    }
+
+    private static int EndOfNumber(string text, int at)
+    {
+        while (at < text.Length && (char.IsAsciiDigit(text[at]) || (text[at] == '.' && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1]))))
+        {
+            at++;
+        }
+
+        return at;
+    }
+}

@@ -1,0 +1,92 @@
+using Recipe.Text.Findings;
+
+namespace Recipe.Syntax.Tests;
+
+/// <summary>
+/// What people write who never read the language page: each is answered once, with fixes that lead to a text that is read. Dates: ISO 8601;
+/// codes of currencies: ISO 4217; marks of feet and inches, and the order of a date at home: common practice.
+/// </summary>
+public sealed class SlipTests
+{
+    [Theory]
+    [InlineData("target 140 g +- 10 g", "target 140 g +/- 10 g")]
+    [InlineData("body my-twill +-45", "body my-twill +/-45")]
+    public void Plus_and_minus_without_the_slash_are_both_signs(string text, string meant)
+    {
+        var finding = Assert.Single(Read.Tree(text).Findings);
+
+        Assert.Equal("RC1023", finding.Descriptor.Code);
+        Assert.Equal(FixSafety.Safe, Assert.Single(finding.Fixes).Safety);
+        Assert.Equal(meant, TextEdit.Apply(finding.Where.Source, finding.Fixes[0].Edits));
+        Read.Clean(meant);
+    }
+
+    [Theory]
+    [InlineData("let a = 3 mm +-2 mm")]
+    [InlineData("a (3 mm +-2 mm)")]
+    public void In_arithmetic_a_minus_behind_a_plus_stays_a_minus(string text) => Read.Clean(text);
+
+    [Theory]
+    [InlineData("surface flat 14\" x 5\"", "surface flat 14 in x 5 in")]
+    [InlineData("surface flat 5'6\" x 4\u2033", "surface flat 5 ft 6 in x 4 in")]
+    [InlineData("surface flat 14'' x 5\u201d", "surface flat 14 in x 5 in")]
+    [InlineData("length 5\u2032 note \"14\" ", "length 5 ft note \"14\" ")]
+    public void Marks_of_feet_and_inches_are_read_and_answered(string text, string meant)
+    {
+        var tree = Read.Tree(text);
+
+        Assert.NotEmpty(tree.Findings);
+        Assert.All(tree.Findings, finding => Assert.Equal("RC1024", finding.Descriptor.Code));
+        Assert.Equal(meant, TextEdit.Apply(tree.Source, tree.Findings.SelectMany(finding => finding.Fixes[0].Edits)));
+        Read.Clean(meant);
+        Assert.IsType<EntrySyntax>(Assert.Single(tree.Root.Statements));
+    }
+
+    [Fact]
+    public void Lines_with_such_slips_are_laid_out_as_they_stand_and_so_are_those_round_them() => Assert.Equal(
+        "mould m {\n  surface  flat 14\" x 5 1/2\"\n  flange   3 in\n  mass     140 g +- 10 g\n  lay      +-45\n  day      10/01/2026\n  price    8.20 $/yd2\n}\n",
+        Read.Format("mould m {\n surface flat 14\" x 5 1/2\"\n    flange 3in\n mass 140g+-10g\n lay   +-45\n day  10/01/2026\n price 8.20$/yd2\n}\n"));
+
+    [Theory]
+    [InlineData("10/01/2026", "2026-01-10", "2026-10-01")]
+    [InlineData("10.01.2026", "2026-01-10", "2026-10-01")]
+    [InlineData("10-1-2026", "2026-01-10", "2026-10-01")]
+    [InlineData("10/1/26", "2026-01-10", "2026-10-01")]
+    [InlineData("10/13/2026", "2026-10-13")]
+    [InlineData("13.10.2026", "2026-10-13")]
+    [InlineData("2026/10/13", "2026-10-13")]
+    [InlineData("2026-1-5", "2026-01-05")]
+    [InlineData("7/7/2026", "2026-07-07")]
+    [InlineData("14/14/2026")]
+    [InlineData("2026/13/01")]
+    public void A_date_in_another_order_is_offered_as_each_day_that_it_can_be(string date, params string[] days)
+    {
+        var finding = Assert.Single(Read.Tree($"on {date} rest").Findings);
+
+        Assert.Equal("RC1025", finding.Descriptor.Code);
+        Assert.Equal(date, finding.Where.Text);
+        Assert.Equal(days.Select(day => $"on {day} rest"), finding.Fixes.Select(fix => TextEdit.Apply(finding.Where.Source, fix.Edits)));
+        Assert.All(finding.Fixes, fix => Assert.Equal(days.Length == 1 ? FixSafety.Safe : FixSafety.NeedsALook, fix.Safety));
+    }
+
+    [Theory]
+    [InlineData("(10/1/2026)")]
+    [InlineData("1.5 0/90")]
+    [InlineData("10 -1 -2026")]
+    public void What_only_looks_like_a_date_is_none(string values) => Read.Clean("a " + values);
+
+    [Theory]
+    [InlineData("price $8.20/yd2", "price 8.20 USD/yd2")]
+    [InlineData("price 8.20$/yd2", "price 8.20 USD/yd2")]
+    [InlineData("price 8.20 $/yd2", "price 8.20 USD/yd2")]
+    [InlineData("price \u20ac 20", "price 20 EUR")]
+    [InlineData("price \u00a35.50/kg", "price 5.50 GBP/kg")]
+    public void A_sign_for_money_is_answered_with_the_code(string text, string meant)
+    {
+        var finding = Assert.Single(Read.Tree(text).Findings);
+
+        Assert.Equal("RC1026", finding.Descriptor.Code);
+        Assert.Equal(meant, TextEdit.Apply(finding.Where.Source, finding.Fixes[0].Edits));
+        Read.Clean(meant);
+    }
+}
