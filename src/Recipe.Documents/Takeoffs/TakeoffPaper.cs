@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Model;
 using Recipe.Planning;
 
 namespace Recipe.Documents.Takeoffs;
@@ -181,6 +182,13 @@ internal static class TakeoffPaper
     {
         var lots = line.Shelf.Where(shelf => shelf.Lot is not null || shelf.Expires is not null)
             .Select(shelf => string.Join(", ", new[] { shelf.Lot, shelf.Expires is { } day ? Numbers.Day(day) : null }.OfType<string>())).ToList();
+
+        // The shelf counts resin and hardener of a system together.
+        if (line is { InStock: not null, Material: ResinSystem { Mix: not null }, Shelf.IsEmpty: false } && context.Plan.Takeoff.Count(other => ReferenceEquals(other.Material, line.Material)) > 1)
+        {
+            lots.Add(context.Wording.Say("its share of the kit, by the mix ratio"));
+        }
+
         return lots.Count == 0 ? null : string.Join("; ", lots);
     }
 
