@@ -85,7 +85,7 @@ public sealed record CurePlan
 
     /// <summary>
     /// When the vacuum comes off, from the start of the cure: at the first step that lets it go (vent, debag, demould, else the end of the cure), or
-    /// when the hours of the vacuum block are over, whichever is sooner. Null where there is no bag.
+    /// when the hours of the vacuum block are over, where those are shorter by more than a quarter. Null where there is no bag.
     /// </summary>
     public Computed<Duration>? VacuumOff { get; init; }
 
