@@ -80,6 +80,19 @@ public sealed class QuantityText
         Math.Abs(mass.Grams) < 1000 ? Numbers.Significant(mass.Grams, 3) + Nb + "g" : Numbers.Significant(mass.Kilograms, 3) + Nb + "kg",
         Math.Abs(mass.Ounces) < 16 ? Numbers.Significant(mass.Ounces, 3) + Nb + "oz" : Numbers.Significant(mass.Pounds, 3) + Nb + "lb");
 
+    /// <summary>A mass to three figures that somebody is about to weigh: first as the scale shows it.</summary>
+    public Reading AboutOnScale(Mass mass)
+    {
+        var (grams, ounces) = (Numbers.Significant(mass.Grams, 3) + Nb + "g", Numbers.Significant(mass.Ounces, 3) + Nb + "oz");
+        return (_scaleShowsOunces, _units) switch
+        {
+            (false, UnitSystem.Us) => new(grams, ounces),
+            (true, UnitSystem.Us) => new(ounces),
+            (true, _) => new(ounces, grams),
+            _ => About(mass),
+        };
+    }
+
     /// <summary>A mass that a model gives, to two figures; whole digits are never dropped.</summary>
     public Reading Roughly(Mass mass) => In(
         Math.Abs(mass.Grams) < 1000 ? Numbers.Significant(mass.Grams, 2) + Nb + "g" : Numbers.Significant(mass.Kilograms, 2) + Nb + "kg",

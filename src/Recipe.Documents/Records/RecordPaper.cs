@@ -68,13 +68,13 @@ internal static class RecordPaper
             var band = context.Part.TargetTolerance is { } tolerance
                 ? say.Say($"{text.Weight(target.Value - tolerance.Value, Rounding.Up).Main} to {text.Weight(target.Value + tolerance.Value, Rounding.Down).Main}")
                 : null;
-            rows.Add(Row(context, say.Say("Mass trimmed, target"), new BigCell(text.Written(target, value => text.About(value)).Main, band), text.ScaleUnit));
+            rows.Add(Row(context, say.Say("Mass trimmed, target"), new BigCell(text.AboutOnScale(target.Value).Main, band), text.ScaleUnit));
         }
 
         if (plan.Laminate is { } laminate)
         {
             var mass = laminate.TrimmedMass.Value;
-            var expected = new BigCell(text.About(mass.Value).Main, Rests(context, say.Say($"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), laminate.TrimmedMass.RestsOn));
+            var expected = new BigCell(text.AboutOnScale(mass.Value).Main, Rests(context, say.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}"), laminate.TrimmedMass.RestsOn));
             rows.Add(context.Part.TargetMass is null ? Row(context, say.Say("Mass trimmed, expected"), expected, text.ScaleUnit) : new CellRow([say.Say("Mass trimmed, expected"), expected, say.Say("the same weighing")]));
             rows.AddRange(Enumerable.Range(1, 3).Select(mark => Row(
                 context, say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(laminate.Thickness.Value).Main, Rests(context, say.Say("full stack"), laminate.Thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));

@@ -24,7 +24,7 @@ internal static class InspectSteps
         var (part, text) = (context.Part, context.Text);
         if (part.TargetMass is { } target)
         {
-            var reading = text.Written(target, value => text.About(value));
+            var reading = text.AboutOnScale(target.Value);
             var band = part.TargetTolerance is { } tolerance
                 ? context.Say($"{text.Weight(target.Value - tolerance.Value, Rounding.Up)} to {text.Weight(target.Value + tolerance.Value, Rounding.Down)}")
                 : null;
@@ -34,7 +34,7 @@ internal static class InspectSteps
         {
             var mass = laminate.TrimmedMass.Value;
             yield return BenchContext.Step(
-                context.Say("Weigh the trimmed part. Expected"), new BigCell(text.About(mass.Value).Main, context.Say($"{text.About(mass.Low).Main} to {text.About(mass.High).Main}")), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
+                context.Say("Weigh the trimmed part. Expected"), new BigCell(text.AboutOnScale(mass.Value).Main, context.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}")), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
         }
         else
         {
@@ -49,7 +49,7 @@ internal static class InspectSteps
     }
 
     private static string? Expected(BenchContext context) => context.Plan.Laminate is { } laminate
-        ? context.Say($"expected {context.Text.About(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.About(laminate.TrimmedMass.Value.Low).Main} to {context.Text.About(laminate.TrimmedMass.Value.High).Main}")
+        ? context.Say($"expected {context.Text.AboutOnScale(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.AboutOnScale(laminate.TrimmedMass.Value.Low).Main} to {context.Text.AboutOnScale(laminate.TrimmedMass.Value.High).Main}")
         : null;
 
     private static string? Join(string? first, string? second) => first is null ? second : second is null ? first : $"{first}; {second}";
