@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Globalization;
 using Recipe.Compiler;
 using Recipe.Compiler.Previewing;
+using Recipe.Disk;
 
 namespace Recipe.Preview;
 
