@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Recipe.Cli.Files;
 using Recipe.Compiler;
 using Recipe.Disk;
 using Recipe.Text;
