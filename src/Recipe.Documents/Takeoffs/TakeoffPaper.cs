@@ -168,7 +168,7 @@ internal static class TakeoffPaper
             QuantityText.Share(line.Waste.Value),
             text.Amount(line.Gross.Value).ToString(),
             pack is { } roll ? text.Amount(roll.Pack).ToString() : "",
-            new TextCell(line.InStock is { } stock ? text.Amount(stock, Rounding.Down).ToString() : context.Wording.Say("not recorded"), Lots(context, line)),
+            new TextCell(line.InStock is { } stock ? text.Amount(stock, Rounding.Down).ToString() : context.Wording.Say("not recorded"), Lots(line)),
             new TextCell(line.ToBuy is { } buy ? text.Amount(buy, Rounding.Up).ToString() : "", pack is { Packs: > 0 } packs ? Words.Count(packs.Packs, "pack", "packs") : null),
             price,
             line is { Cost: { } cost, Price: { } priced } ? QuantityText.Money(cost, priced.Currency) : "",
@@ -177,7 +177,7 @@ internal static class TakeoffPaper
         ]);
     }
 
-    private static string? Lots(PaperContext context, TakeoffLine line)
+    private static string? Lots(TakeoffLine line)
     {
         var lots = line.Shelf.Where(shelf => shelf.Lot is not null || shelf.Expires is not null)
             .Select(shelf => string.Join(", ", new[] { shelf.Lot, shelf.Expires is { } day ? Numbers.Day(day) : null }.OfType<string>())).ToList();
