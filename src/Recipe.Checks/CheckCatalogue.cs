@@ -228,6 +228,7 @@ public static class CheckCatalogue
         new HalvesUnequal(),
         new NarrowSeamTape(),
         new ShortLap(),
+        new DryHalvesClosed(),
 
         new NoKeyForBond(),
         new ReleaseLeftOnFace(),

@@ -107,7 +107,13 @@ public sealed class ColdNight : Check
             var missing = resin.MinimumTemperature is null
                 ? $"no lowest curing temperature is given for {resin.Name}"
                 : "no night temperature is given for the shop";
-            context.NotChecked(missing, overnight.Step.Where);
+
+            // Of a stated temperature something unnamed may take care.
+            if (overnight.Step.AtRoom)
+            {
+                context.NotChecked(missing, overnight.Step.Where);
+            }
+
             return;
         }
 

@@ -67,7 +67,7 @@ public sealed class SeamWithoutLap : Check
               }
               join {
                 manner wet-in-wet
-                overlap 20 mm
+                overlap 25 mm
                 within 45 min
               }
               cure {
@@ -114,10 +114,10 @@ public sealed class SeamWithoutLap : Check
 
     private static Fix? Lip(Part part)
     {
-        const string line = "overlap 20 mm";
+        const string line = "overlap 25 mm";
         var edit = part.Join is not { } join ? Edits.Last(part.Where, "join {", "  " + line, "}")
-            : join.Overlap is { Basis: Basis.Stated } zero ? FigureEdits.Rewrite(zero, "20 mm")
+            : join.Overlap is { Basis: Basis.Stated } zero ? FigureEdits.Rewrite(zero, "25 mm")
             : Edits.Last(join.Where, line);
-        return Edits.Fix("Give one half a lip of 20 mm", FixSafety.NeedsALook, edit);
+        return Edits.Fix("Give one half a lip of 25 mm", FixSafety.NeedsALook, edit);
     }
 }

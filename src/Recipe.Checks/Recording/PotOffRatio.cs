@@ -15,7 +15,7 @@ public sealed class PotOffRatio : RecordCheck
         Severity = Severity.Warning,
         Title = "Pot off its mix ratio",
         Reason = "Resin without its hardener never cures hard, and too much hardener stays soft: the part is weaker than it looks, and no heat mends it.",
-        Remedy = "Check the figures against the mix card. Were they weighed so, scratch the leftover in the cup and the part; do not load it until both are hard, and say what was decided.",
+        Remedy = "Check the figures against the mix card. If they are right, try leftover and part with a nail: do not load the part until both are hard, and write what was decided.",
         Source = "common practice: a ratio of epoxy is held to 3 %; peroxide may be chosen within the range of the data sheet",
         Exceptions = """
             Silent up to 3 % of the hardener, up to the step of the scale, and for peroxide up to a half more or less than the ratio. Silent where the

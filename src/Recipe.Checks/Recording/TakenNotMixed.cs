@@ -18,7 +18,7 @@ public sealed class TakenNotMixed : RecordCheck
         Remedy = "Write what was taken from the tin: the pots and what was thrown away.",
         Source = "common practice",
         Exceptions = """
-            Silent up to a tenth of what was mixed, and up to 5 g. Silent while the pots are not all weighed.
+            Silent up to a tenth of what was mixed, and up to 5 g. Silent while the pots are not all weighed, and for a part with a seam, whose pots the record does not ask for.
             """,
         BadExample = RecordExamples.Tray + """
             build tray no 3 on 2026-05-06 {
@@ -48,7 +48,7 @@ public sealed class TakenNotMixed : RecordCheck
     internal override void Examine(CheckContext context, LoggedBuild build, BuildLog log)
     {
         var record = build.Record;
-        if (!record.IsMade() || (record.Planned?.Resin ?? build.Part.Resin?.Name) is not { } resin || record.MixedMass is not { } mixed || RecordedMix.Taken(record, resin) is not { } taken)
+        if (!record.IsMade() || build.Part.Join is not null || (record.Planned?.Resin ?? build.Part.Resin?.Name) is not { } resin || record.MixedMass is not { } mixed || RecordedMix.Taken(record, resin) is not { } taken)
         {
             return;
         }

@@ -3,6 +3,7 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
+using Recipe.Planning;
 using UnitsNet;
 
 namespace Recipe.Documents.Records;
@@ -104,11 +105,11 @@ internal static class RecordPaper
         }
 
         var (say, text) = (context.Wording, context.Text);
-        var other = laminate.Core.Value + laminate.Coats.Value + laminate.Inserts.Value + (laminate.Join?.Value ?? Mass.Zero);
+        var other = PlannedFiguresOf.Plan(context.Plan).Other ?? Mass.Zero;
         yield return new CellRow(
         [
             say.Say("L, the laminate alone"),
-            text.OnScale(other).Grams > 0 ? say.Say($"trimmed mass less {text.Weight(other).Main} of coats, core, inserts, join") : say.Say("is the trimmed mass"),
+            text.OnScale(other).Grams > 0 ? say.Say($"trimmed mass less {text.Weight(other).Main} of coats, core with the resin in its faces, inserts, join") : say.Say("is the trimmed mass"),
             new Blank(say.Say("L"), text.ScaleUnit),
         ]);
         yield return new CellRow(

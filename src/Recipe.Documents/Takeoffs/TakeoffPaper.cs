@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Model;
 using Recipe.Planning;
 
 namespace Recipe.Documents.Takeoffs;
@@ -168,7 +169,7 @@ internal static class TakeoffPaper
             QuantityText.Share(line.Waste.Value),
             text.Amount(line.Gross.Value).ToString(),
             pack is { } roll ? text.Amount(roll.Pack).ToString() : "",
-            new TextCell(line.InStock is { } stock ? text.Amount(stock, Rounding.Down).ToString() : context.Wording.Say("not recorded"), Lots(line)),
+            new TextCell(line.InStock is { } stock ? text.Amount(stock, Rounding.Down).ToString() : context.Wording.Say("not recorded"), Lots(context, line)),
             new TextCell(line.ToBuy is { } buy ? text.Amount(buy, Rounding.Up).ToString() : "", pack is { Packs: > 0 } packs ? Words.Count(packs.Packs, "pack", "packs") : null),
             price,
             line is { Cost: { } cost, Price: { } priced } ? QuantityText.Money(cost, priced.Currency) : "",
@@ -177,10 +178,17 @@ internal static class TakeoffPaper
         ]);
     }
 
-    private static string? Lots(TakeoffLine line)
+    private static string? Lots(PaperContext context, TakeoffLine line)
     {
         var lots = line.Shelf.Where(shelf => shelf.Lot is not null || shelf.Expires is not null)
             .Select(shelf => string.Join(", ", new[] { shelf.Lot, shelf.Expires is { } day ? Numbers.Day(day) : null }.OfType<string>())).ToList();
+
+        // The shelf counts resin and hardener of a system together.
+        if (line is { InStock: not null, Material: ResinSystem { Mix: not null }, Shelf.IsEmpty: false } && context.Plan.Takeoff.Count(other => ReferenceEquals(other.Material, line.Material)) > 1)
+        {
+            lots.Add(context.Wording.Say("its share of the kit, by the mix ratio"));
+        }
+
         return lots.Count == 0 ? null : string.Join("; ", lots);
     }
 

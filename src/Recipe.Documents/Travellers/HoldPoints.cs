@@ -16,16 +16,19 @@ internal static class HoldPoints
     public static HoldPoint Kit(BenchContext context)
     {
         var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
-        var weighed = context.Plan.Stack.Where(line => line.CutMass is not null).ToList();
+
+        // The cloth alone, as in the cut list and in the record: history takes what it says off the part.
+        var cloth = context.Plan.Stack.Where(line => line.Item is PlyItem).ToList();
+        var weighed = cloth.Where(line => line.CutMass is not null).ToList();
         var mass = Mass.FromKilograms(weighed.Sum(line => line.CutMass!.Value.Value.Kilograms));
-        var kit = weighed.Count == context.Plan.Stack.Length && weighed.Count > 0
-            ? context.SayPhrase($"Kit weighs {Phrase.Strong(context.Text.Weight(mass).ToString())}")
-            : context.Say("Kit weighed (no target: a weight is missing in the recipe)");
+        var kit = weighed.Count == cloth.Count && weighed.Count > 0
+            ? context.SayPhrase($"Cloth in the kit weighs {Phrase.Strong(context.Text.Weight(mass).ToString())}")
+            : context.Say("Cloth in the kit weighed (no target: a weight is missing in the recipe)");
         return new HoldPoint(
             "H2",
             context.Say("kit complete"),
             [context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up"), kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : [context.Say("Bag, tape, port and hose laid out; dry bag tried once")]],
-            [new Blank(context.Say("Kit weight"), context.Text.ScaleUnit)]);
+            [new Blank(context.Say("Cloth weight"), context.Text.ScaleUnit)]);
     }
 
     /// <summary>H3: ready to mix.</summary>

@@ -15,7 +15,7 @@ public static class BareNumber
         Name = "bare-number",
         Severity = Severity.Error,
         Title = "A quantity has no unit",
-        Reason = "25 can be degrees, minutes or millimetres, and the next reader will guess another one.",
+        Reason = "A number alone can be degrees, minutes or millimetres, and the next reader will guess another one.",
         Remedy = "Write the unit behind the number.",
         Source = "common practice",
         BadExample =

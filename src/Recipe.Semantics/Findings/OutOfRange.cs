@@ -13,7 +13,7 @@ public static class OutOfRange
         Name = "out-of-range",
         Severity = Severity.Error,
         Title = "A value that cannot be",
-        Reason = "A negative mass or a share above 100 % is a slip of the pen, and every figure behind it would be wrong.",
+        Reason = "A value that nothing can have (nobody, less than nothing, more than all of it) is a slip of the pen, and every figure behind it would be wrong.",
         Remedy = "Correct the figure.",
         Source = "common practice",
         BadExample =

@@ -15,7 +15,7 @@ public static class UnknownUnit
         Name = "unknown-unit",
         Severity = Severity.Error,
         Title = "There is no such unit",
-        Reason = "Letter case decides: mPa and MPa differ by a thousand million.",
+        Reason = "Each unit has one spelling, and letter case decides: mPa and MPa differ by a thousand million.",
         Remedy = "Use a unit of the table in the language page.",
         Source = "common practice",
         BadExample =

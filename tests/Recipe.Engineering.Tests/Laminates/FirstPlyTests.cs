@@ -98,6 +98,30 @@ public class FirstPlyTests
             Assert.True(factor == 0 ? most >= 1 - 1e-9 : Math.Abs(most - 1) < 1e-6, $"factor {factor}, use {most}");
         });
 
+    /// <summary>A laminate that the cold alone has strained to its limit bears no load at all: 400 K colder, a cross ply is stretched across its fibres by about 0.8 %.</summary>
+    [Fact]
+    public void What_the_cold_has_broken_bears_nothing()
+    {
+        Laminate cross = new([.. new double[] { 0, 90, 90, 0 }.Select(angle => LaminatePly.Of(Graphite, Mm(0.25), Deg(angle), limits: Whole))]);
+        double across = LaminateResponse.States(cross, LaminateResponse.FromTemperature(cross, Kelvin(-400))!.Value, Kelvin(-400))!.Max(state => state.OwnStrain.Y);
+        Assert.InRange(across, 0.006, 0.01);
+        FirstPlyMargin cold = FirstPly.Margin(cross, Pull, Kelvin(-400)).Governing!;
+        Assert.Equal((0, StrainMode.StretchAcross), (cold.LoadFactor, cold.Mode));
+        Assert.True(FirstPly.Margin(cross, Pull, Kelvin(-100)).Governing!.LoadFactor > 0);
+    }
+
+    /// <summary>The cold shears the plies of an angle ply one way and the other: the limit is broken whichever way the load shears.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void Shear_that_the_cold_has_broken_counts_in_either_direction(int sign)
+    {
+        StrainLimits shear = new(Shear: Part(0.001));
+        Laminate angles = new([.. new double[] { 30, -30, -30, 30 }.Select(angle => LaminatePly.Of(Graphite, Mm(0.25), Deg(angle), limits: shear))]);
+        FirstPlyMargin cold = FirstPly.Margin(angles, new LaminateLoad(Nxy: NewtonPerMetre(sign)), Kelvin(-400)).Governing!;
+        Assert.Equal((0, StrainMode.Shear), (cold.LoadFactor, cold.Mode));
+    }
+
     [Fact]
     public void What_nobody_gave_is_not_judged()
     {

@@ -86,10 +86,14 @@ internal sealed class DrapeNodes(double step)
         }
     }
 
-    private static long Number(int i, int j) => ((long)i << 32) ^ (uint)j;
+    // The hash of a long is its upper half against its lower half, which makes one of a whole diagonal of the net: so the numbers are spread first, by a factor
+    // that loses none of them since it is odd (the golden ratio, D. E. Knuth, The Art of Computer Programming 3, 6.4).
+    private static long Spread(long number) => unchecked(number * (long)0x9E3779B97F4A7C15);
+
+    private static long Number(int i, int j) => Spread(((long)i << 32) ^ (uint)j);
 
     // Boxes whose numbers agree in their last 21 bits share a list: one that is far away is passed over by its distance.
-    private static long Box(double x, double y, double z) => (Bits(x) << 42) | (Bits(y) << 21) | Bits(z);
+    private static long Box(double x, double y, double z) => Spread((Bits(x) << 42) | (Bits(y) << 21) | Bits(z));
 
     private static long Bits(double number) => (long)(Math.Abs(number) < 1L << 53 ? number : Math.IEEERemainder(number, 1 << 21)) & 0x1FFFFF;
 
