@@ -1,4 +1,5 @@
 using System.Text;
+using Recipe.Checks;
 using Recipe.Model;
 using Recipe.Text;
 using Recipe.Text.Findings;

@@ -111,15 +111,16 @@ public sealed class OutputSet : IDisposable
     }
 
     /// <summary>Moves all of them into place and returns their paths.</summary>
+    /// <param name="overwrite">Whether they take the places of files that are there; where not, one that is there is a reason to stop.</param>
     /// <exception cref="CannotWriteException">Something could not be moved.</exception>
-    public List<string> Write()
+    public List<string> Write(bool overwrite = true)
     {
         Try(_folder, () =>
         {
             using var turn = _files.Count > 1 ? Turn() : null;
             foreach (var (temporary, final) in _files.Values)
             {
-                File.Move(temporary, final, overwrite: true);
+                File.Move(temporary, final, overwrite);
             }
         });
         return [.. _files.Keys.Select(name => Path.Combine(_folder, name).Replace('\\', '/'))];

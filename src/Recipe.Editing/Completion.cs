@@ -129,13 +129,13 @@ public static class Completion
     {
         if (line.OpenClause(pattern) is { } open)
         {
-            AddValues(file, line, open.Kind, list);
+            AddValues(file, open.Kind, list);
             return;
         }
 
         foreach (var argument in NextArguments(line, pattern))
         {
-            AddValues(file, line, argument.Kind, list);
+            AddValues(file, argument.Kind, list);
             if (!argument.IsOptional)
             {
                 return;
@@ -297,7 +297,7 @@ public static class Completion
         }
     }
 
-    private static void AddValues(CompiledFile file, LineContext line, ValueKind kind, ProposalList list)
+    private static void AddValues(CompiledFile file, ValueKind kind, ProposalList list)
     {
         switch (kind)
         {

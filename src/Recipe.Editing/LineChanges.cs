@@ -2,7 +2,8 @@ namespace Recipe.Editing;
 
 /// <summary>
 /// Which lines of one text become which lines of another. Formatting changes lines where they stand and moves none, so common beginnings and
-/// ends are cut off and the rest is matched greedily by the next line that both have.
+/// ends are cut off and the rest is matched greedily by the next line that both have. It is not <see cref="Recipe.Text.Alignment"/>, which says of a run of
+/// changed lines only that it became another run: here each line becomes one, so that laying out a range touches no line outside it.
 /// </summary>
 internal static class LineChanges
 {

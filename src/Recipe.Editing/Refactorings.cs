@@ -23,7 +23,7 @@ internal static class Refactorings
         }
 
         var name = Free("our-" + use.Name, file.Bound.Model.Materials.ContainsKey);
-        var newLine = LineEnd(file);
+        var newLine = BlockText.LineEndOf(file.Source);
         var declaration = $"{material.Keyword} {name} like {use.Name} {{{newLine}  source \"your data sheet\"{newLine}}}{newLine}{newLine}";
         return new EditorAction(
             $"Declare a {material.Keyword} of your own like {use.Name}",
@@ -43,7 +43,7 @@ internal static class Refactorings
 
         var taken = file.PartNames.ToHashSet(StringComparer.Ordinal);
         var name = Free(part.Name + "-b", taken.Contains);
-        var newLine = LineEnd(file);
+        var newLine = BlockText.LineEndOf(file.Source);
         return new EditorAction(
             $"Make a variant of {part.Name}",
             ActionKind.Extract,
@@ -87,6 +87,4 @@ internal static class Refactorings
 
         return name;
     }
-
-    private static string LineEnd(CompiledFile file) => file.Source.Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
 }

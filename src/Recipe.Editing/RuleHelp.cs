@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Compiler;
 using Recipe.Model;
+using Recipe.Semantics.Schema;
 using Recipe.Syntax;
 
 namespace Recipe.Editing;
@@ -8,21 +9,6 @@ namespace Recipe.Editing;
 /// <summary>What may be asked where a rule of the house is written.</summary>
 internal static class RuleHelp
 {
-    private static readonly (string Word, string Doc)[] Relations =
-    [
-        ("at-least", "no less than this"), ("at-most", "no more than this"), ("above", "more than this"), ("below", "less than this"), ("equals", "just this"),
-    ];
-
-    private static readonly (string Word, string Doc)[] Openings =
-    [
-        ("any", "one thing of a kind at least"), ("every", "all things of a kind"), ("no", "no thing of a kind"), ("count", "how many things of a kind"), ("sum", "the sum of something over things of a kind"),
-        ("least", "the least of it"), ("most", "the most of it"), ("either", "one of some conditions"), ("not", "not all of some conditions"),
-    ];
-
-    private static readonly string[] OfAKind = ["any", "every", "no", "count", "sum", "least", "most"];
-
-    private static readonly string[] Conditions = ["must", "when", "where", "keep", "figure"];
-
     /// <summary>The things whose facts a line may ask for, the innermost first; empty outside rules.</summary>
     public static ImmutableArray<FactGroup> GroupsAt(EntryPlace? owner)
     {
@@ -49,12 +35,12 @@ internal static class RuleHelp
     {
         var groups = GroupsAt(line.Owner);
         var inConditions = line.Block?.Name == "conditions";
-        if (groups.IsEmpty || (!inConditions && (line.AtHead || !Conditions.Contains(line.Head, StringComparer.Ordinal))))
+        if (groups.IsEmpty || (!inConditions && (line.AtHead || !RuleSchema.BeginsCondition(line.Head))))
         {
             return null;
         }
 
-        return line.AtHead ? Facts(groups) : Behind(file, line, groups, inConditions && !Conditions.Contains(line.Head, StringComparer.Ordinal) ? 0 : 1);
+        return line.AtHead ? Facts(groups) : Behind(file, line, groups, inConditions && !RuleSchema.BeginsCondition(line.Head) ? 0 : 1);
     }
 
     /// <summary>What a word of a condition is; null when it is no fact.</summary>
@@ -73,10 +59,10 @@ internal static class RuleHelp
         var word = line.TextOf(last);
         if (line.Before.Length <= first || last.Kind is TokenKind.OpenParenthesis or TokenKind.Plus or TokenKind.Minus or TokenKind.Star or TokenKind.Slash)
         {
-            return Facts(groups).Concat(Openings.Select(o => (o.Word, CompletionKind.Clause, o.Word + " ", (string?)o.Doc)));
+            return Facts(groups).Concat(RuleSchema.Openings.Select(o => Clause(o.Word, o.Doc)));
         }
 
-        if (OfAKind.Contains(word, StringComparer.Ordinal) && line.Before.Length == first + 1)
+        if (RuleSchema.IsOfAKind(word) && line.Before.Length == first + 1)
         {
             return FactTable.Elements.Select(group => (group.Word, CompletionKind.Choice, group.Word + " ", (string?)group.Doc));
         }
@@ -88,7 +74,7 @@ internal static class RuleHelp
 
         if (Subject(line, groups, first) is not { } subject)
         {
-            return Relations.Select(Clause);
+            return RuleSchema.Relations.Select(r => Clause(r.Word, r.Doc));
         }
 
         if (last.Kind == TokenKind.Number)
@@ -101,10 +87,11 @@ internal static class RuleHelp
             return Words(file, subject).Select(choice => (choice, CompletionKind.Choice, choice, (string?)null));
         }
 
-        return subject.IsNumeric ? Relations.Append(("known", "it is known")).Select(Clause) : new (string, string)[] { ("is", "it is one of these"), ("is-not", "it is none of these"), ("known", "it is known") }.Select(Clause);
+        var known = Clause("known", "It is known.");
+        return subject.IsNumeric ? [.. RuleSchema.Relations.Select(r => Clause(r.Word, r.Doc)), known] : [Clause("is", "It is one of these."), Clause("is-not", "It is none of these."), known];
     }
 
-    private static (string, CompletionKind, string, string?) Clause((string Word, string Doc) word) => (word.Word, CompletionKind.Clause, word.Word + " ", word.Doc);
+    private static (string, CompletionKind, string, string?) Clause(string word, string doc) => (word, CompletionKind.Clause, word + " ", doc);
 
     private static IEnumerable<(string Label, CompletionKind Kind, string NewText, string? Detail)> Facts(IEnumerable<FactGroup> groups) =>
         groups.SelectMany(group => group.Facts).DistinctBy(fact => fact.Word).Select(fact => (fact.Word, CompletionKind.Name, fact.Word + " ", (string?)fact.Doc));
@@ -128,7 +115,7 @@ internal static class RuleHelp
         var words = entry.Values.OfType<WordSyntax>().Select(word => word.Text).Prepend(entry.Head.Text).ToArray();
         for (var i = 0; i + 1 < words.Length; i++)
         {
-            if (OfAKind.Contains(words[i], StringComparer.Ordinal) && FactTable.Find(words[i + 1]) is { } group)
+            if (RuleSchema.IsOfAKind(words[i]) && FactTable.Find(words[i + 1]) is { } group)
             {
                 return group;
             }

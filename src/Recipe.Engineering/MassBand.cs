@@ -13,9 +13,6 @@ public static class MassBand
     private const double ExperiencedBagged = 0.07;
     private const double NoviceBagged = 0.15;
 
-    /// <summary>Band of the areal weight of glass cloth about its nominal, 5 % (common practice).</summary>
-    public static Ratio ClothTolerance { get; } = Ratio.FromPercent(5);
-
     /// <summary>Band of a brushed gel coat, 20 % (500 g/m2 give or take 100; common practice).</summary>
     public static Ratio GelCoatTolerance { get; } = Ratio.FromPercent(20);
 

@@ -28,9 +28,6 @@ public static class PotLife
     /// <summary>Highest temperature accepted, 60 degC.</summary>
     public static Temperature HighestTemperature { get; } = Temperature.FromDegreesCelsius(60);
 
-    /// <summary>Temperature above which the Army manual halves the maker's pot life, 90 degF (32.2 degC).</summary>
-    public static Temperature HotLimit { get; } = Temperature.FromDegreesFahrenheit(90);
-
     /// <summary>Largest pot that still counts as small, so that its mass does not shorten its life: 150 g.</summary>
     public static Mass SmallPot { get; } = Mass.FromKilograms(BatchMassCurve.FirstPoint);
 

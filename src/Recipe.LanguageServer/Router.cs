@@ -10,9 +10,6 @@ internal sealed class Router
     private readonly Dictionary<string, Action<Message, MessageWriter, CancellationToken>> _requests = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Action<Message>> _notifications = new(StringComparer.Ordinal);
 
-    /// <summary>All methods, in order of name.</summary>
-    public IEnumerable<string> Methods => _requests.Keys.Concat(_notifications.Keys).Order(StringComparer.Ordinal);
-
     public void Request<TParams, TResult>(
         string method, JsonTypeInfo<TParams> input, JsonTypeInfo<TResult> output, Func<TParams, CancellationToken, TResult?> handle) =>
         _requests.Add(method, (message, writer, token) =>

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Globalization;
 using Recipe.Compiler;
 using Recipe.Compiler.Previewing;
+using Recipe.Disk;
 
 namespace Recipe.Preview;
 
@@ -22,7 +23,7 @@ internal sealed class Desk : IDisposable
     private readonly KeptShapes _files;
     private readonly LiveWorkspace _live;
     private readonly PreviewPage _page;
-    private readonly EarlierVersion _earlier;
+    private readonly LastCommit _earlier;
     private readonly FileWatch _watch;
     private readonly string _life = Seat.New().Token[..8];
     private readonly Dictionary<string, byte[]> _views = new(StringComparer.Ordinal);
@@ -42,7 +43,7 @@ internal sealed class Desk : IDisposable
         _files = new KeptShapes(wish.Files);
         _live = new LiveWorkspace(_files);
         _page = new PreviewPage(wish.Shown);
-        _earlier = new EarlierVersion(wish, _name, earlier => Post(() =>
+        _earlier = new LastCommit(wish, _name, earlier => Post(() =>
         {
             _compared = earlier;
             Next();

@@ -3,7 +3,9 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Recipe.Compiler.Previewing;
+using Recipe.Disk;
 using Recipe.Preview.Http;
+using Recipe.Text;
 
 namespace Recipe.Preview;
 
@@ -52,7 +54,7 @@ internal sealed class Routes(Doorman doorman, Desk desk, EventStreams streams, P
                 using (var body = Read(request))
                 {
                     var file = Text(body, "file");
-                    WholeFile.Create(BesideTheRecipe(file), Filled(body));
+                    WholeFile.Create(BesideTheRecipe(file), Filled(body), "a record is never written over");
                     return Json("{}"u8.ToArray());
                 }
 
@@ -134,7 +136,7 @@ internal sealed class Routes(Doorman doorman, Desk desk, EventStreams streams, P
 
     // A name and no path, and nothing that some system takes for something else.
     private string BesideTheRecipe(string file) =>
-        file.Length is > 7 and <= 100 && file.EndsWith(".recipe", StringComparison.Ordinal) && file[0] is not ('.' or '-') && file[..^7].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_')
+        file.Length > FileEndings.Recipe.Length && file.Length <= 100 && file.EndsWith(FileEndings.Recipe, StringComparison.Ordinal) && file[0] is not ('.' or '-') && file[..^FileEndings.Recipe.Length].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_')
             ? Path.Combine(Path.GetDirectoryName(wish.Path)!, file)
             : throw new HttpRefusal(400, "A record is named by letters, digits, hyphens, and .recipe at the end; it is written beside the recipe.");
 }

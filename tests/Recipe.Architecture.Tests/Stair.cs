@@ -73,9 +73,9 @@ internal static class Stair
             [UnitsNet]),
 
         // Helps the doors: a page of this machine that follows a file.
-        new("Recipe.Preview", ["Recipe.Text", "Recipe.Compiler", "Recipe.RuleProtocol"], [], TouchesTheWorld: true),
+        new("Recipe.Preview", ["Recipe.Text", "Recipe.Compiler", "Recipe.Disk", "Recipe.RuleProtocol"], [], TouchesTheWorld: true),
 
-        // What both doors write to disk, whole or not at all. It knows nothing of recipes.
+        // What the doors and the preview write to disk, whole or not at all. It knows nothing of recipes.
         new("Recipe.Disk", [], [], TouchesTheWorld: true),
 
         // The two doors. One native binary holds both.

@@ -107,6 +107,20 @@ public sealed class FaultTests
         Assert.Contains((byte)0xE9, File.ReadAllBytes(path));
     }
 
+    // Latin-1 writes the letter as the one byte E9, which begins a sequence of three in UTF-8 (RFC 3629).
+    [Fact]
+    public void Bytes_that_are_no_text_are_shown_where_they_stand()
+    {
+        using var bench = new Bench();
+        File.WriteAllBytes(bench.PathOf("latin.recipe"), Encoding.Latin1.GetBytes("part tray {\n  title \"R\u00e9sine\"\n  process hand\n}\n"));
+        var run = bench.RunHere("check", "latin.recipe");
+        Assert.Equal(ExitStatus.Findings, run.Status);
+        Assert.StartsWith("error RC1027 not-utf8: what stands here is lost: the file is not UTF-8", run.Out, StringComparison.Ordinal);
+        Assert.Contains(" latin.recipe:2:11\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("title \"R\uFFFDsine\"\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("Save the file as UTF-8", run.Out, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("a 1\r\nb 2\r\n")]
     [InlineData("\ufeffa 1\nb 2\n")]

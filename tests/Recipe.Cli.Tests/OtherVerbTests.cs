@@ -1,3 +1,4 @@
+using Recipe.Checks;
 using Recipe.Compiler;
 
 namespace Recipe.Cli.Tests;

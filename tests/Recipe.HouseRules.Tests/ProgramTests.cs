@@ -76,17 +76,19 @@ public class ProgramTests
         Assert.Contains("(assumed: ", found.Message, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Fixes_settle_what_they_are_offered_for()
+    [Theory]
+    [InlineData("finish {\n    trim  # to the line {\n    wash  \"warm } water\"\n  }", "    wash  \"warm } water\"\n    weigh\n  }")]
+    [InlineData("finish { trim; wash \"warm } water\" }", "finish { trim; wash \"warm } water\"; weigh }")]
+    public void Fixes_settle_what_they_are_offered_for(string finish, string mended)
     {
         Write("tray.recipe", "rule warm { must room at-least 23 degC\n fix write room 24 degC }\nrule weighed { must any finish-step { step is weigh }\n fix add finish \"weigh\" }\n" + Bench.Tray
-            .Replace("finish { trim; wash \"warm water\"; weigh }", "finish {\n    trim  # to the line {\n    wash  \"warm } water\"\n  }", StringComparison.Ordinal));
+            .Replace("finish { trim; wash \"warm water\"; weigh }", finish, StringComparison.Ordinal));
         var file = _files.Compile("tray.recipe");
         var found = file.Findings.Where(f => f.Descriptor.IsHouseRule).ToArray();
         Assert.Equal(["warm", "weighed"], found.Select(f => f.Descriptor.Name).Order(StringComparer.Ordinal));
         Write("tray.recipe", TextEdit.Apply(file.Source, found.SelectMany(f => f.Fixes).SelectMany(f => f.Edits)));
         Assert.Empty(House("tray.recipe"));
-        Assert.Contains("    wash  \"warm } water\"\n    weigh\n  }", _files.Texts["tray.recipe"], StringComparison.Ordinal);
+        Assert.Contains(mended, _files.Texts["tray.recipe"], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -50,8 +50,8 @@ public sealed class LineMergeAgainstGitTests : IDisposable
             {
                 var mine = LineMerge.Merge(before, ours, theirs, new ConflictMarkers());
                 var (status, text) = Git(before, ours, theirs);
-                clean += status == 0 && mine.IsClean ? 1 : 0;
-                same += status == 0 && mine.IsClean && text == mine.Text ? 1 : 0;
+                clean += status == 0 && mine.Conflicts == 0 ? 1 : 0;
+                same += status == 0 && mine.Conflicts == 0 && text == mine.Text ? 1 : 0;
             },
             iter: Iterations,
             threads: 1);

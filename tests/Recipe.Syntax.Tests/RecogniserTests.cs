@@ -10,7 +10,7 @@ public sealed class RecogniserTests
 {
     // What the page says in words only. The line that cannot be read is one of two lengths that do not add up.
     private static readonly FindingDescriptor[] InWords =
-        [NumberOutOfRange.Descriptor, UnknownDate.Descriptor, NestedTooDeep.Descriptor, UnreadableLine.Descriptor];
+        [NumberOutOfRange.Descriptor, UnknownDate.Descriptor, NestedTooDeep.Descriptor, UnreadableLine.Descriptor, NotUtf8.Descriptor];
 
     public static TheoryData<string> Recipes =>
     [

@@ -113,6 +113,6 @@ public sealed class BagBridgesCorner : Check
             $"the bag has no pleat and the inside radius is {Say.Of(radius)}; below {Say.Of(Sharp)} a film bridges",
             Grounds.Sure.And("inside radius", radius).And("number of pleats", pleats),
             [new FindingLabel(radius.Where ?? mould.Where, "radius here")],
-            [Edits.Fix("Fold 4 pleats", FixSafety.NeedsALook, Edits.Rewrite(pleats, "4"))]);
+            [Edits.Fix("Fold 4 pleats", FixSafety.NeedsALook, FigureEdits.Rewrite(pleats, "4"))]);
     }
 }

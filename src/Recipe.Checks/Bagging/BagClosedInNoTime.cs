@@ -106,6 +106,6 @@ public sealed class BagClosedInNoTime : Check
             time.Where ?? bag.Where,
             $"the bag is to be closed in {Say.Of(time)}; over a shaped mould it takes {Say.Of(Least)} and more",
             Grounds.Sure.And("time to close the bag", time),
-            fixes: [Edits.Fix("Plan 20 min", FixSafety.NeedsALook, Edits.Rewrite(time, "20 min"))]);
+            fixes: [Edits.Fix("Plan 20 min", FixSafety.NeedsALook, FigureEdits.Rewrite(time, "20 min"))]);
     }
 }

@@ -112,6 +112,6 @@ public sealed class NoPleats : Check
             pleats.Where ?? bag.Where,
             $"the mould is {Say.Of(shape.Depth)} deep and the bag has no pleat; without pleats a film follows about {Say.Of(Deep)}",
             Grounds.Sure.And("number of pleats", pleats),
-            fixes: [Edits.Fix("Fold 4 pleats", FixSafety.NeedsALook, Edits.Rewrite(pleats, "4"))]);
+            fixes: [Edits.Fix("Fold 4 pleats", FixSafety.NeedsALook, FigureEdits.Rewrite(pleats, "4"))]);
     }
 }

@@ -136,7 +136,7 @@ public sealed class GelCoatFilm : Check
                 weight.Where ?? coat.Where,
                 $"{Say.Of(weight)} of {coat.Material.Name} lie {Say.Of(Length.FromMillimeters(Math.Round(film.Millimeters, 2)))} thick; {Say.Of(limit)} is the {(film < Thin ? "least" : "most")}",
                 Grounds.Sure.And($"weight of {coat.Material.Name}", weight).And($"density of {coat.Material.Name}", density),
-                fixes: [Edits.Fix("Lay 600 g/m2", FixSafety.NeedsALook, Edits.Rewrite(weight, "600 g/m2"))]);
+                fixes: [Edits.Fix("Lay 600 g/m2", FixSafety.NeedsALook, FigureEdits.Rewrite(weight, "600 g/m2"))]);
             return;
         }
     }

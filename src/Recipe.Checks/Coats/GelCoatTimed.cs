@@ -125,7 +125,7 @@ public sealed class GelCoatTimed : Check
                 wait.Where ?? coat.Where,
                 $"{coat.Material.Name} waits {Say.Of(wait.Value)}; {(early ? $"it wants {Say.Of(Soon)} or more to skin over" : $"after {Say.Of(Late)} nothing bonds without scuffing")}",
                 Grounds.Sure.And("wait", wait),
-                fixes: [Edits.Fix("Wait 90 min", FixSafety.NeedsALook, Edits.Rewrite(wait, "90 min"))]);
+                fixes: [Edits.Fix("Wait 90 min", FixSafety.NeedsALook, FigureEdits.Rewrite(wait, "90 min"))]);
             return;
         }
     }

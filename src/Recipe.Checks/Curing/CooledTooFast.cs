@@ -95,7 +95,7 @@ public sealed class CooledTooFast : Check
             stated.Where ?? fast.Step.Where,
             $"cooled by {Say.Of(stated)} from {Say.Of(fast.From)}; a part follows about {(inFahrenheit ? "10 degF/min" : Say.Number(Fastest) + " degC/min")}",
             Grounds.Sure.And("cooling rate", stated),
-            fixes: [Edits.Fix("Cool it slowly", FixSafety.NeedsALook, Edits.Rewrite(stated, inFahrenheit ? "4 degF/min" : "2 degC/min"))]);
+            fixes: [Edits.Fix("Cool it slowly", FixSafety.NeedsALook, FigureEdits.Rewrite(stated, inFahrenheit ? "4 degF/min" : "2 degC/min"))]);
     }
 
     private static double PerMinute(Figure<TemperatureChangeRate> rate) => rate.Value.DegreesCelsiusPerSecond * 60;

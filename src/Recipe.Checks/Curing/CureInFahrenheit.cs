@@ -147,7 +147,7 @@ public sealed class CureInFahrenheit : Check
     {
         var edits = slips
             .Where(s => IsCelsius(s.Temperature!.Written) == toFahrenheit)
-            .Select(s => Edits.Rewrite(s.Temperature, s.Temperature!.Written[..^4] + Other(toFahrenheit)))
+            .Select(s => FigureEdits.Rewrite(s.Temperature, s.Temperature!.Written[..^4] + Other(toFahrenheit)))
             .ToList();
         return edits.Contains(null) ? null : new Fix($"Read it in {Other(toFahrenheit)}", FixSafety.NeedsALook, [.. edits.OfType<TextEdit>()]);
     }

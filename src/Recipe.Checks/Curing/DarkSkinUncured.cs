@@ -121,7 +121,7 @@ public sealed class DarkSkinUncured : Check
             $"{softens}; the sun takes a dark skin to {Say.Of(InTheSun)}",
             Grounds.Sure.And("colour", colour).And<Planning.Banded<Temperature>>(cure.Progress?.Transition),
             part.Outdoors?.Where is { } said ? [new FindingLabel(said, "outdoors here")] : [],
-            [Edits.Fix("Make it white", FixSafety.NeedsALook, Edits.Rewrite(colour, "white"))],
+            [Edits.Fix("Make it white", FixSafety.NeedsALook, FigureEdits.Rewrite(colour, "white"))],
             part.Outdoors is { Value: true } ? Severity.Warning : Severity.Advice);
     }
 }

@@ -151,6 +151,6 @@ public sealed class DemouldTooEarly : Check
         var speed = Math.Pow(2, (Mean(last, room).Kelvins - sheet.Kelvins) / 10);
         var hours = Math.Ceiling(last.Step.Duration!.Value.Hours + (missing.Hours / speed));
         var text = FormattableString.Invariant($"{hours} h");
-        return Edits.Fix($"Hold it {text}", FixSafety.NeedsALook, Edits.Rewrite(last.Step.Duration, text));
+        return Edits.Fix($"Hold it {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(last.Step.Duration, text));
     }
 }

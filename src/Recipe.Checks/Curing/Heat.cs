@@ -71,7 +71,7 @@ internal static class Heat
         {
             var unit = Say.UnitLike(step.Temperature!.Written, "degC");
             var text = FormattableString.Invariant($"{Math.Floor(unit.FromSi(limit.Kelvins) + 1e-9)} {unit.Symbol}");
-            if (Edits.Rewrite(step.Temperature, text) is not { } edit)
+            if (FigureEdits.Rewrite(step.Temperature, text) is not { } edit)
             {
                 return null;
             }

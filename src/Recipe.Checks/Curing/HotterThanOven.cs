@@ -111,7 +111,7 @@ public sealed class HotterThanOven : Check
         {
             var unit = Say.UnitLike(figure.Written, "degC");
             text = FormattableString.Invariant($"{Math.Floor(unit.FromSi(limit.Kelvins) + 1e-9)} {unit.Symbol}");
-            if (Edits.Rewrite(figure, text) is not { } edit)
+            if (FigureEdits.Rewrite(figure, text) is not { } edit)
             {
                 return null;
             }

@@ -89,6 +89,6 @@ public sealed class NoPartTemperature : Check
             count.Where ?? stated.Where,
             $"the cure reaches {Say.Of(cure.Peak.Value)} and no thermocouple sits on the part; above {Say.Of(Warm)} two are wanted",
             Grounds.Sure.And("number of thermocouples", count),
-            fixes: [Edits.Fix("Put 2 on it", FixSafety.NeedsALook, Edits.Rewrite(count, "2"))]);
+            fixes: [Edits.Fix("Put 2 on it", FixSafety.NeedsALook, FigureEdits.Rewrite(count, "2"))]);
     }
 }

@@ -140,6 +140,6 @@ public sealed class OvenAheadOfPart : Check
         }
 
         var perHour = Math.Floor(rate.Value.DegreesCelsiusPerSecond * 3600);
-        return perHour >= 1 ? Edits.Fix($"Warm it at {Say.Number(perHour)} degC/h", FixSafety.NeedsALook, Edits.Rewrite(written, $"{Say.Number(perHour)} degC/h")) : null;
+        return perHour >= 1 ? Edits.Fix($"Warm it at {Say.Number(perHour)} degC/h", FixSafety.NeedsALook, FigureEdits.Rewrite(written, $"{Say.Number(perHour)} degC/h")) : null;
     }
 }

@@ -101,7 +101,7 @@ public sealed class ShortDwell : Check
         const string minutes = " min";
         var edits = slips
             .Select(s => s.Step.Duration!)
-            .Select(d => d.Value.Minutes >= 1 && d.Written.EndsWith(minutes, StringComparison.Ordinal) ? Edits.Rewrite(d, d.Written[..^minutes.Length] + " h") : null)
+            .Select(d => d.Value.Minutes >= 1 && d.Written.EndsWith(minutes, StringComparison.Ordinal) ? FigureEdits.Rewrite(d, d.Written[..^minutes.Length] + " h") : null)
             .ToList();
         return edits.Contains(null) ? null : new Fix("Hold it for as many hours", FixSafety.NeedsALook, [.. edits.OfType<TextEdit>()]);
     }

@@ -106,7 +106,7 @@ public sealed class TooColdToCure : Check
                 .And($"lowest curing temperature of {resin.Name}", minimum)
                 .And<Temperature>(warmest.Step.AtRoom ? room : null),
             context.Part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
-            [Edits.Fix($"Cure at {Say.Of(minimum)}", FixSafety.NeedsALook, Edits.Rewrite(warmest.Step.Temperature, Say.Of(minimum)))]);
+            [Edits.Fix($"Cure at {Say.Of(minimum)}", FixSafety.NeedsALook, FigureEdits.Rewrite(warmest.Step.Temperature, Say.Of(minimum)))]);
     }
 
     // The plan cures in the room at the coldest that it gets; whether the night is too cold is another check.

@@ -98,7 +98,7 @@ public sealed class OddRoom : Check
             context.Report(
                 part.Here(room, part.WetOut?.Where ?? part.Where),
                 fits ? $"it is {Say.Of(room)} here; {number} {other} would be {Say.Of(read, room.Written)}" : $"it is {Say.Of(room)} here, and resin is worked between 15 and 30 degC",
-                fixes: [fits ? Edits.Fix($"Read it in {other}", FixSafety.NeedsALook, Edits.Rewrite(room, $"{number} {other}")) : null]);
+                fixes: [fits ? Edits.Fix($"Read it in {other}", FixSafety.NeedsALook, FigureEdits.Rewrite(room, $"{number} {other}")) : null]);
             return;
         }
     }

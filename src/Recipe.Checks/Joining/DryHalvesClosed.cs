@@ -104,6 +104,6 @@ public sealed class DryHalvesClosed : Check
             manner.Where ?? join.Where,
             $"the halves are {(part.Process.Value == Process.Infused ? "infused" : "of prepreg")} and are to be closed wet in wet",
             labels: part.Infusion is { } infusion ? [new FindingLabel(infusion.Where, "infused here")] : [],
-            fixes: [Edits.Fix("Tape the seam once both are cured", FixSafety.NeedsALook, Edits.Rewrite(manner, "cured-then-taped"))]);
+            fixes: [Edits.Fix("Tape the seam once both are cured", FixSafety.NeedsALook, FigureEdits.Rewrite(manner, "cured-then-taped"))]);
     }
 }

@@ -122,7 +122,7 @@ public sealed class NarrowSeamTape : Check
             width.Where ?? join.Where,
             $"a tape of {Say.Of(width)} lies {Say.Of(side, width.Written)} on each side of the seam; {Say.Of(wanted)} are wanted{(loaded ? " where load goes through" : "")}",
             Grounds.Sure.And("width of the tape", width),
-            fixes: [Edits.Fix($"Take {twice}", FixSafety.NeedsALook, join.TapeWidth is null ? null : Edits.Rewrite(width, twice))],
+            fixes: [Edits.Fix($"Take {twice}", FixSafety.NeedsALook, join.TapeWidth is null ? null : FigureEdits.Rewrite(width, twice))],
             severity: loaded && side < Hopeless ? Severity.Error : Severity.Warning);
     }
 }

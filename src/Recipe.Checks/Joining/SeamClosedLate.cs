@@ -124,6 +124,6 @@ public sealed class SeamClosedLate : Check
     {
         var minutes = Math.Floor(allowed.Minutes);
         var text = FormattableString.Invariant($"{minutes} min");
-        return minutes < 1 ? null : Edits.Fix($"Close it within {text}", FixSafety.NeedsALook, Edits.Rewrite(within, text));
+        return minutes < 1 ? null : Edits.Fix($"Close it within {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(within, text));
     }
 }

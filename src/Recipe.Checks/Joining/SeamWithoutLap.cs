@@ -116,7 +116,7 @@ public sealed class SeamWithoutLap : Check
     {
         const string line = "overlap 25 mm";
         var edit = part.Join is not { } join ? Edits.Last(part.Where, "join {", "  " + line, "}")
-            : join.Overlap is { Basis: Basis.Stated } zero ? Edits.Rewrite(zero, "25 mm")
+            : join.Overlap is { Basis: Basis.Stated } zero ? FigureEdits.Rewrite(zero, "25 mm")
             : Edits.Last(join.Where, line);
         return Edits.Fix("Give one half a lip of 25 mm", FixSafety.NeedsALook, edit);
     }

@@ -120,7 +120,7 @@ public sealed class ShortLap : Check
             lap.Where ?? join.Where,
             $"the lap is {Say.Of(lap)}; {Say.Of(wanted)} are wanted{(loaded ? " where load goes through" : "")}",
             Grounds.Sure.And("overlap of the joint", lap),
-            fixes: [Edits.Fix($"Lap it {text}", FixSafety.NeedsALook, Edits.Rewrite(lap, text))],
+            fixes: [Edits.Fix($"Lap it {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(lap, text))],
             severity: loaded && lap.Value < Hopeless ? Severity.Error : Severity.Warning);
     }
 }

@@ -110,6 +110,6 @@ public sealed class ThickBondLine : Check
             gap.Where ?? join.Where,
             $"the bond line is {Say.Of(gap)}; beyond {Say.Of(Thick)} glue is weak and brittle",
             Grounds.Sure.And("bond line", gap),
-            fixes: [Edits.Fix("Close it to 0.3 mm", FixSafety.NeedsALook, Edits.Rewrite(gap, "0.3 mm"))]);
+            fixes: [Edits.Fix("Close it to 0.3 mm", FixSafety.NeedsALook, FigureEdits.Rewrite(gap, "0.3 mm"))]);
     }
 }

@@ -105,7 +105,7 @@ public sealed class MixedInHaste : Check
                 stirs is [var first, ..] ? first.Where : mixing.Where,
                 stirs.Count == 0 ? "nothing says that the pot is stirred; 2 min or more are wanted" : $"the pot is stirred {Say.Of(total)}; {Say.Of(Enough)} or more are wanted",
                 fixes: [stirs is [{ Time: { } time }]
-                    ? Edits.Fix("Stir 3 min", FixSafety.Safe, Edits.Rewrite(time, "3 min"))
+                    ? Edits.Fix("Stir 3 min", FixSafety.Safe, FigureEdits.Rewrite(time, "3 min"))
                     : Edits.Fix("Stir 3 min more", FixSafety.Safe, Edits.After((stirs is [.., var last] ? last : mixing.Steps[hardener]).Where, "stir 3 min"))]);
             return;
         }

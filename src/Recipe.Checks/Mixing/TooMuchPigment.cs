@@ -103,6 +103,6 @@ public sealed class TooMuchPigment : Check
             $"{Say.Number(parts.Value)} parts of pigment to 100 of resin; it carries {Say.Number(most)}",
             Grounds.Sure.And("pigment", parts),
             context.Part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
-            [Edits.Fix($"Add {Say.Number(most)} parts", FixSafety.NeedsALook, Edits.Rewrite(parts, Say.Number(most)))]);
+            [Edits.Fix($"Add {Say.Number(most)} parts", FixSafety.NeedsALook, FigureEdits.Rewrite(parts, Say.Number(most)))]);
     }
 }

@@ -90,6 +90,6 @@ public sealed class UncleanCup : Check
             cup.Where ?? mixing.Where,
             $"{context.Part.Resin?.Name ?? "the resin"} is mixed in a cup of {(cup.Value == MixingCup.Foam ? "plastic foam" : "waxed paper")}",
             Grounds.Sure.And("cup", cup),
-            fixes: [Edits.Fix("Take a clean cup", FixSafety.Safe, Edits.Rewrite(cup, "clean"))]);
+            fixes: [Edits.Fix("Take a clean cup", FixSafety.Safe, FigureEdits.Rewrite(cup, "clean"))]);
     }
 }

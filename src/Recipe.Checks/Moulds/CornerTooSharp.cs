@@ -97,6 +97,6 @@ public sealed class CornerTooSharp : Check
             $"the smallest inside radius of {mould.Name} is {(said is null ? $"about {Say.About(radius)}, measured on its surface" : Say.Of(said))}; {heavy.Material.Name} in a stack of {Say.About(thickness.Value)} lies down into {Say.About(wanted, said?.Written)} or more",
             2 * thickness.Value > Least ? grounds.And<Length>(thickness) : grounds,
             [new FindingLabel(heavy.Where, "heavy cloth here")],
-            [Edits.Fix("Round the corner", FixSafety.NeedsALook, Edits.Rewrite(said, FormattableString.Invariant($"{Math.Ceiling(wanted.Millimeters)} mm")))]);
+            [Edits.Fix("Round the corner", FixSafety.NeedsALook, FigureEdits.Rewrite(said, FormattableString.Invariant($"{Math.Ceiling(wanted.Millimeters)} mm")))]);
     }
 }

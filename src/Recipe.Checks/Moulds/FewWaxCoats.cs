@@ -121,7 +121,7 @@ public sealed class FewWaxCoats : Check
         }
 
         var wanted = FormattableString.Invariant($"{enough + 1}");
-        var edit = Edits.Rewrite(wax.Coats, wanted)
+        var edit = FigureEdits.Rewrite(wax.Coats, wanted)
             ?? (wax.Coats == wax.Agent.Coats ? Edits.Append(wax.Where, "coats " + wanted) : null);
         return Edits.Fix($"Lay {wanted} coats", FixSafety.NeedsALook, edit);
     }

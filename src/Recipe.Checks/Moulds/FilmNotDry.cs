@@ -108,7 +108,7 @@ public sealed class FilmNotDry : Check
             film.Where,
             $"{film.Agent.Name} is given {Say.Of(dry)} to dry before the lay-up and wants {Say.Of(limit)}{why}",
             Grounds.Sure.And($"drying time of {film.Agent.Name}", dry).And<Temperature>(slow ? room : null),
-            fixes: [Edits.Fix($"Let it dry {Say.Of(Usual * 2)}", FixSafety.Safe, Edits.Rewrite(dry, Say.Of(Usual * 2)))],
+            fixes: [Edits.Fix($"Let it dry {Say.Of(Usual * 2)}", FixSafety.Safe, FigureEdits.Rewrite(dry, Say.Of(Usual * 2)))],
             severity: dry.Value < NeverLess ? Severity.Error : Severity.Warning);
     }
 }

@@ -115,6 +115,6 @@ public sealed class FlangeTooNarrow : Check
             $"flange of {Say.Of(flange)}; {Say.Of(trim?.Value ?? Length.Zero, flange.Written)} of trim, {Say.Of(Gap, flange.Written)} of gap and {Say.Of(tape?.Value ?? UsualTape, flange.Written)} of tape want {Say.Of(wanted, flange.Written)}",
             Grounds.Sure.And("flange", flange),
             [new FindingLabel(bag.SealantTape?.Where ?? bag.Where, "sealed here")],
-            [Edits.Fix("Widen the flange", FixSafety.NeedsALook, Edits.Rewrite(flange, FormattableString.Invariant($"{Math.Ceiling(wanted.Millimeters / 5) * 5} mm")))]);
+            [Edits.Fix("Widen the flange", FixSafety.NeedsALook, FigureEdits.Rewrite(flange, FormattableString.Invariant($"{Math.Ceiling(wanted.Millimeters / 5) * 5} mm")))]);
     }
 }

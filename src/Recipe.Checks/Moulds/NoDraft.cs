@@ -99,6 +99,6 @@ public sealed class NoDraft : Check
             $"draft of {Say.Of(draft)} on walls {Say.About(geometry.Depth)} deep; a rigid mould in one piece wants {Say.Number(Enough.Degrees)} deg or more",
             Grounds.Sure.And("draft", draft),
             mould.Surface?.Where is { } surface ? [new FindingLabel(surface, "walls here")] : [],
-            [Edits.Fix("Give the walls 1.5 deg", FixSafety.NeedsALook, Edits.Rewrite(draft, "1.5 deg"))]);
+            [Edits.Fix("Give the walls 1.5 deg", FixSafety.NeedsALook, FigureEdits.Rewrite(draft, "1.5 deg"))]);
     }
 }

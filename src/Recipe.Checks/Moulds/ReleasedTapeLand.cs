@@ -99,6 +99,6 @@ public sealed class ReleasedTapeLand : Check
             land.Where ?? mould.Where,
             $"the sealant tape sits on a flange of {mould.Name} that is released like the face; it wants a bare land of 40 mm",
             labels: [new FindingLabel(bag.SealantTape?.Where ?? bag.Where, "sealed here")],
-            fixes: [Edits.Fix("Keep the land bare", FixSafety.NeedsALook, Edits.Rewrite(land, "bare"))]);
+            fixes: [Edits.Fix("Keep the land bare", FixSafety.NeedsALook, FigureEdits.Rewrite(land, "bare"))]);
     }
 }

@@ -109,6 +109,6 @@ public sealed class SweatingMould : Check
             $"mould at {Say.Of(mould)}; air of {Say.Of(room.Value)} at {Say.Percent(humidity.Value)} wets what is below {Say.Of(Temperature.FromDegreesCelsius(Math.Round(dew.DegreesCelsius, 1)))}, and 3 degC between are wanted",
             Grounds.Sure.And<Temperature>(room).And("mould temperature", mould).And("humidity", humidity),
             humidity.Where is { } said ? [new FindingLabel(said, "humidity here")] : [],
-            [Edits.Fix($"Warm the mould to {warm}", FixSafety.NeedsALook, Edits.Rewrite(mould, warm))]);
+            [Edits.Fix($"Warm the mould to {warm}", FixSafety.NeedsALook, FigureEdits.Rewrite(mould, warm))]);
     }
 }

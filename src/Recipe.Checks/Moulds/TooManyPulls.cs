@@ -100,6 +100,6 @@ public sealed class TooManyPulls : Check
             $"{pulls.Value} pulls since the release of {mould.Name}, which stands {most}",
             Grounds.Sure.And("pulls since the release", pulls).And("pulls it lasts", lasts),
             [new FindingLabel(mould.Release[0].Where, "released with this")],
-            [Edits.Fix("Release it again, and count from 0", FixSafety.NeedsALook, Edits.Rewrite(pulls, "0"))]);
+            [Edits.Fix("Release it again, and count from 0", FixSafety.NeedsALook, FigureEdits.Rewrite(pulls, "0"))]);
     }
 }

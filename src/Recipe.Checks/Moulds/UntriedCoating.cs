@@ -85,6 +85,6 @@ public sealed class UntriedCoating : Check
             fixes: [Edits.Fix(
                 "Try it on a test patch first",
                 FixSafety.NeedsALook,
-                Edits.Rewrite(mould.StickTested, "yes") ?? Edits.After(where, "stick-test yes"))]);
+                FigureEdits.Rewrite(mould.StickTested, "yes") ?? Edits.After(where, "stick-test yes"))]);
     }
 }

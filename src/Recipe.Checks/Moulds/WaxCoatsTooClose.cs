@@ -94,7 +94,7 @@ public sealed class WaxCoatsTooClose : Check
                     wax.Where,
                     $"{Say.Of(wax.Wait)} between coats of {wax.Agent.Name}, which wants {Say.Of(limit)} or more",
                     Grounds.Sure.And($"time between coats of {wax.Agent.Name}", wax.Wait),
-                    fixes: [Edits.Fix("Wait 30 min between coats", FixSafety.Safe, Edits.Rewrite(wax.Wait, "30 min"))]);
+                    fixes: [Edits.Fix("Wait 30 min between coats", FixSafety.Safe, FigureEdits.Rewrite(wax.Wait, "30 min"))]);
             }
         }
     }

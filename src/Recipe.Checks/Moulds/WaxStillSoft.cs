@@ -83,6 +83,6 @@ public sealed class WaxStillSoft : Check
             dry.Where ?? last.Where,
             $"{last.Agent.Name} on {mould.Name} stands {Say.Of(dry.Value)} before the laminate comes on it; {Say.Of(Enough)} lets it harden",
             Grounds.Sure.And($"drying time of {last.Agent.Name}", dry),
-            fixes: [Edits.Fix("Leave it 60 min", FixSafety.Safe, Edits.Rewrite(dry, "60 min"))]);
+            fixes: [Edits.Fix("Leave it 60 min", FixSafety.Safe, FigureEdits.Rewrite(dry, "60 min"))]);
     }
 }

@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;

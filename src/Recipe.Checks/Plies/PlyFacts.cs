@@ -98,7 +98,7 @@ internal static class PlyFacts
 
     /// <summary>Writes another value for a figure that stands in the text of the part itself; null when it stands in another file.</summary>
     public static TextEdit? Rewrite<T>(this Part part, Figure<T>? figure, string text) =>
-        figure?.Where is { } where && ReferenceEquals(where.Source, part.Where.Source) ? Edits.Rewrite(figure, text) : null;
+        figure?.Where is { } where && ReferenceEquals(where.Source, part.Where.Source) ? FigureEdits.Rewrite(figure, text) : null;
 
     /// <summary>Where a figure of a material stands when that is in the text of the part, else another place.</summary>
     public static Text.SourceSpan Here<T>(this Part part, Figure<T>? figure, Text.SourceSpan otherwise) =>

@@ -97,7 +97,7 @@ public sealed class TargetOutOfReach : Check
             $"the target is {Say.Of(target)} and the plies come to {In(band.Value)} ({In(band.Low)} to {In(band.High)})",
             Grounds.Sure.And<Banded<Mass>>(laminate.TrimmedMass),
             context.Part.StackWhere is { } plies ? [new FindingLabel(plies, "plies here")] : [],
-            [Edits.Fix($"Aim for {reachable}", FixSafety.NeedsALook, Edits.Rewrite(target, reachable))]);
+            [Edits.Fix($"Aim for {reachable}", FixSafety.NeedsALook, FigureEdits.Rewrite(target, reachable))]);
 
         string In(Mass mass) => Say.About(mass, target.Written);
     }

@@ -202,6 +202,6 @@ public sealed class FreezerWarm : Check
             freezer.Where ?? handling.Where,
             $"the freezer holds {Say.Of(freezer)}; {Say.Of(Warmest, freezer.Written)} is the warmest",
             Grounds.Sure.And("freezer", freezer),
-            fixes: [Edits.Fix("Store it at -18 degC", FixSafety.NeedsALook, Edits.Rewrite(freezer, "-18 degC"))]);
+            fixes: [Edits.Fix("Store it at -18 degC", FixSafety.NeedsALook, FigureEdits.Rewrite(freezer, "-18 degC"))]);
     }
 }

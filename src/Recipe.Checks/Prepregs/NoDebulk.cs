@@ -223,7 +223,7 @@ public sealed class NoDebulk : Check
                 every.Where ?? handling.Where,
                 $"debulk every {every.Value} plies; every {AtMostEvery} is the most",
                 Grounds.Sure.And("debulk", every),
-                fixes: [Edits.Fix("Debulk every 3 plies", FixSafety.NeedsALook, Edits.Rewrite(every, "3"))]);
+                fixes: [Edits.Fix("Debulk every 3 plies", FixSafety.NeedsALook, FigureEdits.Rewrite(every, "3"))]);
         }
     }
 }

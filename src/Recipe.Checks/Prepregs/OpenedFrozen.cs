@@ -215,6 +215,6 @@ public sealed class OpenedFrozen : Check
             thaw.Where ?? handling.Where,
             $"the wrap is opened after {Say.Of(thaw)}; {Say.Of(Enough)} or more are wanted, and no dew on the wrap",
             Grounds.Sure.And("thaw", thaw),
-            fixes: [Edits.Fix("Let it thaw 12 h", FixSafety.NeedsALook, Edits.Rewrite(thaw, "12 h"))]);
+            fixes: [Edits.Fix("Let it thaw 12 h", FixSafety.NeedsALook, FigureEdits.Rewrite(thaw, "12 h"))]);
     }
 }

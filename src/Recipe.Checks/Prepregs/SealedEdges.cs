@@ -203,6 +203,6 @@ public sealed class SealedEdges : Check
             "the edges are sealed, and air under vacuum alone leaves along the plies only",
             Grounds.Sure.And("edges", edges),
             context.Part.Bag is { } bag ? [new FindingLabel(bag.Where, "bagged here")] : [],
-            [Edits.Fix("Let the edges breathe", FixSafety.NeedsALook, Edits.Rewrite(edges, "breathing"))]);
+            [Edits.Fix("Let the edges breathe", FixSafety.NeedsALook, FigureEdits.Rewrite(edges, "breathing"))]);
     }
 }

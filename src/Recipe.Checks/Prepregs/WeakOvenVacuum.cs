@@ -212,6 +212,6 @@ public sealed class WeakOvenVacuum : Check
             draw.Where ?? vacuum.Where,
             $"{Say.Of(draw)} is {Say.Percent(Math.Round(levels.BelowAmbient.Value / ambient, 2))} of the air outside; a prepreg in an oven wants {Say.Percent(Share)}",
             Grounds.Sure.And("level", draw).And<Pressure>(levels.Absolute),
-            fixes: [Edits.Fix("Draw down to 30 mbar absolute", FixSafety.NeedsALook, Edits.Rewrite(draw, "30 mbar absolute"))]);
+            fixes: [Edits.Fix("Draw down to 30 mbar absolute", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, "30 mbar absolute"))]);
     }
 }

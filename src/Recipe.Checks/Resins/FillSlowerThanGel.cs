@@ -170,6 +170,6 @@ public sealed class FillSlowerThanGel : Check
         var number = unit.FromSi(flow.LongestPath.Value.Meters * 0.9);
         var step = Math.Pow(10, Math.Floor(Math.Log10(number)) - 1);
         var text = $"{Say.Number(Math.Floor(number / step) * step)} {unit.Symbol}";
-        return Edits.Fix($"Feed it no further than {text}", FixSafety.NeedsALook, Edits.Rewrite(path, text));
+        return Edits.Fix($"Feed it no further than {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(path, text));
     }
 }

@@ -144,6 +144,6 @@ public sealed class LeftTooWet : Check
         }
 
         var percent = Math.Floor((laid - left + Wanted) * 100);
-        return Edits.Fix($"Lay it at {Say.Number(percent)} % by weight", FixSafety.NeedsALook, Edits.Rewrite(content, $"{Say.Number(percent)} % by weight"));
+        return Edits.Fix($"Lay it at {Say.Number(percent)} % by weight", FixSafety.NeedsALook, FigureEdits.Rewrite(content, $"{Say.Number(percent)} % by weight"));
     }
 }

@@ -129,7 +129,7 @@ public sealed class PotTooBig : Check
 
         var total = plan.Pots.Sum(p => p.Mass.Value.Kilograms);
         var enough = (int)Math.Ceiling(total / largest.Kilograms);
-        return Edits.Fix($"Mix {enough} pots", FixSafety.NeedsALook, Edits.Rewrite(pots, enough.ToString(CultureInfo.InvariantCulture)));
+        return Edits.Fix($"Mix {enough} pots", FixSafety.NeedsALook, FigureEdits.Rewrite(pots, enough.ToString(CultureInfo.InvariantCulture)));
     }
 
     private static Fix? Tray(Part part) =>

@@ -128,6 +128,6 @@ public sealed class ScaleTooCoarse : Check
             ? [(Ounce * 0.01, "0.01 oz"), (Ounce * 0.005, "0.005 oz"), (Ounce * 0.001, "0.001 oz"), (Ounce * 0.0005, "0.0005 oz")]
             : [(1e-4, "0.1 g"), (1e-5, "0.01 g")];
         var step = steps.FirstOrDefault(s => s.Si <= finest.Kilograms).Written;
-        return step is null ? null : Edits.Fix($"Weigh on a scale that reads {step}", FixSafety.NeedsALook, Edits.Rewrite(scale, step));
+        return step is null ? null : Edits.Fix($"Weigh on a scale that reads {step}", FixSafety.NeedsALook, FigureEdits.Rewrite(scale, step));
     }
 }

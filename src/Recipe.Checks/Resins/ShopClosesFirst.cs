@@ -125,6 +125,6 @@ public sealed class ShopClosesFirst : Check
             $"started at {Say.Of(start)} the bag holds {Say.Of(clock.Need.Value)} later; the shop closes at {Say.Of(closes)}",
             Grounds.Sure.And<Duration>(clock.Need).And("start", start),
             closes.Where is { } said ? [new FindingLabel(said, "closes here")] : [],
-            [Edits.Fix("Start at 09:00", FixSafety.NeedsALook, Edits.Rewrite(start, "09:00"))]);
+            [Edits.Fix("Start at 09:00", FixSafety.NeedsALook, FigureEdits.Rewrite(start, "09:00"))]);
     }
 }

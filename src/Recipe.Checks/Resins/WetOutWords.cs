@@ -18,7 +18,7 @@ internal static class WetOutWords
 
     /// <summary>Sets a line of the wet-out: rewrites the figure, or adds the line, or the block.</summary>
     public static TextEdit? Set<T>(Part part, string word, Figure<T>? now, string text) =>
-        now is { Basis: Basis.Stated } ? Edits.Rewrite(now, text)
+        now is { Basis: Basis.Stated } ? FigureEdits.Rewrite(now, text)
         : part.WetOut is { } wetOut ? Edits.Last(wetOut.Where, $"{word} {text}")
         : Edits.Last(part.Where, "wet-out {", $"  {word} {text}", "}");
 }

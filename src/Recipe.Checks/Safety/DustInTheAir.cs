@@ -104,6 +104,6 @@ public sealed class DustInTheAir : Check
             "the part is cut or sanded, and dust is let into the air",
             Grounds.Sure.And("dust", said),
             [new FindingLabel(step.Where, "cut here")],
-            [Edits.Fix("Extract it at the tool", FixSafety.NeedsALook, Edits.Rewrite(said, "extracted"))]);
+            [Edits.Fix("Extract it at the tool", FixSafety.NeedsALook, FigureEdits.Rewrite(said, "extracted"))]);
     }
 }

@@ -100,6 +100,6 @@ public sealed class LeftoverInBin : Check
             "mixed resin that is left over goes into the bin, where it goes on heating",
             Grounds.Sure.And("leftover", said),
             [new FindingLabel(context.Part.ResinWhere ?? context.Part.Where, "for this part")],
-            [Edits.Fix("Spread it in a tray", FixSafety.NeedsALook, Edits.Rewrite(said, "tray"))]);
+            [Edits.Fix("Spread it in a tray", FixSafety.NeedsALook, FigureEdits.Rewrite(said, "tray"))]);
     }
 }

@@ -106,6 +106,6 @@ public sealed class OpenMotorsWithCarbon : Check
             "carbon is cut with tools whose motors are open; its dust conducts",
             Grounds.Sure.And("tools", said),
             [new FindingLabel(carbon.Where, "carbon here")],
-            [Edits.Fix("Take enclosed tools", FixSafety.NeedsALook, Edits.Rewrite(said, "enclosed"))]);
+            [Edits.Fix("Take enclosed tools", FixSafety.NeedsALook, FigureEdits.Rewrite(said, "enclosed"))]);
     }
 }

@@ -126,6 +126,6 @@ public sealed class PeroxideBesideAccelerator : Check
             said.Value == PeroxidePlace.Warm ? "peroxide is kept warm, where it decomposes by itself" : "peroxide stands on one shelf with the accelerator",
             Grounds.Sure.And("peroxide", said),
             [new FindingLabel(context.Part.ResinWhere ?? context.Part.Where, "for this part")],
-            [Edits.Fix("Keep it apart", FixSafety.NeedsALook, Edits.Rewrite(said, "apart"))]);
+            [Edits.Fix("Keep it apart", FixSafety.NeedsALook, FigureEdits.Rewrite(said, "apart"))]);
     }
 }

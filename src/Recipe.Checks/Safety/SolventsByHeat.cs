@@ -96,6 +96,6 @@ public sealed class SolventsByHeat : Check
             "solvents are used beside heat or sparks",
             Grounds.Sure.And("solvents", said),
             [new FindingLabel(context.Part.ResinWhere ?? context.Part.Where, "for this part")],
-            [Edits.Fix("Keep them apart", FixSafety.NeedsALook, Edits.Rewrite(said, "apart"))]);
+            [Edits.Fix("Keep them apart", FixSafety.NeedsALook, FigureEdits.Rewrite(said, "apart"))]);
     }
 }

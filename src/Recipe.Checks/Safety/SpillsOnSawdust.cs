@@ -97,6 +97,6 @@ public sealed class SpillsOnSawdust : Check
             $"spills are taken up with {(said.Value == SpillBinder.Rags ? "rags" : "sawdust")}, which heat up by themselves",
             Grounds.Sure.And("spills", said),
             [new FindingLabel(context.Part.ResinWhere ?? context.Part.Where, "for this part")],
-            [Edits.Fix("Take sand or clay", FixSafety.NeedsALook, Edits.Rewrite(said, "mineral"))]);
+            [Edits.Fix("Take sand or clay", FixSafety.NeedsALook, FigureEdits.Rewrite(said, "mineral"))]);
     }
 }

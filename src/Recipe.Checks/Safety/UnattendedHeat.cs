@@ -131,6 +131,6 @@ public sealed class UnattendedHeat : Check
             $"heat above {Say.Of(Warm)} runs for {Say.Of(time)}, and nothing cuts it off when the thermostat sticks",
             Grounds.Sure.And("cut-out", cutOut),
             [new FindingLabel(hot[0].Step.Where, "heated from here")],
-            [Edits.Fix("Fit a cut-out", FixSafety.NeedsALook, Edits.Rewrite(cutOut, "yes"))]);
+            [Edits.Fix("Fit a cut-out", FixSafety.NeedsALook, FigureEdits.Rewrite(cutOut, "yes"))]);
     }
 }

@@ -118,7 +118,7 @@ public sealed class HoldDisagrees : Check
             $"the vacuum is to be held {Say.Of(hold)}; {cures}",
             Grounds.Sure.And("hold", hold).And<Duration>(at),
             [label],
-            [Edits.Fix("Hold it as long as the cure says", FixSafety.NeedsALook, Edits.Rewrite(hold, FormattableString.Invariant($"{Math.Floor(at.Value.Hours * 10) / 10} h")))]);
+            [Edits.Fix("Hold it as long as the cure says", FixSafety.NeedsALook, FigureEdits.Rewrite(hold, FormattableString.Invariant($"{Math.Floor(at.Value.Hours * 10) / 10} h")))]);
     }
 
     // The longest that the cure can have it: up to the step that lets it go.

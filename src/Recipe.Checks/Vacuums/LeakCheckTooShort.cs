@@ -109,6 +109,6 @@ public sealed class LeakCheckTooShort : Check
             time.Where ?? check.Where,
             $"leak check of {Say.Of(time)}; {Say.APart(part.Process.Value)} wants {Say.Of(enough)} or more",
             Grounds.Sure.And("leak check", time),
-            fixes: [Edits.Fix("Watch it for 5 min", FixSafety.NeedsALook, Edits.Rewrite(time, "5 min"))]);
+            fixes: [Edits.Fix("Watch it for 5 min", FixSafety.NeedsALook, FigureEdits.Rewrite(time, "5 min"))]);
     }
 }

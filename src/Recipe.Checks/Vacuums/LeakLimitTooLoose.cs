@@ -147,6 +147,6 @@ public sealed class LeakLimitTooLoose : Check
         var unit = Say.UnitLike(rise.Written, "mbar");
         var number = unit.FromSi(limit.Pascals);
         var text = $"{Say.Number(number >= 10 ? Math.Floor(number) : Math.Floor(number * 100) / 100)} {unit.Symbol}";
-        return Edits.Fix($"Accept {text}", FixSafety.NeedsALook, Edits.Rewrite(rise, text));
+        return Edits.Fix($"Accept {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(rise, text));
     }
 }

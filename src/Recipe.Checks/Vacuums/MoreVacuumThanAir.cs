@@ -136,6 +136,6 @@ public sealed class MoreVacuumThanAir : Check
     {
         const double goodPump = 0.95;
         var level = VacuumWords.Below(ambient * goodPump, draw.Written);
-        return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, Edits.Rewrite(draw, level));
+        return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, level));
     }
 }

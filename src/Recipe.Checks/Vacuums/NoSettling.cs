@@ -102,6 +102,6 @@ public sealed class NoSettling : Check
             $"the bag settles for {Say.Of(settle)} before the leak check; {Say.Of(Enough)} or more are wanted",
             Grounds.Sure.And("settling", settle),
             [new FindingLabel(check.Where, "checked here")],
-            [Edits.Fix("Let it settle 3 min", FixSafety.Safe, Edits.Rewrite(settle, "3 min"))]);
+            [Edits.Fix("Let it settle 3 min", FixSafety.Safe, FigureEdits.Rewrite(settle, "3 min"))]);
     }
 }

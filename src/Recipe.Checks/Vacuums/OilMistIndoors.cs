@@ -106,6 +106,6 @@ public sealed class OilMistIndoors : Check
             "the pump blows into the room where this part is laid",
             Grounds.Sure.And("exhaust", exhaust),
             [new FindingLabel(vacuum.Where, "pump runs here")],
-            [Edits.Fix("Lead the exhaust outdoors", FixSafety.NeedsALook, Edits.Rewrite(exhaust, "outdoors"))]);
+            [Edits.Fix("Lead the exhaust outdoors", FixSafety.NeedsALook, FigureEdits.Rewrite(exhaust, "outdoors"))]);
     }
 }

@@ -104,6 +104,6 @@ public sealed class PulledAtOnce : Check
             $"the level is drawn within {Say.Of(within)} on a part {Say.About(geometry.Depth)} deep; {Say.Of(Fast)} or more leave time to tuck the corners",
             Grounds.Sure.And("time to the level", within),
             [new FindingLabel(bag.Where, "bagged here")],
-            [Edits.Fix("Draw it within 10 min", FixSafety.NeedsALook, Edits.Rewrite(within, "10 min"))]);
+            [Edits.Fix("Draw it within 10 min", FixSafety.NeedsALook, FigureEdits.Rewrite(within, "10 min"))]);
     }
 }

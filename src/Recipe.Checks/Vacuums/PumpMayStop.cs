@@ -114,6 +114,6 @@ public sealed class PumpMayStop : Check
             $"the cure hangs on the pump for {Say.Of(held)}, and nothing holds the bag when it stops",
             Grounds.Sure.And("check valve", valve),
             [new FindingLabel(cure.Steps.First(s => s.Step.UnderVacuum).Step.Where, "under vacuum here")],
-            [Edits.Fix("Fit a check valve", FixSafety.NeedsALook, Edits.Rewrite(valve, "yes"))]);
+            [Edits.Fix("Fit a check valve", FixSafety.NeedsALook, FigureEdits.Rewrite(valve, "yes"))]);
     }
 }

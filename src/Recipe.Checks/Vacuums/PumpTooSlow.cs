@@ -118,7 +118,7 @@ public sealed class PumpTooSlow : Check
             $"the pump needs {Say.Of(down.Value)} to draw the bag down without any leak; {Say.Of(within)} are planned",
             Grounds.Sure.And<Duration>(down).And("planned time", within),
             context.Plan.Shop?.Pump?.Where is { } pump ? [new FindingLabel(pump, "pump here")] : [],
-            [Edits.Fix($"Plan {Minutes(down.Value)}", FixSafety.NeedsALook, Edits.Rewrite(within, Minutes(down.Value)))]);
+            [Edits.Fix($"Plan {Minutes(down.Value)}", FixSafety.NeedsALook, FigureEdits.Rewrite(within, Minutes(down.Value)))]);
     }
 
     private static string Minutes(Duration time) => $"{Say.Number(Math.Ceiling(time.Minutes * 1.2))} min";

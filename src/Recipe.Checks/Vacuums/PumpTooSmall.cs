@@ -136,6 +136,6 @@ public sealed class PumpTooSmall : Check
         var unit = Say.UnitLike(rise.Written, "mbar");
         var number = Math.Floor(unit.FromSi(rise.Value.Pascals * margin / Enough) * 10) / 10;
         var text = $"{Say.Number(number)} {unit.Symbol}";
-        return number > 0 ? Edits.Fix($"Accept {text}", FixSafety.NeedsALook, Edits.Rewrite(rise, text)) : null;
+        return number > 0 ? Edits.Fix($"Accept {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(rise, text)) : null;
     }
 }

@@ -141,6 +141,6 @@ public sealed class StyreneBoils : Check
             $"{Say.Of(draw)} leave {Say.Of(absolute)} absolute in the bag; styrene wants {Say.Of(Floor)} and more",
             Grounds.Sure.And<Pressure>(levels.Absolute),
             context.Part.ResinWhere is { } resin ? [new FindingLabel(resin, "styrenated resin here")] : [],
-            [Edits.Fix($"Draw {level}", FixSafety.NeedsALook, Edits.Rewrite(draw, level))]);
+            [Edits.Fix($"Draw {level}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, level))]);
     }
 }

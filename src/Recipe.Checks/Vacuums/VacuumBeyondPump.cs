@@ -140,6 +140,6 @@ public sealed class VacuumBeyondPump : Check
         var level = draw.Value.Convention == VacuumConvention.BelowAmbient
             ? VacuumWords.Below(ambient - absolute, draw.Written)
             : $"{Say.Of(absolute, draw.Written)} absolute";
-        return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, Edits.Rewrite(draw, level));
+        return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, level));
     }
 }

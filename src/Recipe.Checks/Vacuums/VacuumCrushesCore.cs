@@ -142,6 +142,6 @@ public sealed class VacuumCrushesCore : Check
                 .And($"compressive strength of {weakest.Material.Name}", weakest.Material.CompressiveStrength)
                 .And<Pressure>(draw.Value.Convention == VacuumConvention.Absolute ? levels.BelowAmbient : null),
             crushed.Select(c => new FindingLabel(c.MaterialWhere, "core here")),
-            [Edits.Fix($"Draw {carried}", FixSafety.NeedsALook, Edits.Rewrite(draw, carried))]);
+            [Edits.Fix($"Draw {carried}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, carried))]);
     }
 }

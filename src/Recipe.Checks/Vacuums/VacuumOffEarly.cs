@@ -155,7 +155,7 @@ public sealed class VacuumOffEarly : Check
     }
 
     private static Fix? Longer(VacuumPlan vacuum, Duration off, Duration needed) => vacuum.Hold is { } hold && hold.Value.Equals(off, Rounding)
-        ? Edits.Fix($"Hold it {Hours(needed)}", FixSafety.NeedsALook, Edits.Rewrite(hold, Hours(needed)))
+        ? Edits.Fix($"Hold it {Hours(needed)}", FixSafety.NeedsALook, FigureEdits.Rewrite(hold, Hours(needed)))
         : null;
 
     private static Fix? LongerStep(Plan plan, Duration off, Duration needed)
@@ -163,7 +163,7 @@ public sealed class VacuumOffEarly : Check
         var last = plan.Cure?.Steps.LastOrDefault(s => s.Step is { Action: CureAction.Hold, Duration: not null } && s.End.Value <= off);
         return last?.Step.Duration is { } time && last.End.Value.Equals(off, Rounding)
             ? Edits.Fix(
-                $"Hold it {Hours(needed - off + time.Value)}", FixSafety.NeedsALook, Edits.Rewrite(time, Hours(needed - off + time.Value)))
+                $"Hold it {Hours(needed - off + time.Value)}", FixSafety.NeedsALook, FigureEdits.Rewrite(time, Hours(needed - off + time.Value)))
             : null;
     }
 

@@ -131,6 +131,6 @@ public sealed class WeakVacuum : Check
         var usual = Pressure.FromInchesOfMercury(25);
         var most = ceiling * GoodPump;
         var level = VacuumWords.Below(usual < most ? usual : most, draw.Written);
-        return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, Edits.Rewrite(draw, level));
+        return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, level));
     }
 }

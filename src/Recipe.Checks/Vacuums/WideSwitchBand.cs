@@ -108,6 +108,6 @@ public sealed class WideSwitchBand : Check
             $"the pump lets the bag rise by {Say.Of(band)} before it starts again; {Say.Of(Widest, band.Written)} is the most",
             Grounds.Sure.And("band", band),
             [new FindingLabel(vacuum.Where, "drawn here")],
-            [Edits.Fix("Set it to 130 mbar", FixSafety.NeedsALook, Edits.Rewrite(band, "130 mbar"))]);
+            [Edits.Fix("Set it to 130 mbar", FixSafety.NeedsALook, FigureEdits.Rewrite(band, "130 mbar"))]);
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Cli.Text;
 using Recipe.Compiler.Comparing;
+using Recipe.Text;
 
 namespace Recipe.Cli.Commands;
 
@@ -57,5 +58,5 @@ internal static class CompareCommand
 
     // A name that is no file is meant as one when it looks like one: then the message is about a file.
     private static bool IsPath(string word) =>
-        word.EndsWith(RecipeFinder.Extension, StringComparison.Ordinal) || word.IndexOfAny(['/', '\\']) >= 0 || File.Exists(word) || Directory.Exists(word);
+        word.EndsWith(FileEndings.Recipe, StringComparison.Ordinal) || word.IndexOfAny(['/', '\\']) >= 0 || File.Exists(word) || Directory.Exists(word);
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Compiler.Comparing;
+using Recipe.Text;
 
 namespace Recipe.Cli.Commands;
 
@@ -85,7 +86,7 @@ internal static class DiffCommand
     private static List<(string? Old, string? New)> Named(string[] paths, RecipeVersion old, RecipeVersion now)
     {
         var names = (paths.Length == 0 ? [""] : paths)
-            .SelectMany(path => path.EndsWith(RecipeFinder.Extension, StringComparison.Ordinal) ? [path] : old.Recipes(path).Union(now.Recipes(path)))
+            .SelectMany(path => path.EndsWith(FileEndings.Recipe, StringComparison.Ordinal) ? [path] : old.Recipes(path).Union(now.Recipes(path)))
             .Distinct(StringComparer.Ordinal)
             .Order(StringComparer.Ordinal);
         return [.. names.Select(name => (old.Compile(name) is null ? null : name, now.Compile(name) is null ? null : name)).Where(pair => pair is not (null, null))];

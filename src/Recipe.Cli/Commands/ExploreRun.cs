@@ -141,9 +141,7 @@ internal sealed class ExploreRun(Terminal terminal, DeclaredStudy study, Explore
 
     private void Checkpoint(Exploration exploration, ShardPlan plan, long next)
     {
-        using var output = new OutputSet(Path.GetDirectoryName(wish.State) is { Length: > 0 } folder ? folder : ".");
-        output.Add(Path.GetFileName(wish.State!), exploration.Shard(_set, plan, next));
-        output.Write();
+        WholeFile.Write(wish.State!, exploration.Shard(_set, plan, next));
     }
 
     private int Broken(string what)

@@ -41,9 +41,7 @@ internal static class FmtCommand
             untidy++;
             if (!check)
             {
-                using var output = new OutputSet(Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".");
-                output.Add(Path.GetFileName(path), formatted);
-                output.Write();
+                WholeFile.Write(path, formatted);
             }
 
             terminal.Out.WriteLine($"{(check ? "not formatted" : "formatted")} {path}");

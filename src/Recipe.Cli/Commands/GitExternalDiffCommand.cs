@@ -2,6 +2,7 @@ using System.CommandLine;
 using Recipe.Cli.Files;
 using Recipe.Compiler;
 using Recipe.Compiler.Comparing;
+using Recipe.Text;
 
 namespace Recipe.Cli.Commands;
 
@@ -25,7 +26,7 @@ internal static class GitExternalDiffCommand
             return ExitStatus.Clean;
         }
 
-        if (!path.EndsWith(RecipeFinder.Extension, StringComparison.Ordinal))
+        if (!path.EndsWith(FileEndings.Recipe, StringComparison.Ordinal))
         {
             terminal.Out.WriteLine($"{path}: it changed, and it is no recipe; `git diff --no-ext-diff` shows how.");
             return ExitStatus.Clean;

@@ -38,12 +38,7 @@ internal static class GitMergeCommand
         var (encoding, isUtf8) = bytes.All(IsUtf8) ? ((Encoding)Strict, true) : (Encoding.Latin1, false);
         var texts = bytes.Select(encoding.GetString).ToArray();
         var merged = (isUtf8 ? ByMeaning(terminal, path, texts, markerSize) : null) ?? VersionMerge.OfLines(texts[0], texts[1], texts[2], markerSize);
-        using (var output = new OutputSet(Path.GetDirectoryName(files[1]) is { Length: > 0 } folder ? folder : "."))
-        {
-            output.Add(Path.GetFileName(files[1]), encoding.GetBytes(merged.Text));
-            output.Write();
-        }
-
+        WholeFile.Write(files[1], encoding.GetBytes(merged.Text));
         Report(terminal, path, merged, texts);
         return merged.Conflicts == 0 ? ExitStatus.Clean : ExitStatus.Findings;
     }

@@ -39,9 +39,7 @@ internal static class LearnCommand
             throw new CannotRunException($"too few records to conclude anything; {write} was left as it is.");
         }
 
-        using var output = new OutputSet(Path.GetDirectoryName(write) is { Length: > 0 } folder ? folder : ".");
-        output.Add(Path.GetFileName(write), after);
-        output.Write();
+        WholeFile.Write(write, after);
         terminal.Error.WriteLine(before == after ? $"{write} says so already" : $"wrote the lines into the shop block of {write}");
         return ExitStatus.Clean;
     }

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using Recipe.Cli.Files;
 using Recipe.Compiler;
 using Recipe.Disk;
+using Recipe.Text;
 
 namespace Recipe.Cli.Commands;
 
@@ -25,7 +25,7 @@ internal static class NewCommand
     private static int Run(Terminal terminal, string name, string process)
     {
         CheckName(name, "a part", "seat-pan");
-        var path = name + RecipeFinder.Extension;
+        var path = name + FileEndings.Recipe;
         var template = ShippedTexts.Templates.First(text => ProcessOf(text.Name) == process);
         Write(terminal, path, template.Text.Replace(Placeholder, name, StringComparison.Ordinal));
         terminal.Out.WriteLine($"next: change its lines to your part, then `recipe check {path}`");
@@ -44,7 +44,7 @@ internal static class NewCommand
     private static int RunCodedRule(Terminal terminal, string name)
     {
         CheckName(name, "a rule", "warm-carbon");
-        var path = $"{name}.rule.cs";
+        var path = name + FileEndings.CodedRules;
         var type = string.Concat(name.Split('-', StringSplitOptions.RemoveEmptyEntries).Select(word => char.ToUpperInvariant(word[0]) + word[1..]));
         Write(terminal, path, ShippedTexts.RuleTemplates.First(text => text.Name.EndsWith(".cs.txt", StringComparison.Ordinal)).Text
             .Replace(RulePlaceholder, name, StringComparison.Ordinal)
@@ -57,8 +57,8 @@ internal static class NewCommand
     private static int RunRule(Terminal terminal, string name)
     {
         CheckName(name, "a rule", "warm-carbon");
-        var path = $"{name}.rule{RecipeFinder.Extension}";
-        Write(terminal, path, ShippedTexts.RuleTemplates.First(text => text.Name.EndsWith(RecipeFinder.Extension, StringComparison.Ordinal)).Text.Replace(RulePlaceholder, name, StringComparison.Ordinal));
+        var path = $"{name}.rule{FileEndings.Recipe}";
+        Write(terminal, path, ShippedTexts.RuleTemplates.First(text => text.Name.EndsWith(FileEndings.Recipe, StringComparison.Ordinal)).Text.Replace(RulePlaceholder, name, StringComparison.Ordinal));
         terminal.Out.WriteLine($"next: change its lines, and run `recipe check {path}` until its examples agree");
         terminal.Out.WriteLine($"then: write `use \"{path}\"` into settings.recipe, and it counts for every recipe of that folder and below");
         return ExitStatus.Clean;
@@ -74,14 +74,7 @@ internal static class NewCommand
 
     private static void Write(Terminal terminal, string path, string text)
     {
-        if (File.Exists(path))
-        {
-            throw new CannotRunException($"{path} is there already; it was left as it is.");
-        }
-
-        var output = new OutputSet(".");
-        output.Add(path, text);
-        output.Write();
+        WholeFile.Create(path, text, "it was left as it is");
         terminal.Out.WriteLine($"wrote {path}");
     }
 

@@ -47,14 +47,7 @@ internal static class RecordCommand
             return ExitStatus.Clean;
         }
 
-        if (File.Exists(output))
-        {
-            throw new CannotRunException($"{output} is there already; a record is never written over.");
-        }
-
-        var written = new OutputSet(folder);
-        written.Add(Path.GetFileName(output), text);
-        written.Write();
+        WholeFile.Create(output, text, "a record is never written over");
         terminal.Out.WriteLine($"wrote {output}");
         terminal.Out.WriteLine($"next: fill in its blanks at the bench, then `recipe check {output}`");
         return ExitStatus.Clean;

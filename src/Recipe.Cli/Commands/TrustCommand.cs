@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Recipe.Text;
 
 namespace Recipe.Cli.Commands;
 
@@ -10,7 +11,7 @@ internal static class TrustCommand
         var folder = new Argument<string>("folder") { Description = "The folder; what is below it is trusted too.", DefaultValueFactory = _ => ".", Arity = ArgumentArity.ZeroOrOne };
         var forget = new Option<bool>("--forget") { Description = "Take the folder off the list." };
         var list = new Option<bool>("--list") { Description = "Say which folders are on the list." };
-        var command = new Command("trust", "Agree to run the house rules in C# (*.rule.cs) of a folder: they are programs.") { folder, forget, list };
+        var command = new Command("trust", $"Agree to run the house rules in C# (*{FileEndings.CodedRules}) of a folder: they are programs.") { folder, forget, list };
         command.Validators.Add(result =>
         {
             if (result.GetValue(list) && result.GetValue(forget))

@@ -16,7 +16,7 @@ internal sealed class AttributesFile(string path)
     {
         var text = string.Concat(Lines());
         var end = text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
-        Write(path, text + (text.Length == 0 || text.EndsWith('\n') ? "" : end) + line + end);
+        WholeFile.Write(path, text + (text.Length == 0 || text.EndsWith('\n') ? "" : end) + line + end);
     }
 
     /// <summary>Takes a line out; a file in which nothing is left goes too.</summary>
@@ -26,21 +26,12 @@ internal sealed class AttributesFile(string path)
         var rest = string.Concat(Lines().Where(other => !IsSame(other, line)));
         if (rest.Length > 0)
         {
-            Write(path, rest);
+            WholeFile.Write(path, rest);
         }
         else
         {
             File.Delete(path);
         }
-    }
-
-    /// <summary>Writes a file of a repository whole or not at all.</summary>
-    /// <exception cref="CannotRunException">The file could not be written.</exception>
-    public static void Write(string path, string text)
-    {
-        using var output = new OutputSet(Path.GetDirectoryName(path)!);
-        output.Add(Path.GetFileName(path), text);
-        output.Write();
     }
 
     // Each with its line end.

@@ -3,6 +3,7 @@ using System.Text;
 using Recipe.Compiler;
 using Recipe.Disk;
 using Recipe.RuleProtocol;
+using Recipe.Text;
 
 namespace Recipe.Cli.Files;
 
@@ -50,7 +51,7 @@ internal sealed class DiskFiles(IRuleRunner? rules) : IFileStore
     {
         try
         {
-            return new DirectoryInfo(folder.Length == 0 ? "." : folder).EnumerateFiles("*" + RecipeFinder.Extension)
+            return new DirectoryInfo(folder.Length == 0 ? "." : folder).EnumerateFiles("*" + FileEndings.Recipe)
                 .Where(file => !file.Exists || file.Length <= LargestFile)
                 .Select(file => file.FullName)
                 .Select(path => folder.Length == 0 ? Path.GetFileName(path) : $"{folder.TrimEnd('/')}/{Path.GetFileName(path)}")

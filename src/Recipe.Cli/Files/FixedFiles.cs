@@ -58,9 +58,7 @@ internal static class FixedFiles
             throw new CannotRunException($"{name} has changed while it was read; nothing was written.");
         }
 
-        using var output = new OutputSet(Path.GetDirectoryName(name) is { Length: > 0 } folder ? folder : ".");
-        output.Add(Path.GetFileName(name), text);
-        output.Write();
+        WholeFile.Write(name, text);
         said.AddRange(applied.Select(a => $"fixed {a.Finding.Where.Source.Name}:{a.Finding.Where.Start} {a.Finding.Descriptor.Label}: {a.Fix.Title}"));
         return true;
     }

@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Text;
 using Recipe.Compiler;
 using Recipe.RuleProtocol;
+using Recipe.Text;
 
 namespace Recipe.Cli.Files;
 
@@ -46,7 +47,7 @@ internal sealed class GitFiles : IFileStore, IDisposable
     [
         .. Git.Ask("-C", _folder, "-c", "core.quotePath=false", "ls-tree", "-r", "-z", "--name-only", _revision, "--", folder.Length == 0 ? "." : folder)
             .Split('\0', StringSplitOptions.RemoveEmptyEntries)
-            .Where(name => name.EndsWith(RecipeFinder.Extension, StringComparison.Ordinal))
+            .Where(name => name.EndsWith(FileEndings.Recipe, StringComparison.Ordinal))
             .Order(StringComparer.Ordinal),
     ];
 

@@ -1,3 +1,5 @@
+using Recipe.Disk;
+
 namespace Recipe.Cli.Files;
 
 /// <summary>Something to write into a repository: what is said of it, and how it is done.</summary>
@@ -116,7 +118,7 @@ internal sealed class GitSetup
 
     private static void WriteHook(string file)
     {
-        AttributesFile.Write(file, Hook);
+        WholeFile.Write(file, Hook);
         if (!OperatingSystem.IsWindows())
         {
             File.SetUnixFileMode(file, (UnixFileMode)0b111_101_101);

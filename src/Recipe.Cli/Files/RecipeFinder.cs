@@ -1,13 +1,12 @@
 using System.IO.Enumeration;
 using Recipe.Disk;
+using Recipe.Text;
 
 namespace Recipe.Cli.Files;
 
 /// <summary>Turns the paths on a command line into recipe files.</summary>
 internal static class RecipeFinder
 {
-    public const string Extension = ".recipe";
-
     /// <summary>
     /// The files that the paths mean, in ordinal order of name and without repeats: a file is itself; a folder stands for the recipes
     /// in it, and with <paramref name="recurse"/> for those in its subfolders too (hidden folders left out).
@@ -30,8 +29,8 @@ internal static class RecipeFinder
                 if (files.Length == 0)
                 {
                     throw new CannotRunException(recurse
-                        ? $"there is no {Extension} file in {path} or below it."
-                        : $"there is no {Extension} file in {path} itself; --recurse looks below it too.");
+                        ? $"there is no {FileEndings.Recipe} file in {path} or below it."
+                        : $"there is no {FileEndings.Recipe} file in {path} itself; --recurse looks below it too.");
                 }
             }
             else
@@ -58,7 +57,7 @@ internal static class RecipeFinder
             [
                 .. new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToSpecifiedFullPath(), options)
                 {
-                    ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(Extension, StringComparison.Ordinal),
+                    ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(FileEndings.Recipe, StringComparison.Ordinal),
                     ShouldRecursePredicate = (ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) == 0,
                 },
             ];

@@ -15,9 +15,7 @@ internal static class ResultFile
             return;
         }
 
-        using var output = new OutputSet(Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".", flush: false);
-        output.Add(Path.GetFileName(path), text);
-        output.Write();
+        WholeFile.Write(path, text, flush: false);
         terminal.Out.WriteLine($"wrote {path.Replace('\\', '/')}");
     }
 }

@@ -1,4 +1,5 @@
 using Recipe.Compiler;
+using Recipe.Text;
 
 namespace Recipe.Cli.Files;
 
@@ -70,5 +71,5 @@ internal sealed class StagedRecipes : IDisposable
     }
 
     private List<string> Recipes(params string[] question) =>
-        [.. Git.Names(["-C", _top, .. question]).Where(name => name.EndsWith(RecipeFinder.Extension, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)];
+        [.. Git.Names(["-C", _top, .. question]).Where(name => name.EndsWith(FileEndings.Recipe, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)];
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.Globalization;
 using System.Text;
+using Recipe.Text;
 
 namespace Recipe.Cli.Manual;
 
@@ -35,9 +36,9 @@ internal static class ManualPage
         Item(page, "XDG_CACHE_HOME", "Where compiled house rules and their answers are kept, in the folder recipe.");
         Item(page, "RECIPE_RULES_HOST", "Another program that compiles and runs house rules in C#.");
         page.Append(".SH FILES\n");
-        Item(page, "*.recipe", "Recipes, books of materials, build records.");
+        Item(page, "*" + FileEndings.Recipe, "Recipes, books of materials, build records.");
         Item(page, "settings.recipe", "What counts in its folder and below: severities, house rules.");
-        Item(page, "*.rule.cs", "House rules in C#.");
+        Item(page, "*" + FileEndings.CodedRules, "House rules in C#.");
         return page.ToString();
     }
 

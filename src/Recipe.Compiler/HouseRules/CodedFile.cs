@@ -9,9 +9,6 @@ namespace Recipe.Compiler;
 /// <param name="Where">Where it is named.</param>
 internal sealed record CodedFile(string Name, string? Text, SourceSpan Where)
 {
-    /// <summary>How the name of such a file ends.</summary>
-    public const string Ending = ".rule.cs";
-
     /// <summary>The files that the <c>use</c> lines of a text name, in order, each once.</summary>
     public static IEnumerable<CodedFile> UsedBy(SyntaxTree tree, IFileStore files) => UseLines(tree)
         .Where(path => IsOne(path.Text))
@@ -20,7 +17,7 @@ internal sealed record CodedFile(string Name, string? Text, SourceSpan Where)
         .Select(path => new CodedFile(path.Name, files.TryRead(path.Name, out var text) ? text : null, new SourceSpan(tree.Source, path.Span)));
 
     /// <summary>Whether a path means rules in C# and no recipe.</summary>
-    public static bool IsOne(string path) => path.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);
+    public static bool IsOne(string path) => FileEndings.IsCodedRules(path);
 
     /// <summary>The paths that the <c>use</c> lines of a text name.</summary>
     public static IEnumerable<TextSyntax> UseLines(SyntaxTree tree) => tree.Root.Statements

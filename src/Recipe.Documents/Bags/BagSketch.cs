@@ -67,7 +67,7 @@ internal static class BagSketch
             roof = y;
         }
 
-        Fittings(canvas, context, bag, floor, roof);
+        Fittings(canvas, bag, floor, roof);
         Leaders(canvas, labels, ends, floor);
         _ = canvas.Text(2, height - 1.5, context.Say("Not to scale. Black: the laminate. Read from it outwards."), Size - 1);
         return canvas.Draw(Name, context.Say("The bag, cut through"), Describe(context, bag));
@@ -138,7 +138,7 @@ internal static class BagSketch
         }
     }
 
-    private static void Fittings(Canvas canvas, BenchContext context, Bag bag, double floor, double roof)
+    private static void Fittings(Canvas canvas, Bag bag, double floor, double roof)
     {
         var left = Middle - Largest - 1;
         if (!bag.IsEnvelope)

@@ -62,37 +62,37 @@ internal static class RecordPaper
     private static Table Measured(PaperContext context)
     {
         var (say, text, plan) = (context.Wording, context.Text, context.Plan);
-        var rows = new List<Row> { Row(context, say.Say("Mass before trimming"), "", text.ScaleUnit) };
+        var rows = new List<Row> { Row(say.Say("Mass before trimming"), "", text.ScaleUnit) };
         if (context.Part.TargetMass is { } target)
         {
             var band = context.Part.TargetTolerance is { } tolerance
                 ? say.Say($"{text.Weight(target.Value - tolerance.Value, Rounding.Up).Main} to {text.Weight(target.Value + tolerance.Value, Rounding.Down).Main}")
                 : null;
-            rows.Add(Row(context, say.Say("Mass trimmed, target"), new BigCell(text.AboutOnScale(target.Value).Main, band), text.ScaleUnit));
+            rows.Add(Row(say.Say("Mass trimmed, target"), new BigCell(text.AboutOnScale(target.Value).Main, band), text.ScaleUnit));
         }
 
         if (plan.Laminate is { } laminate)
         {
             var mass = laminate.TrimmedMass.Value;
             var expected = new BigCell(text.AboutOnScale(mass.Value).Main, Rests(context, say.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}"), laminate.TrimmedMass.RestsOn));
-            rows.Add(context.Part.TargetMass is null ? Row(context, say.Say("Mass trimmed, expected"), expected, text.ScaleUnit) : new CellRow([say.Say("Mass trimmed, expected"), expected, say.Say("the same weighing")]));
+            rows.Add(context.Part.TargetMass is null ? Row(say.Say("Mass trimmed, expected"), expected, text.ScaleUnit) : new CellRow([say.Say("Mass trimmed, expected"), expected, say.Say("the same weighing")]));
             rows.AddRange(Enumerable.Range(1, 3).Select(mark => Row(
-                context, say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(laminate.Thickness.Value).Main, Rests(context, say.Say("full stack"), laminate.Thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));
+                say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(laminate.Thickness.Value).Main, Rests(context, say.Say("full stack"), laminate.Thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));
         }
         else
         {
-            rows.Add(Row(context, say.Say("Mass trimmed"), say.Say("no target known"), text.ScaleUnit));
+            rows.Add(Row(say.Say("Mass trimmed"), say.Say("no target known"), text.ScaleUnit));
         }
 
         rows.AddRange(Content(context));
-        rows.Add(Row(context, say.Say("Length by width at the trim line"), "", text.ThicknessUnit));
-        rows.Add(Row(context, say.Say("Pinholes in the worst 10 by 10\u00A0cm"), say.Say("count in one dm²"), say.Say("in 1 dm²")));
-        rows.Add(Row(context, say.Say("Finish: A show, B paint, C hidden"), "", ""));
+        rows.Add(Row(say.Say("Length by width at the trim line"), "", text.ThicknessUnit));
+        rows.Add(Row(say.Say("Pinholes in the worst 10 by 10\u00A0cm"), say.Say("count in one dm²"), say.Say("in 1 dm²")));
+        rows.Add(Row(say.Say("Finish: A show, B paint, C hidden"), "", ""));
         return new Table(
             "", [new(say.Say("Measure"), NamesTheRow: true), new(say.Say("Target, band"), WidthMm: 56), new(say.Say("Actual"), WidthMm: 42)], [.. rows], TableUse.Steps);
     }
 
-    private static CellRow Row(PaperContext context, string what, Cell target, string unit) => new([what, target, new Blank(what, unit)]);
+    private static CellRow Row(string what, Cell target, string unit) => new([what, target, new Blank(what, unit)]);
 
     private static string Rests(PaperContext context, string note, ImmutableArray<string> keys) => context.RestsOn(keys) is { } rests ? context.Wording.Say($"{note}; {rests}") : note;
 

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
+using Recipe.Text;
 
 namespace Recipe.LanguageServer.Documents;
 
@@ -30,7 +31,7 @@ internal sealed class DiskTexts
 
         try
         {
-            return [.. Directory.EnumerateFiles(folder, "*.recipe").Select(path => path.Replace('\\', '/'))];
+            return [.. Directory.EnumerateFiles(folder, "*" + FileEndings.Recipe).Select(path => path.Replace('\\', '/'))];
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {

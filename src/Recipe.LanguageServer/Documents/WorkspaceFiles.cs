@@ -1,5 +1,6 @@
 using System.IO.Enumeration;
 using Recipe.LanguageServer.Protocol;
+using Recipe.Text;
 
 namespace Recipe.LanguageServer.Documents;
 
@@ -62,7 +63,7 @@ internal sealed class WorkspaceFiles
         return Directory.Exists(folder)
             ? new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToSpecifiedFullPath(), options)
             {
-                ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(".recipe", StringComparison.Ordinal),
+                ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(FileEndings.Recipe, StringComparison.Ordinal),
                 ShouldRecursePredicate = (ref FileSystemEntry entry) => (entry.Attributes & FileAttributes.ReparsePoint) == 0,
             }.Select(path => path.Replace('\\', '/')).Where(path => !path.Contains("/node_modules/", StringComparison.Ordinal))
             : [];

@@ -1,6 +1,7 @@
 using Recipe.Compiler;
 using Recipe.LanguageServer.Documents;
 using Recipe.LanguageServer.Protocol;
+using Recipe.Text;
 
 namespace Recipe.LanguageServer.Features;
 
@@ -32,7 +33,7 @@ internal static class PushDiagnostics
     /// </summary>
     public static void OfRuleFiles(Session session, CompiledFile file)
     {
-        foreach (var text in file.RestsOn.Where(text => text.Text is not null && text.Name.EndsWith(".rule.cs", StringComparison.OrdinalIgnoreCase)))
+        foreach (var text in file.RestsOn.Where(text => text.Text is not null && FileEndings.IsCodedRules(text.Name)))
         {
             var faults = file.Findings.SelectMany(finding => finding.Labels
                 .Where(label => label.Where.Source.Name == text.Name)

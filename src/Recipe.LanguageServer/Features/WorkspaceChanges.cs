@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Recipe.LanguageServer.Protocol;
+using Recipe.Text;
 
 namespace Recipe.LanguageServer.Features;
 
@@ -53,7 +54,7 @@ internal sealed class WorkspaceChanges : IFeature
         {
             registrations.Add(new Registration("recipe-files", "workspace/didChangeWatchedFiles")
             {
-                RegisterOptions = new DidChangeWatchedFilesRegistrationOptions([new Protocol.FileSystemWatcher("**/*.recipe"), new Protocol.FileSystemWatcher("**/*.rule.cs")]),
+                RegisterOptions = new DidChangeWatchedFilesRegistrationOptions([new Protocol.FileSystemWatcher("**/*" + FileEndings.Recipe), new Protocol.FileSystemWatcher("**/*" + FileEndings.CodedRules)]),
             });
         }
 

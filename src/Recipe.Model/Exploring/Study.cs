@@ -72,20 +72,6 @@ public sealed record Study
         return ImmutableArray.Create(options);
     }
 
-    /// <summary>The number of the candidate that takes these options: <see cref="OptionsOf"/> the other way.</summary>
-    public long CandidateOf(ImmutableArray<int> options)
-    {
-        var candidate = 0L;
-        for (var i = 0; i < Choices.Length; i++)
-        {
-            ArgumentOutOfRangeException.ThrowIfNegative(options[i], nameof(options));
-            ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(options[i], Choices[i].Options.Length, nameof(options));
-            candidate = (candidate * Choices[i].Options.Length) + options[i];
-        }
-
-        return candidate;
-    }
-
     /// <summary>The part that a candidate is.</summary>
     /// <exception cref="InvalidOperationException">The study names no part.</exception>
     public Part PartOf(ImmutableArray<int> options)

@@ -22,7 +22,7 @@ internal static class NestPlanner
             {
                 foreach (var piece in stack[i].Pieces)
                 {
-                    Roll(rolls, ply.Material, ply.Material.Width).Add(OfPly(context, ply, piece, i, Letter(pieces++)));
+                    Roll(rolls, ply.Material, ply.Material.Width).Add(OfPly(ply, piece, i, Letter(pieces++)));
                 }
             }
         }
@@ -57,12 +57,12 @@ internal static class NestPlanner
         return rolls[^1].Sizes;
     }
 
-    private static NestSize OfPly(PlanContext context, PlyItem ply, PiecePlan piece, int line, string letter)
+    private static NestSize OfPly(PlyItem ply, PiecePlan piece, int line, string letter)
     {
         var strips = piece.Joins + 1;
         return new NestSize(
             letter, line, null, piece.Length, piece.Width, piece.RollAngle, piece.LengthOnRoll, piece.StripWidth ?? piece.WidthOnRoll, strips,
-            (int)Math.Min((long)piece.Count * strips, int.MaxValue), piece.Mirrored, Turn(context, ply, piece));
+            (int)Math.Min((long)piece.Count * strips, int.MaxValue), piece.Mirrored, Turn(ply, piece));
     }
 
     private static NestSize OfLayer(LayerWork layer, int index)
@@ -76,7 +76,7 @@ internal static class NestPlanner
 
     // A quarter turn swaps warp and weft: only cloth that is the same both ways, lying straight on its roll, allows it. A satin is not: its
     // faces show the one or the other.
-    private static NestTurn Turn(PlanContext context, PlyItem ply, PiecePlan piece)
+    private static NestTurn Turn(PlyItem ply, PiecePlan piece)
     {
         var orientation = ply.Orientation?.Value ?? Defaults.Orientation.Value;
         if (PieceCutter.IsFree(ply, orientation))

@@ -49,7 +49,7 @@ internal static class ResinPlanner
         }
 
         var lines = ImmutableArray.CreateBuilder<ResinLineWork>();
-        if (!AddLaminate(context, stack, lines) || (context.Part.Bag is not null && bag is null))
+        if (!AddLaminate(stack, lines) || (context.Part.Bag is not null && bag is null))
         {
             context.Miss(Subject, "the resin of one of its lines is not known");
             return null;
@@ -95,7 +95,7 @@ internal static class ResinPlanner
         };
     }
 
-    private static bool AddLaminate(PlanContext context, ImmutableArray<LineWork> stack, ImmutableArray<ResinLineWork>.Builder lines)
+    private static bool AddLaminate(ImmutableArray<LineWork> stack, ImmutableArray<ResinLineWork>.Builder lines)
     {
         Num? plies = Num.Zero;
         Num? area = Num.Zero;

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Sockets;
+using Recipe.Disk;
 
 namespace Recipe.Preview.Http;
 
@@ -112,7 +113,7 @@ internal sealed class LocalListener : IDisposable
         {
             return HttpReply.Refused(refusal.Status, refusal.Message);
         }
-        catch (PreviewException problem)
+        catch (Exception problem) when (problem is PreviewException or CannotWriteException)
         {
             return HttpReply.Refused(409, problem.Message);
         }

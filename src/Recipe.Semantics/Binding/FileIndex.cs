@@ -1,6 +1,7 @@
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
+using Recipe.Text;
 
 namespace Recipe.Semantics.Binding;
 
@@ -67,7 +68,7 @@ internal sealed class FileIndex
         .Where(o => o.Word?.Word == "use")
         .Select(o => o.Entry.Values.Length > 0 ? o.Entry.Values[0] as TextSyntax : null)
         .OfType<TextSyntax>()
-        .Where(path => !path.Text.EndsWith(".rule.cs", StringComparison.OrdinalIgnoreCase));
+        .Where(path => !FileEndings.IsCodedRules(path.Text));
 
     private void Add(EntrySyntax entry, bool halfRead)
     {

@@ -37,7 +37,7 @@ internal sealed class FindingCollector
                     Block(block);
                     break;
                 case ErrorSyntax error:
-                    if (!_answered.Contains(error.Trouble.Start))
+                    if (!_answered.Contains(error.Trouble.Start) && !NotUtf8.IsAll(_source.Text.AsSpan(error.Trouble.Start, error.Trouble.Length)))
                     {
                         _findings.Add(Diagnosis.Of(_source, _tokens, error));
                     }

@@ -35,5 +35,6 @@ public static class SyntaxFindings
         InchMark.Descriptor,
         DateOrder.Descriptor,
         MoneySign.Descriptor,
+        NotUtf8.Descriptor,
     ];
 }

@@ -40,6 +40,11 @@ internal sealed class Lexer
         }
 
         lexer.Add(TokenKind.EndOfFile, lexer._at);
+        if (NotUtf8.In(source) is { } lost)
+        {
+            findings.Add(lost);
+        }
+
         var tokens = ImmutableArray.Create(lexer._tokens.AsSpan(0, lexer._count));
         ArrayPool<Token>.Shared.Return(lexer._tokens, clearArray: true);
         return tokens;
@@ -208,7 +213,10 @@ internal sealed class Lexer
         }
 
         Add(TokenKind.Bad, start);
-        _findings.Add(BadCharacter.Create(From(start)));
+        if (!NotUtf8.IsAll(_text.AsSpan(start, _at - start)))
+        {
+            _findings.Add(BadCharacter.Create(From(start)));
+        }
     }
 
     /// <summary>

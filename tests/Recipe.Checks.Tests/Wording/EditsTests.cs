@@ -1,5 +1,6 @@
 using Recipe.Model;
 using Recipe.Text;
+using Recipe.Text.Findings;
 
 namespace Recipe.Checks.Tests;
 
@@ -115,10 +116,10 @@ public class EditsTests
     public void A_figure_is_rewritten_only_where_it_is_written_out()
     {
         var where = Place.Of(Source, "25 inHg below ambient");
-        Assert.NotNull(Edits.Rewrite(new Figure<int>(0, Basis.Stated, "25 inHg below ambient", where), "x"));
-        Assert.Null(Edits.Rewrite(new Figure<int>(0, Basis.Stated, "level", where), "x"));
-        Assert.Null(Edits.Rewrite(new Figure<int>(0, Basis.Book, "25 inHg below ambient", where), "x"));
-        Assert.Null(Edits.Rewrite(new Figure<int>(0, Basis.Assumed, "25 inHg below ambient"), "x"));
-        Assert.Null(Edits.Rewrite<int>(null, "x"));
+        Assert.NotNull(FigureEdits.Rewrite(new Figure<int>(0, Basis.Stated, "25 inHg below ambient", where), "x"));
+        Assert.Null(FigureEdits.Rewrite(new Figure<int>(0, Basis.Stated, "level", where), "x"));
+        Assert.Null(FigureEdits.Rewrite(new Figure<int>(0, Basis.Book, "25 inHg below ambient", where), "x"));
+        Assert.Null(FigureEdits.Rewrite(new Figure<int>(0, Basis.Assumed, "25 inHg below ambient"), "x"));
+        Assert.Null(FigureEdits.Rewrite<int>(null, "x"));
     }
 }

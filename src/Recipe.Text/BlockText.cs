@@ -1,12 +1,10 @@
-using Recipe.Text;
-
-namespace Recipe.Checks;
+namespace Recipe.Text;
 
 /// <summary>
-/// Where lines and blocks lie in a text. Fixes need no more than this of the syntax, so that checks know no tree: texts in quotes and
-/// comments are stepped over, braces are counted.
+/// Where lines and blocks lie in a text. Fixes need no more than this of the syntax, so that neither checks nor rules of the house know a tree: texts in
+/// quotes and comments are stepped over, braces are counted.
 /// </summary>
-internal static class BlockText
+public static class BlockText
 {
     /// <summary>The blanks at the start of the line of an offset.</summary>
     public static string IndentOf(SourceText source, int offset)
@@ -71,6 +69,25 @@ internal static class BlockText
             return depth == 0;
         });
         return close is null ? null : TextSpan.FromBounds(open.Value, close.Value + 1);
+    }
+
+    /// <summary>The first word of the first line of a block itself that begins with a word and opens a block of its own; null when there is none.</summary>
+    /// <param name="source">The text.</param>
+    /// <param name="block">The block, braces included.</param>
+    /// <param name="word">The word.</param>
+    public static TextSpan? BlockIn(SourceText source, TextSpan block, string word)
+    {
+        for (var line = source.PositionOf(block.Start).Line + 1; line < source.LineCount && source.LineSpan(line).Start < block.End; line++)
+        {
+            var at = source.LineSpan(line).Start + IndentOf(source, source.LineSpan(line).Start).Length;
+            var head = HeadWordAt(source, at);
+            if (source.Slice(head) == word && DepthAt(source, block, at) == 1 && BlockAfter(source, head.End) is not null)
+            {
+                return head;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Whether the block that opens on the line of a head holds anything but blanks and comments.</summary>

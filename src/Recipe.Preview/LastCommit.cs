@@ -10,7 +10,7 @@ namespace Recipe.Preview;
 /// <param name="wish">The file.</param>
 /// <param name="name">Its name.</param>
 /// <param name="found">Told what was found, from another thread.</param>
-internal sealed class EarlierVersion(PreviewWish wish, string name, Action<EarlierText> found)
+internal sealed class LastCommit(PreviewWish wish, string name, Action<EarlierText> found)
 {
     private const string Called = "the last commit";
 

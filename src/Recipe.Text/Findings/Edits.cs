@@ -1,14 +1,10 @@
-using Recipe.Model;
-using Recipe.Text;
-using Recipe.Text.Findings;
-
-namespace Recipe.Checks;
+namespace Recipe.Text.Findings;
 
 /// <summary>
 /// Edits of a recipe's text that keep its shape: a line goes in with the indent of its neighbours, and a block written on one line
 /// stays on one line. The formatter has the last word.
 /// </summary>
-internal static class Edits
+public static class Edits
 {
     private const string Indent = "  ";
 
@@ -88,13 +84,6 @@ internal static class Edits
 
     /// <summary>Replaces what stands at a place.</summary>
     public static TextEdit Replace(SourceSpan where, string text) => new(where, text);
-
-    /// <summary>
-    /// Writes another value where the author wrote a figure; null when the figure is not written out there (a default, a named value,
-    /// an expression, an entry of the book), because then the change belongs somewhere else.
-    /// </summary>
-    public static TextEdit? Rewrite<T>(Figure<T>? figure, string text) =>
-        figure is { Basis: not Basis.Book, Where: { } where } && where.Text == figure.Written ? new TextEdit(where, text) : null;
 
     /// <summary>A fix of one edit, or null when the edit could not be made.</summary>
     public static Fix? Fix(string title, FixSafety safety, TextEdit? edit) => edit is null ? null : new Fix(title, safety, edit);
