@@ -15,6 +15,7 @@ namespace Recipe.Compiler;
 internal sealed class FolderRecords(IFileStore files, Func<string, SyntaxTree?> treeOf, Func<SyntaxTree, ImmutableArray<LoggedBuild>> buildsOf)
 {
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SyntaxTree>>> _holders = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<(ImmutableArray<TextUsed> Texts, HashSet<string> Names)>> _texts = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<BuildLog>>> _logs = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<SyntaxTree, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(ReferenceEqualityComparer.Instance);
 
@@ -22,6 +23,15 @@ internal sealed class FolderRecords(IFileStore files, Func<string, SyntaxTree?> 
     public ImmutableArray<SyntaxTree> Holders(string folder) => _holders.GetOrAdd(
         folder,
         at => new Lazy<ImmutableArray<SyntaxTree>>(() => [.. files.RecipesIn(at).Select(PathNames.Normalize).Select(treeOf).OfType<SyntaxTree>().Where(tree => TreeFacts.Of(tree).HoldsBuilds)])).Value;
+
+    /// <summary>What a text rests on, with the texts of its folder that hold records: those change what is found in its records, and no part.</summary>
+    public ImmutableArray<TextUsed> With(string folder, ImmutableArray<TextUsed> restsOn)
+    {
+        var (texts, names) = _texts.GetOrAdd(
+            folder,
+            at => new Lazy<(ImmutableArray<TextUsed>, HashSet<string>)>(() => ([.. Holders(at).Select(tree => TreeFacts.Of(tree).AsUsed)], Holders(at).Select(tree => tree.Source.Name).ToHashSet(StringComparer.Ordinal)))).Value;
+        return [.. restsOn.Where(text => !names.Contains(text.Name)), .. texts];
+    }
 
     /// <summary>The records of a text.</summary>
     public ImmutableArray<LoggedBuild> Of(SyntaxTree tree) => TreeFacts.Of(tree).HoldsBuilds

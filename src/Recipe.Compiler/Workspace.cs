@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.CompilerServices;
 using System.Runtime.ExceptionServices;
 using Recipe.Checks;
 using Recipe.Model;
@@ -30,6 +31,7 @@ public sealed class Workspace
     private readonly ConcurrentDictionary<string, Lazy<BoundFile?>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<SyntaxTree, Lazy<BoundFile>> _bound = new(ReferenceEqualityComparer.Instance);
     private readonly ConcurrentDictionary<SyntaxTree, Lazy<string>> _revisions = new(ReferenceEqualityComparer.Instance);
+    private readonly ConditionalWeakTable<Part, Plan> _plans = [];
     private readonly FolderRecords _records;
     private readonly ConcurrentDictionary<string, Lazy<SyntaxTree?>> _trees = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<ShapeFile?>> _shapes = new(StringComparer.Ordinal);
@@ -138,6 +140,7 @@ public sealed class Workspace
         var parts = _parts.PartsOf(bound, _book, _today, restsOn, part =>
         {
             var plan = Planner.Plan(part, bound.Model);
+            _plans.AddOrUpdate(part, plan);
             return (plan, examiner.Examine(plan));
         });
         var log = builds.IsEmpty ? [] : _records.LogsWith(tree);
@@ -166,7 +169,7 @@ public sealed class Workspace
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
-            RestsOn = builds.IsEmpty ? restsOn : WithRecordsBeside(tree, restsOn),
+            RestsOn = builds.IsEmpty ? restsOn : _records.With(PathNames.FolderOf(tree.Source.Name), restsOn),
             Settings = settings,
             Checks = checks,
             CodedExaminations = codedExaminations,
@@ -207,7 +210,7 @@ public sealed class Workspace
 
     /// <summary>The build records of a text, each beside the revision of the part's recipe today.</summary>
     private ImmutableArray<LoggedBuild> BuildsOf(BoundFile bound) =>
-        LoggedBuild.Of(bound.Model, part => TreeOf(PathNames.Normalize(part.Where.Source.Name)) is { } tree ? RevisionOf(tree) : null);
+        LoggedBuild.Of(bound.Model, part => TreeOf(PathNames.Normalize(part.Where.Source.Name)) is { } tree ? RevisionOf(tree) : null, part => _plans.TryGetValue(part, out var plan) ? plan : null);
 
     /// <summary>The nearest settings file: that of the file's folder, or of the first folder above it that has one; null for settings themselves.</summary>
     private BoundFile? SettingsFor(SyntaxTree tree)
@@ -280,13 +283,6 @@ public sealed class Workspace
             .. ShapesIn(names.Values.OfType<SyntaxTree>()),
             .. coded.Select(file => new TextUsed(file.Name, file.Text)),
         ];
-    }
-
-    /// <summary>The same with the texts whose records stand beside: they change what is found in its records, and no part.</summary>
-    private ImmutableArray<TextUsed> WithRecordsBeside(SyntaxTree root, ImmutableArray<TextUsed> restsOn)
-    {
-        var named = restsOn.Select(text => text.Name).ToHashSet(StringComparer.Ordinal);
-        return [.. restsOn, .. _records.Holders(PathNames.FolderOf(root.Source.Name)).Where(tree => !named.Contains(tree.Source.Name)).Select(tree => TreeFacts.Of(tree).AsUsed)];
     }
 
     /// <summary>A text and all that it uses, directly or through others, in order of name; null stands for one that is not there.</summary>

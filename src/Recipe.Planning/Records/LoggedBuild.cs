@@ -14,7 +14,8 @@ public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionN
     /// <summary>The build records that stand in a file, in order.</summary>
     /// <param name="model">What the file means.</param>
     /// <param name="revisionOf">Revision of a part's recipe today, or null when not known.</param>
-    public static ImmutableArray<LoggedBuild> Of(RecipeModel model, Func<Part, string?> revisionOf)
+    /// <param name="planOf">The plan of a part where it is made already when somebody asks for its figures; else, and where not given, they are planned then.</param>
+    public static ImmutableArray<LoggedBuild> Of(RecipeModel model, Func<Part, string?> revisionOf, Func<Part, Plan?>? planOf = null)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(revisionOf);
@@ -26,7 +27,7 @@ public sealed class LoggedBuild(BuildRecord record, Part part, string? revisionN
             {
                 if (!planned.TryGetValue(part, out var now))
                 {
-                    planned.Add(part, now = new Lazy<PlannedFigures>(() => PlannedFiguresOf.Plan(Planner.Plan(part, model, PlannedFiguresOf.Pieces))));
+                    planned.Add(part, now = new Lazy<PlannedFigures>(() => PlannedFiguresOf.Plan(planOf?.Invoke(part) ?? Planner.Plan(part, model, PlannedFiguresOf.Pieces))));
                 }
 
                 builds.Add(new LoggedBuild(record, part, revisionOf(part), now));
