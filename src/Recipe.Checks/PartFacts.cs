@@ -21,6 +21,9 @@ internal static class PartFacts
     /// <summary>Whether a resin boils off styrene.</summary>
     public static bool IsStyrenated(this ResinSystem? resin) => resin?.Chemistry is Chemistry.Polyester or Chemistry.Vinylester;
 
+    /// <summary>Whether a resin sets with peroxide, of which the data sheet leaves a range.</summary>
+    public static bool IsPeroxideCured(this ResinSystem? resin) => resin.IsStyrenated() || resin?.CuresWith == "peroxide";
+
     /// <summary>The styrenated liquid that is laid: the resin of the plies, else a coat; null where there is none.</summary>
     public static ResinSystem? LaidStyrene(this Part part) =>
         part.HasPlies() && part.Resin.IsStyrenated() ? part.Resin : part.Coats.Select(c => c.Material).FirstOrDefault(m => m.IsStyrenated());

@@ -14,23 +14,14 @@ namespace Recipe.Compiler;
 /// <param name="buildsOf">The records of a text.</param>
 internal sealed class FolderRecords(IFileStore files, Func<string, SyntaxTree?> treeOf, Func<SyntaxTree, ImmutableArray<LoggedBuild>> buildsOf)
 {
-    private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<SyntaxTree>>> _holders = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<(ImmutableArray<TextUsed> Texts, HashSet<string> Names)>> _texts = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<ImmutableArray<BuildLog>>> _logs = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<Folder>> _folders = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<SyntaxTree, Lazy<ImmutableArray<LoggedBuild>>> _builds = new(ReferenceEqualityComparer.Instance);
 
-    /// <summary>The texts of a folder that hold records, in the order of the store.</summary>
-    public ImmutableArray<SyntaxTree> Holders(string folder) => _holders.GetOrAdd(
-        folder,
-        at => new Lazy<ImmutableArray<SyntaxTree>>(() => [.. files.RecipesIn(at).Select(PathNames.Normalize).Select(treeOf).OfType<SyntaxTree>().Where(tree => TreeFacts.Of(tree).HoldsBuilds)])).Value;
-
     /// <summary>What a text rests on, with the texts of its folder that hold records: those change what is found in its records, and no part.</summary>
-    public ImmutableArray<TextUsed> With(string folder, ImmutableArray<TextUsed> restsOn)
+    public ImmutableArray<TextUsed> With(SyntaxTree tree, ImmutableArray<TextUsed> restsOn)
     {
-        var (texts, names) = _texts.GetOrAdd(
-            folder,
-            at => new Lazy<(ImmutableArray<TextUsed>, HashSet<string>)>(() => ([.. Holders(at).Select(tree => TreeFacts.Of(tree).AsUsed)], Holders(at).Select(tree => tree.Source.Name).ToHashSet(StringComparer.Ordinal)))).Value;
-        return [.. restsOn.Where(text => !names.Contains(text.Name)), .. texts];
+        var folder = FolderOf(tree);
+        return [.. restsOn.Where(text => !folder.Holders.ContainsKey(text.Name)), .. folder.Texts];
     }
 
     /// <summary>The records of a text.</summary>
@@ -41,9 +32,27 @@ internal sealed class FolderRecords(IFileStore files, Func<string, SyntaxTree?> 
     /// <summary>The logs of all parts that records of a text or of those beside it are about.</summary>
     public ImmutableArray<BuildLog> LogsWith(SyntaxTree tree)
     {
-        var folder = PathNames.FolderOf(tree.Source.Name);
-        return Holders(folder).Contains(tree)
-            ? _logs.GetOrAdd(folder, at => new Lazy<ImmutableArray<BuildLog>>(() => BuildLog.Of(Holders(at).SelectMany(other => Of(other))))).Value
-            : BuildLog.Of(Of(tree).Concat(Holders(folder).Where(other => other.Source.Name != tree.Source.Name).SelectMany(other => Of(other))));
+        var folder = FolderOf(tree);
+        return folder.Holders.GetValueOrDefault(tree.Source.Name) == tree
+            ? folder.Logs
+            : BuildLog.Of(Of(tree).Concat(folder.Holders.Values.Where(other => other.Source.Name != tree.Source.Name).SelectMany(other => Of(other))));
+    }
+
+    private Folder FolderOf(SyntaxTree tree) => _folders.GetOrAdd(
+        PathNames.FolderOf(tree.Source.Name),
+        at => new Lazy<Folder>(() => new Folder(
+            [.. files.RecipesIn(at).Select(PathNames.Normalize).Distinct(StringComparer.Ordinal).Select(treeOf).OfType<SyntaxTree>().Where(holder => TreeFacts.Of(holder).HoldsBuilds)],
+            Of))).Value;
+
+    /// <summary>One folder: the texts that hold records, and what comes of them.</summary>
+    private sealed class Folder(ImmutableArray<SyntaxTree> holders, Func<SyntaxTree, ImmutableArray<LoggedBuild>> buildsOf)
+    {
+        private readonly Lazy<ImmutableArray<BuildLog>> _logs = new(() => BuildLog.Of(holders.SelectMany(holder => buildsOf(holder))));
+
+        public Dictionary<string, SyntaxTree> Holders { get; } = holders.ToDictionary(holder => holder.Source.Name, StringComparer.Ordinal);
+
+        public ImmutableArray<TextUsed> Texts { get; } = [.. holders.Select(holder => TreeFacts.Of(holder).AsUsed)];
+
+        public ImmutableArray<BuildLog> Logs => _logs.Value;
     }
 }

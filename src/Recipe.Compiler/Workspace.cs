@@ -169,7 +169,7 @@ public sealed class Workspace
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
-            RestsOn = builds.IsEmpty ? restsOn : _records.With(PathNames.FolderOf(tree.Source.Name), restsOn),
+            RestsOn = builds.IsEmpty ? restsOn : _records.With(tree, restsOn),
             Settings = settings,
             Checks = checks,
             CodedExaminations = codedExaminations,

@@ -113,7 +113,7 @@ public sealed class PeroxideMeetsAccelerator : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part.Mixing is not { } mixing || !(part.Resin.IsStyrenated() || part.Resin?.CuresWith == "peroxide"))
+        if (part.Mixing is not { } mixing || !part.Resin.IsPeroxideCured())
         {
             return;
         }

@@ -46,6 +46,9 @@ public sealed class PotOffRatio : RecordCheck
     private const double Share = 0.03;
     private const double ShareOfPeroxide = 0.5;
 
+    // Figures are written to what the scale shows: half a last digit is no difference. kg.
+    private const double Rounding = 0.00005;
+
     internal override void Examine(CheckContext context, LoggedBuild build, BuildLog log)
     {
         if (build.Part.Resin is not { } resin || (build.Record.Planned?.Resin is { } built && built != resin.Name))
@@ -53,7 +56,7 @@ public sealed class PotOffRatio : RecordCheck
             return;
         }
 
-        var isEpoxy = !resin.IsStyrenated() && resin.CuresWith != "peroxide";
+        var share = resin.IsPeroxideCured() ? ShareOfPeroxide : Share;
         var step = context.Model.Shop?.ScaleResolution?.Value ?? Mass.Zero;
         foreach (var pot in build.Record.Pots)
         {
@@ -63,7 +66,7 @@ public sealed class PotOffRatio : RecordCheck
             }
 
             var off = b.Value - wanted;
-            if (Math.Abs(off.Kilograms) > Math.Max((isEpoxy ? Share : ShareOfPeroxide) * wanted.Kilograms, step.Kilograms) + Rounding)
+            if (Math.Abs(off.Kilograms) > Math.Max(share * wanted.Kilograms, step.Kilograms) + Rounding)
             {
                 context.Report(
                     b.Where ?? pot.Where,
@@ -72,7 +75,4 @@ public sealed class PotOffRatio : RecordCheck
             }
         }
     }
-
-    // Figures are written to what the scale shows: half a last digit is no difference. kg.
-    private const double Rounding = 0.00005;
 }

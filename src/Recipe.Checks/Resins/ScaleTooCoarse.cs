@@ -104,7 +104,7 @@ public sealed class ScaleTooCoarse : Check
         }
 
         var component = Mass.FromKilograms(Smaller(pot));
-        var finest = component * (resin.IsStyrenated() || resin.CuresWith == "peroxide" ? ShareOfPeroxide : Share);
+        var finest = component * (resin.IsPeroxideCured() ? ShareOfPeroxide : Share);
         if (scale.Value <= finest)
         {
             return;

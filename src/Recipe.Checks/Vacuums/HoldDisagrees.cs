@@ -94,8 +94,6 @@ public sealed class HoldDisagrees : Check
             """,
     };
 
-    private const double Slack = 0.75;
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -104,11 +102,11 @@ public sealed class HoldDisagrees : Check
             return;
         }
 
-        if (Longest(cure) is { At.Value.Seconds: > 0 } longest && longest.At.Value < hold.Value * Slack)
+        if (Longest(cure) is { At.Value.Seconds: > 0 } longest && longest.At.Value < hold.Value * CurePlan.SameTime)
         {
             Report(longest.At, $"the cure lets it go after {Say.Of(longest.At.Value)}", new(longest.Where, "let go here"));
         }
-        else if (Shortest(cure) is { } shortest && hold.Value < shortest.At.Value * Slack)
+        else if (Shortest(cure) is { } shortest && hold.Value < shortest.At.Value * CurePlan.SameTime)
         {
             Report(shortest.At, $"the cure keeps it for {Say.Of(shortest.At.Value)}", new(shortest.Where, shortest.Words));
         }

@@ -121,11 +121,11 @@ public sealed class VacuumOffEarly : Check
             [Longer(vacuum, off.At, needed.Time), LongerStep(plan, off.At, needed.Time)]);
     }
 
-    // When it comes off, and what says so: the hours that the vacuum block holds it, or the step of the cure that lets it go.
+    // When it comes off, and what says so: the step of the cure that lets it go, or the hours of the vacuum block. A cure that never says so leaves it on.
     private static (Duration At, Text.SourceSpan Where)? Off(Part part, Plan plan)
     {
         var step = plan.Cure?.Steps.FirstOrDefault(s => s.Step.LetsVacuumGo);
-        if (part.Vacuum is { Hold: { } hold } vacuum && (step is null || hold.Value <= step.Start.Value))
+        if (part.Vacuum is { Hold: { } hold } vacuum && (step is null || plan.Cure!.VacuumOff?.Value < step.Start.Value))
         {
             return (hold.Value, hold.Where ?? vacuum.Where);
         }

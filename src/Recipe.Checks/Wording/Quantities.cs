@@ -14,14 +14,6 @@ internal readonly record struct Quantity(int Start, int End, IReadOnlyList<doubl
 /// <summary>Finds quantities in the texts of fixes, and knows which units are those of a US shop.</summary>
 internal static class Quantities
 {
-    private static readonly HashSet<string> Us = new(StringComparer.Ordinal)
-    {
-        "in", "ft", "yd", "mil", "in2", "ft2", "yd2", "in3", "ft3", "gal", "qt", "floz", "lb", "oz", "lbf", "degF", "degF-diff", "psi", "ksi", "Msi", "inHg", "cfm",
-    };
-
-    /// <summary>Whether a unit, or a part of it, is one of US shops.</summary>
-    public static bool IsUs(Unit unit) => unit.Symbol.Split('/', '.').Any(Us.Contains);
-
     /// <summary>The unit of US shops for what this one measures, by the size of the amount; null where they have none of their own or none is wanted.</summary>
     /// <param name="unit">The unit to be replaced.</param>
     /// <param name="si">The largest of the amounts, in SI.</param>
@@ -38,9 +30,6 @@ internal static class Quantities
         _ => null,
     };
 
-    /// <summary>Whether a character continues a word, so that a digit behind it is no number.</summary>
-    public static bool IsOfAWord(char c) => char.IsLetterOrDigit(c) || c is '_' or '.' || c == '-';
-
     /// <summary>The quantities of a text in order; what stands in quotes is the reader's, and a tolerance is no quantity of its own.</summary>
     public static IEnumerable<Quantity> In(string text)
     {
@@ -48,7 +37,7 @@ internal static class Quantities
         for (var i = 0; i < text.Length; i++)
         {
             inQuotes ^= text[i] == '"';
-            if (inQuotes || !char.IsAsciiDigit(text[i]) || (i > 0 && IsOfAWord(text[i - 1]) && !IsMinus(text, i - 1)))
+            if (inQuotes || !char.IsAsciiDigit(text[i]) || (i > 0 && UnitsInUse.IsOfAWord(text[i - 1]) && !IsMinus(text, i - 1)))
             {
                 continue;
             }

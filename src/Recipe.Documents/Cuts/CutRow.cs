@@ -71,26 +71,20 @@ internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLaye
 
     private static Mass? Rectangles(PaperContext context, StackPlan? line, NestSize size)
     {
-        if (line is not { CutMass: { } mass, CutArea.Value: { SquareMeters: > 0 } area })
+        if (line is not { CutMass: { } mass, CutArea.Value: { SquareMeters: > 0 } area } || RectangleOf(line) <= Corners * area.SquareMeters)
         {
             return null;
         }
 
-        var all = line.Pieces.Sum(piece => piece.Length.Meters * piece.Width.Meters * piece.Count);
-        var own = size.Length.Meters * size.Width.Meters * size.Count / size.Strips;
-        return all > Corners * area.SquareMeters ? context.Text.OnScale(mass.Value * (own / area.SquareMeters)) : null;
+        return context.Text.OnScale(mass.Value * (RectangleOf(size) / area.SquareMeters));
     }
 
     // A line has one size; were there more, each would have its share of the area.
-    private static Mass? MassOf(PaperContext context, StackPlan? line, NestSize size)
-    {
-        if (line?.CutMass is not { } mass)
-        {
-            return null;
-        }
+    private static Mass? MassOf(PaperContext context, StackPlan? line, NestSize size) =>
+        line is { CutMass: { } mass } && RectangleOf(line) is > 0 and var all ? context.Text.OnScale(mass.Value * Math.Min(1, RectangleOf(size) / all)) : null;
 
-        var all = line.Pieces.Sum(piece => piece.Length.Meters * piece.Width.Meters * piece.Count);
-        var own = size.Length.Meters * size.Width.Meters * size.Count / size.Strips;
-        return all > 0 ? context.Text.OnScale(mass.Value * Math.Min(1, own / all)) : null;
-    }
+    // Area of the rectangles round all pieces, m2.
+    private static double RectangleOf(StackPlan line) => line.Pieces.Sum(piece => piece.Length.Meters * piece.Width.Meters * piece.Count);
+
+    private static double RectangleOf(NestSize size) => size.Length.Meters * size.Width.Meters * size.Count / size.Strips;
 }

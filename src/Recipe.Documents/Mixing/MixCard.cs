@@ -48,10 +48,10 @@ internal static class MixCard
         return new Facts(facts.ToImmutable());
     }
 
-    // Whoever mixes has this card in hand and not the cover: what the checks doubt about resin, ratio and pots (codes of 4000) stands here too.
+    // Whoever mixes has this card in hand and not the cover: what the checks doubt about resin, ratio and pots stands here too.
     private static IEnumerable<Block> Doubts(PaperContext context)
     {
-        var doubts = Notes.Open(context).Where(finding => finding.Severity >= Severity.Warning && finding.Descriptor.Code.StartsWith("RC4", StringComparison.Ordinal)).ToList();
+        var doubts = Notes.Open(context).Where(finding => finding.Severity >= Severity.Warning && FindingFamilies.StageOf(finding.Descriptor.Code) == BenchStage.Laying).ToList();
         if (doubts.Count > 0)
         {
             yield return new Caution(

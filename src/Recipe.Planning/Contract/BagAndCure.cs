@@ -74,6 +74,12 @@ public sealed record VacuumLevels
 /// <summary>The cure against the clock.</summary>
 public sealed record CurePlan
 {
+    /// <summary>
+    /// The hours of the vacuum block and those of the cure are one time, said twice, as long as neither is shorter than this share of the other: whether
+    /// the way to the level is counted. Common practice.
+    /// </summary>
+    public const double SameTime = 0.75;
+
     /// <summary>The steps.</summary>
     public required ImmutableArray<CureStepPlan> Steps { get; init; }
 

@@ -38,9 +38,6 @@ internal sealed record CureWork(
 /// <remarks>Straight pieces: Recipe.Engineering CureSchedule. The oven's own set point, not the part's temperature.</remarks>
 internal static class CurePlanner
 {
-    // The hours of the vacuum block and those of the cure are one time, said twice, up to a quarter of difference: whether the way to the level is counted.
-    private const double SameTime = 0.75;
-
     public static CureWork? Work(PlanContext context, Conditions conditions)
     {
         if (context.Part.Cure is not { Steps.IsEmpty: false } cure)
@@ -158,7 +155,7 @@ internal static class CurePlanner
         }
 
         var letGo = steps.FirstOrDefault(step => step.Step.LetsVacuumGo)?.Start ?? steps[^1].End;
-        return context.Figures.Time(context.Part.Vacuum?.Hold, context.PartOwner, "time under vacuum") is { } hold && hold.Si < SameTime * letGo.Si ? hold : letGo;
+        return context.Figures.Time(context.Part.Vacuum?.Hold, context.PartOwner, "time under vacuum") is { } hold && hold.Si < CurePlan.SameTime * letGo.Si ? hold : letGo;
     }
 
     private static Known<Temperature> Peak(ImmutableArray<CureStepWork> steps, Known<Temperature> start)

@@ -29,11 +29,10 @@ internal static class MixRatios
         switch (mix.Value.Basis)
         {
             case MixBasis.Weight:
-                return new Known<WeightRatio>(new WeightRatio(a, b), on);
+                return new Known<WeightRatio>(ByWeight(mix.Value, null)!, on);
             case MixBasis.Volume when Densities(context, resin) is { } densities:
-                var byVolume = new VolumeRatio(a, b);
                 return new Known<WeightRatio>(
-                    byVolume.ToWeight(UnitsNet.Density.FromKilogramsPerCubicMeter(densities.Resin.Si), UnitsNet.Density.FromKilogramsPerCubicMeter(densities.Hardener.Si)),
+                    ByWeight(mix.Value, (UnitsNet.Density.FromKilogramsPerCubicMeter(densities.Resin.Si), UnitsNet.Density.FromKilogramsPerCubicMeter(densities.Hardener.Si)))!,
                     on | densities.Resin.On | densities.Hardener.On);
             case MixBasis.Volume:
                 context.Miss(subject, "the ratio is by volume and a density is missing to weigh it");
@@ -43,6 +42,16 @@ internal static class MixRatios
                 return null;
         }
     }
+
+    /// <summary>A ratio in parts by weight; null when it is by volume and the densities are not given, or does not say which it is.</summary>
+    /// <param name="mix">The ratio; both parts above 0.</param>
+    /// <param name="densities">Densities of resin and hardener, or null.</param>
+    public static WeightRatio? ByWeight(Model.MixRatio mix, (UnitsNet.Density Resin, UnitsNet.Density Hardener)? densities) => mix.Basis switch
+    {
+        MixBasis.Weight => new WeightRatio(mix.Resin, mix.Hardener),
+        MixBasis.Volume when densities is { } known => new VolumeRatio(mix.Resin, mix.Hardener).ToWeight(known.Resin, known.Hardener),
+        _ => null,
+    };
 
     /// <summary>Densities of the two liquids, kg/m3; null unless both are known.</summary>
     public static (Num Resin, Num Hardener)? Densities(PlanContext context, ResinSystem resin)

@@ -1,5 +1,5 @@
-using Recipe.Engineering;
 using Recipe.Model;
+using Recipe.Planning.Planners;
 using Recipe.Text.Units;
 using UnitsNet;
 
@@ -14,7 +14,6 @@ public static class RecordedMix
     /// </summary>
     /// <param name="system">The resin.</param>
     /// <param name="resin">Resin weighed in.</param>
-    /// <remarks>A ratio by volume times the quotient of the densities: <see cref="VolumeRatio.ToWeight"/>.</remarks>
     public static Mass? HardenerFor(ResinSystem system, Mass resin)
     {
         ArgumentNullException.ThrowIfNull(system);
@@ -23,12 +22,8 @@ public static class RecordedMix
             return null;
         }
 
-        var ratio = mix.Basis switch
-        {
-            MixBasis.Weight => new WeightRatio(mix.Resin, mix.Hardener),
-            MixBasis.Volume when system is { ResinDensity.Value: { KilogramsPerCubicMeter: > 0 } a, HardenerDensity.Value: { KilogramsPerCubicMeter: > 0 } b } => new VolumeRatio(mix.Resin, mix.Hardener).ToWeight(a, b),
-            _ => null,
-        };
+        var ratio = MixRatios.ByWeight(
+            mix, system is { ResinDensity.Value: { KilogramsPerCubicMeter: > 0 } a, HardenerDensity.Value: { KilogramsPerCubicMeter: > 0 } b } ? (a, b) : null);
         return ratio is null ? null : resin * (ratio.HardenerParts / ratio.ResinParts);
     }
 

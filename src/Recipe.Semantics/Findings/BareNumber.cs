@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Semantics.Values;
 using Recipe.Text;
 using Recipe.Text.Findings;
+using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Findings;
 
@@ -38,26 +39,11 @@ public static class BareNumber
     internal static Finding Create(SourceSpan where, string head, string written, string noun, ImmutableArray<string> units, bool canAppend)
     {
         // Who writes inches elsewhere in the file probably means inches here.
-        string[] likeliest = [.. units.OrderByDescending(unit => IsInUse(where.Source.Text, unit))];
+        string[] likeliest = [.. units.OrderByDescending(UnitsInUse.Of(where.Source).Uses)];
         return Finding.Of(Descriptor, where, $"{written} has no unit; `{head}` takes {noun} ({Numbers.Or(likeliest)}).") with
         {
             Fixes = canAppend ? [.. likeliest.Select(u => Append(where, written, u))] : [],
         };
-    }
-
-    private static bool IsInUse(string text, string unit)
-    {
-        for (var at = text.IndexOf(unit, StringComparison.Ordinal); at >= 0; at = text.IndexOf(unit, at + 1, StringComparison.Ordinal))
-        {
-            var end = at + unit.Length;
-            var number = at > 0 && text[at - 1] == ' ' ? at - 2 : at - 1;
-            if (number >= 0 && char.IsAsciiDigit(text[number]) && (end == text.Length || !(char.IsLetterOrDigit(text[end]) || text[end] is '/' or '-' or '_')))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 
     /// <summary>A percentage without its sign; the number says which of two readings is likelier.</summary>

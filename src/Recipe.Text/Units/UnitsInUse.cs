@@ -1,13 +1,17 @@
 using System.Runtime.CompilerServices;
-using Recipe.Text;
-using Recipe.Text.Units;
 
-namespace Recipe.Checks;
+namespace Recipe.Text.Units;
 
-/// <summary>In which units an author measures each thing, told from the numbers of his file.</summary>
-internal sealed class UnitsInUse
+/// <summary>In which units an author measures each thing, told from the numbers of the file; remarks and texts do not count.</summary>
+public sealed class UnitsInUse
 {
+    private static readonly HashSet<string> UsSymbols = new(StringComparer.Ordinal)
+    {
+        "in", "ft", "yd", "mil", "in2", "ft2", "yd2", "in3", "ft3", "gal", "qt", "floz", "lb", "oz", "lbf", "degF", "degF-diff", "psi", "ksi", "Msi", "inHg", "cfm",
+    };
+
     private static readonly ConditionalWeakTable<SourceText, UnitsInUse> Known = [];
+    private readonly HashSet<string> _symbols = new(StringComparer.Ordinal);
     private readonly HashSet<Dimension> _us = [];
     private readonly HashSet<Dimension> _other = [];
 
@@ -24,7 +28,7 @@ internal sealed class UnitsInUse
                 var close = text.IndexOf('"', i + 1);
                 i = close < 0 ? EndOfLine(text, i) : Math.Min(close, EndOfLine(text, i));
             }
-            else if (char.IsAsciiDigit(text[i]) && !(i > 0 && Quantities.IsOfAWord(text[i - 1])))
+            else if (char.IsAsciiDigit(text[i]) && !(i > 0 && IsOfAWord(text[i - 1])))
             {
                 i = Note(text, i);
             }
@@ -40,6 +44,16 @@ internal sealed class UnitsInUse
     /// <summary>Whether things of this kind are measured in other than US units here, too or only.</summary>
     public bool AreOther(Dimension dimension) => _other.Contains(dimension);
 
+    /// <summary>Whether something is measured in this unit here.</summary>
+    /// <param name="symbol">The unit as units are written.</param>
+    public bool Uses(string symbol) => _symbols.Contains(symbol);
+
+    /// <summary>Whether a character continues a word, so that a digit behind it is no number.</summary>
+    public static bool IsOfAWord(char c) => char.IsLetterOrDigit(c) || c is '_' or '.' or '-';
+
+    // Whether a unit, or a part of it, is one of US shops.
+    private static bool IsUs(Unit unit) => unit.Symbol.Split('/', '.').Any(UsSymbols.Contains);
+
     private int Note(string text, int at)
     {
         while (at + 1 < text.Length && (char.IsAsciiDigit(text[at + 1]) || text[at + 1] == '.'))
@@ -50,7 +64,8 @@ internal sealed class UnitsInUse
         var unitAt = at + 1 < text.Length && text[at + 1] == ' ' ? at + 2 : at + 1;
         if (unitAt < text.Length && UnitTable.TryRead(text.AsSpan(unitAt), out _, out var unit))
         {
-            (Quantities.IsUs(unit) ? _us : _other).Add(unit.Dimension);
+            _symbols.Add(unit.Symbol);
+            (IsUs(unit) ? _us : _other).Add(unit.Dimension);
         }
 
         return at;
