@@ -29,6 +29,17 @@ public class VacuumTests
         Bench.Silent("more-vacuum-than-air", Draw(metres, inHg * 0.97));
     }
 
+    [Theory]
+    [InlineData("altitude 1500 m", "800 mbar")]
+    [InlineData("altitude 1000 m", "25 inHg")]
+    [InlineData("", "28 inHg")]
+    [InlineData("", "900 mbar")]
+    public void What_is_offered_for_a_bare_level_is_not_more_than_the_air(string shop, string level) => Bench.Settles(
+        "vacuum-without-convention",
+        new Tray { Shop = shop, Vacuum = $"draw {level} within 10 min{LeakCheck}" }.ToString(),
+        "more-vacuum-than-air",
+        "not-understood");
+
     [Fact]
     public void Without_an_altitude_only_what_is_too_much_at_sea_level_is_an_error()
     {
