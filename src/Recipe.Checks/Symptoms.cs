@@ -3,10 +3,10 @@ using System.Collections.Immutable;
 namespace Recipe.Checks;
 
 /// <summary>What somebody sees at the bench, and the findings that speak of what may have caused it. It leads a reader to a check; it is no diagnosis. Common practice.</summary>
-internal static class Symptoms
+public static class Symptoms
 {
     /// <summary>Words that somebody would search for, and names of findings, the likeliest first.</summary>
-    public static readonly ImmutableArray<(string Seen, ImmutableArray<string> Findings)> All =
+    public static ImmutableArray<(string Seen, ImmutableArray<string> Findings)> All { get; } =
     [
         ("The part sticks in the mould; will not come off", ["no-release", "few-wax-coats", "wax-coats-too-close", "wax-still-soft", "film-without-wax", "releases-mixed", "first-pulls-unshielded", "too-many-pulls", "green-mould", "half-not-released", "release-too-hot", "locked-in", "no-draft", "no-way-to-pull"]),
         ("Sticky, soft, tacky, not cured", ["wrong-cure-agent", "mix-incomplete", "mixed-in-haste", "odd-hardener-share", "hardener-outweighs-resin", "ratio-without-basis", "scale-too-coarse", "too-cold-to-cure", "cold-night", "short-dwell", "accelerated-twice", "too-much-pigment", "thinned-resin", "expired-stock"]),
