@@ -106,6 +106,20 @@ public sealed class SlipTests
         Assert.Contains(bound.Findings, finding => finding.Message.Contains("846 mbar at 1500 m", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("left left", "left right")]
+    [InlineData("right right", "right left")]
+    [InlineData("fore fore", null)]
+    public void Halves_have_names_of_their_own(string halves, string? meant)
+    {
+        static string Halved(string halves) => $"mould m {{\n  surface disc diameter 200 mm\n  halves {halves}\n}}\n";
+        var finding = Given.Single(Halved(halves));
+
+        Assert.Equal("duplicate-name", finding.Descriptor.Name);
+        Assert.Equal(meant is null ? [] : [Halved(meant)], finding.Fixes.Select(fix => Given.Apply(finding.Where.Source, fix)));
+        Given.Sound(Halved(meant ?? "fore aft"));
+    }
+
     [Fact]
     public void A_new_name_of_two_words_is_offered_with_a_hyphen()
     {
