@@ -21,6 +21,7 @@ internal static class RecordPaper
         return new Document
         {
             Kind = "Build record",
+            OnePlace = true,
             Identity = context.Identity(ofOneBuild: true),
             Paper = context.Paper,
             ForTheBench = true,
