@@ -108,6 +108,21 @@ public sealed class PdfPageTests
         Assert.True(shared > 0);
     }
 
+    // A value too long to stand beside the space to write in has it below; its label stays on its line, and not beside the space.
+    [Fact]
+    public void A_label_stands_on_the_line_of_its_value()
+    {
+        var document = Documents().First(paper => paper.Document.ForTheBench).Document with
+        {
+            Stations = [new Station("One", [new Facts([new Fact("Resin", "A resin of a long name, slow", new Blank("lot")), new Fact("Hardener", "short", new Blank("lot"))])])],
+        };
+        var texts = PdfPages.Of(document).Pages.Single().Shapes.OfType<TextShape>().ToList();
+        Assert.InRange(Math.Abs(Line("Resin") - Line("A resin")), 0, 1);
+        Assert.True(Line("Hardener") > 0);
+
+        double Line(string begins) => texts.First(text => text.Text.StartsWith(begins, StringComparison.Ordinal)).At.Y;
+    }
+
     // Measures of a sheet read at a metre with gloves on: common practice.
     [Fact]
     public void Type_and_spaces_at_the_bench_never_fall_below_their_measures()

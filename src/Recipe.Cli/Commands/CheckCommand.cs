@@ -99,7 +99,7 @@ internal static class CheckCommand
         var findings = Each(files.SelectMany(file => file.Findings)).ToList();
         string[] looked =
         [
-            .. new[] { (Count: files.Sum(file => file.PartNames.Count()), One: "part"), (Count: files.Sum(file => file.Bound.Model.Builds.Length), One: "build record") }
+            .. new[] { (Count: files.Sum(file => file.PartNames.Count()), One: "part"), (Count: files.Sum(file => file.RecordCount), One: "build record") }
                 .Where(counted => counted.Count > 0)
                 .Select(counted => ", " + Plural(counted.Count, counted.One, counted.One + "s")),
         ];

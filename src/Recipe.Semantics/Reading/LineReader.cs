@@ -129,21 +129,6 @@ internal sealed class LineReader
     /// <summary>The words that may stand on this line, for a did-you-mean.</summary>
     public IEnumerable<string> ClauseWords() => _pattern.Clauses.Select(c => c.Words[0]).Concat(_pattern.Flags.Select(f => f.Words[0]));
 
-    /// <summary>Phrases that the line has not had and that would take a value such as this one.</summary>
-    private IEnumerable<string> WordsBefore(ValueSyntax value)
-    {
-        var unit = value switch
-        {
-            QuantitySyntax quantity => quantity.Unit,
-            CompoundSyntax compound => compound.Parts[0].Unit,
-            SignedSyntax signed => signed.Quantity.Unit,
-            _ => null,
-        };
-        return unit is null
-            ? []
-            : _pattern.Clauses.Where(c => c.Kind is QuantityKind kind && kind.Dimension == unit.Dimension && (c.IsRepeated || !_reading.WasTried(c.Phrase))).Select(c => c.Phrase);
-    }
-
     public void Report(Recipe.Text.Findings.Finding finding) => Context.Sink.Report(finding);
 
     private void ReadForm()
@@ -404,7 +389,7 @@ internal sealed class LineReader
             Index++;
             if (!MixedFractions.Report(this, value))
             {
-                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example, [.. WordsBefore(value)]));
+                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example, FreeClauses.For(value, _pattern, _reading)));
             }
 
             Index = _entry.Values.Length;

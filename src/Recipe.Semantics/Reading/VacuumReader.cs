@@ -1,4 +1,3 @@
-using System.Globalization;
 using Recipe.Model;
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Schema;
