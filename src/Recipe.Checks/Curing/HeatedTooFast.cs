@@ -1,6 +1,4 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
-using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -74,30 +72,18 @@ public sealed class HeatedTooFast : Check
             """,
     };
 
-    private static readonly TemperatureDelta Step = TemperatureDelta.FromKelvins(10);
-
-    // 10 degF a minute.
-    private const double Fastest = 10 / 1.8;
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var fast = context.Plan.Cure?.Steps
-            .Where(s => s.Step.Rate is { } rate && s.To >= s.From + Step && PerMinute(rate) > Fastest + 1e-6)
-            .MaxBy(s => PerMinute(s.Step.Rate!));
-        if (fast is null)
+        if (Rates.TooFast(context.Plan, s => s.To - s.From) is not var (fast, stated, inFahrenheit))
         {
             return;
         }
 
-        var stated = fast.Step.Rate!;
-        var inFahrenheit = stated.Written.Contains("degF", StringComparison.Ordinal);
         context.Report(
             stated.Where ?? fast.Step.Where,
             $"heated by {Say.Of(stated)} from {Say.Of(fast.From)}; a part follows {(inFahrenheit ? "10 degF/min" : "5.6 degC/min")} at the most",
             Grounds.Sure.And("heating rate", stated),
             fixes: [Edits.Fix("Heat it slowly", FixSafety.NeedsALook, FigureEdits.Rewrite(stated, inFahrenheit ? "1 degF/min" : "0.5 degC/min"))]);
     }
-
-    private static double PerMinute(Figure<TemperatureChangeRate> rate) => rate.Value.DegreesCelsiusPerSecond * 60;
 }

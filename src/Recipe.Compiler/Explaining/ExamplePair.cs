@@ -1,5 +1,4 @@
 using System.Text;
-using Recipe.Text;
 
 namespace Recipe.Compiler;
 
@@ -17,7 +16,7 @@ internal static class ExamplePair
     /// <param name="good">The one that does not.</param>
     public static string Marked(string bad, string good)
     {
-        var lines = Merge(Split(bad), Split(good));
+        var lines = MarkedLines.Of(Split(bad), Split(good));
         var shown = Shown(lines);
         var page = new StringBuilder();
         var gap = false;
@@ -76,25 +75,6 @@ internal static class ExamplePair
                 shown[i] = true;
             }
         }
-    }
-
-    private static List<(char Mark, string Text)> Merge(string[] bad, string[] good)
-    {
-        var lines = new List<(char, string)>();
-        var (i, j) = (0, 0);
-        foreach (var (left, right) in Alignment.Of(bad, good).Append((bad.Length, good.Length)))
-        {
-            lines.AddRange(bad[i..left].Select(line => ('-', line)));
-            lines.AddRange(good[j..right].Select(line => ('+', line)));
-            if (left < bad.Length)
-            {
-                lines.Add((' ', bad[left]));
-            }
-
-            (i, j) = (left + 1, right + 1);
-        }
-
-        return lines;
     }
 
     private static int IndentOf(string text) => text.Length - text.TrimStart().Length;
