@@ -81,6 +81,7 @@ public static class CheckCatalogue
         new OpenCoreJoints(),
         new DrilledCore(),
         new OpenCoreEdge(),
+        new CorePastEdge(),
 
         new NoResin(),
         new PotDiesFirst(),
@@ -92,6 +93,7 @@ public static class CheckCatalogue
         new LeftTooWet(),
         new FillSlowerThanGel(),
         new ShopClosesFirst(),
+        new ContentOutOfReach(),
 
         new PeroxideMeetsAccelerator(),
         new AcceleratedTwice(),
@@ -147,6 +149,7 @@ public static class CheckCatalogue
         new EnvelopeOnSoftMould(),
         new HoseCollapses(),
         new ReusedLayer(),
+        new FilmShortOfTape(),
 
         new NoVacuumLevel(),
         new MoreVacuumThanAir(),
@@ -183,6 +186,7 @@ public static class CheckCatalogue
         new TightWeaveInfused(),
         new MeshReachesVacuum(),
         new NoCatchPot(),
+        new FeedOutOfReach(),
 
         new NoCure(),
         new MouldTooHot(),
@@ -207,6 +211,7 @@ public static class CheckCatalogue
         new HotterThanOven(),
         new DarkSkinUncured(),
         new CureOutOfOrder(),
+        new HeatedTooFast(),
 
         new OpenedFrozen(),
         new OutLifeSpent(),
@@ -229,6 +234,8 @@ public static class CheckCatalogue
         new NarrowSeamTape(),
         new ShortLap(),
         new DryHalvesClosed(),
+        new TapeWiderThanRoll(),
+        new SeamShorterThanRim(),
 
         new NoKeyForBond(),
         new ReleaseLeftOnFace(),

@@ -14,7 +14,7 @@ public static class ChecksPage
             # Findings
 
             Everything that can be found wrong with a recipe. This page is made from the descriptors beside the checks; change those, not this.
-            `recipe explain CODE` shows one of them with its reason, its exceptions and two examples.
+            `recipe explain CODE` shows one of them with its reason, its exceptions, and the lines that earn it and mend it.
 
             * **error**: would ruin the part or the mould or hurt someone in any shop. A finding that rests on an assumed figure is at most a warning.
             * **warning**: usually wrong.

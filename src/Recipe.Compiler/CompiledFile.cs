@@ -24,6 +24,9 @@ public sealed record CompiledFile
     /// <summary>The build records that stand in it, in order, each beside the recipe as it stands today.</summary>
     public ImmutableArray<LoggedBuild> Builds { get; init; } = [];
 
+    /// <summary>How many build records stand in it.</summary>
+    public int RecordCount => Bound.Model.Builds.Length;
+
     /// <summary>The plans of all of them, in order. To look at one part, ask that part.</summary>
     public ImmutableArray<Plan> Plans => [.. Parts.Select(part => part.Plan)];
 

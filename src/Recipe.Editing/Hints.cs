@@ -53,9 +53,13 @@ public static class Hints
                 known = false;
             }
 
-            if (line.LaidResin is { } resin)
+            // Nothing is laid by hand in an infusion or with prepreg; the pieces hold their resin all the same.
+            if ((line.LaidResin ?? line.CutResin) is { } resin)
             {
-                yield return Beside(line.Item.Where, $"{Say.Of(resin.Value)} resin", "Resin to lay on the cut pieces, all sides and repeats." + Assumed(resin.IsAssumed), HintTopic.Resin);
+                var what = line.LaidResin is not null ? "Resin to lay on the cut pieces, all sides and repeats."
+                    : plan.Part.Process.Value == Process.Prepreg ? "Resin that the cut pieces bring with them, all sides and repeats."
+                    : "Resin that the cut pieces draw in, all sides and repeats; mesh, hoses and reserve take more.";
+                yield return Beside(line.Item.Where, $"{Say.Of(resin.Value)} resin", what + Assumed(resin.IsAssumed), HintTopic.Resin);
             }
         }
     }

@@ -33,11 +33,12 @@ internal sealed class Server : IMessageHandler
     /// <param name="today">The day, asked for at each question.</param>
     /// <param name="lastCommit">Opens the texts of the last commit, or null.</param>
     /// <param name="rules">Runs rules in C#; null where nobody can.</param>
+    /// <param name="bookFolder">Where copies of the shipped book are laid for the editor to open; null lays none.</param>
     /// <param name="clientIs">Told the number of the client's process when it says it.</param>
-    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, IRuleRunner? rules = null, Action<int>? clientIs = null)
+    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, IRuleRunner? rules = null, string? bookFolder = null, Action<int>? clientIs = null)
     {
         using var connection = new Connection(input, output);
-        var session = new Session(connection, today, rules) { LastCommit = lastCommit };
+        var session = new Session(connection, today, rules) { LastCommit = lastCommit, Book = new BookCopies(bookFolder) };
         using var previews = session.Previews;
         return connection.Run(new Server(session, clientIs));
     }

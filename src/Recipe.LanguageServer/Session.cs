@@ -20,6 +20,9 @@ internal sealed class Session(Connection connection, Func<DateOnly> today, IRule
 
     public DocumentStore Documents { get; } = new(rules);
 
+    /// <summary>The shipped book where an editor can open it.</summary>
+    public BookCopies Book { get; init; } = new(null);
+
     public WorkspaceFiles Files { get; } = new();
 
     public Settings Settings { get; } = new();

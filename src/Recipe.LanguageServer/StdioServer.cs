@@ -14,8 +14,9 @@ public static class StdioServer
     /// <param name="today">The day, asked for at each question, for waivers and shelf lives that lapse.</param>
     /// <param name="lastCommit">Opens the texts of the last commit of the repository of a folder; without it nothing is compared.</param>
     /// <param name="rules">Runs rules in C#; null where nobody can.</param>
+    /// <param name="bookFolder">Where copies of the shipped book are laid for the editor to open, read-only; null lays none.</param>
     /// <returns>The exit code that the protocol asks for: 0 after <c>shutdown</c>, otherwise 1.</returns>
-    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, IRuleRunner? rules = null)
+    public static int Run(Stream input, Stream output, Func<DateOnly> today, Func<string, OpenedRevision>? lastCommit = null, IRuleRunner? rules = null, string? bookFolder = null)
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(output);
@@ -25,7 +26,7 @@ public static class StdioServer
         ParentWatch? watch = null;
         try
         {
-            return Server.Run(input, output, today, lastCommit, rules, client => watch = ParentWatch.Begin(client, LookEvery, () => Environment.Exit(1)));
+            return Server.Run(input, output, today, lastCommit, rules, bookFolder, client => watch = ParentWatch.Begin(client, LookEvery, () => Environment.Exit(1)));
         }
         finally
         {

@@ -1,7 +1,7 @@
 namespace Recipe.RulesProcess;
 
 /// <summary>The user's own folders of this program.</summary>
-internal static class UserFolders
+public static class UserFolders
 {
     /// <summary>For what can be made again; null when the user has no such folder.</summary>
     public static string? Cache => Of("XDG_CACHE_HOME", Environment.SpecialFolder.LocalApplicationData, ".cache");

@@ -37,7 +37,7 @@ public sealed class FaultTests
         Directory.CreateSymbolicLink(bench.PathOf("below/round"), "..");
         var run = Bench.Run("check", bench.Folder, "--recurse");
         Assert.Equal(ExitStatus.Clean, run.Status);
-        Assert.StartsWith("1 file,", run.Out, StringComparison.Ordinal);
+        Assert.StartsWith("1 file:", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]

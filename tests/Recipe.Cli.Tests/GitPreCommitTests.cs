@@ -31,7 +31,7 @@ public sealed class GitPreCommitTests : IDisposable
         _repo.Change(Lid, "quantity  4", "quantity  5");
         _repo.Git("add", Lid);
         _repo[Lid] = "part {{{";
-        Check(0, "1 file, 2 parts: nothing wrong found");
+        Check(0, "1 file, 2 parts, 2 build records: nothing wrong found");
 
         // The other way round: bad in the index, mended on disk.
         _repo.Git("add", Lid);
@@ -67,7 +67,7 @@ public sealed class GitPreCommitTests : IDisposable
         _repo.Commit("Broken");
         _repo.Change(Lid, "quantity  4", "quantity  5");
         _repo.Git("add", "--all");
-        Check(0, "1 file, 2 parts: nothing wrong found");
+        Check(0, "1 file, 2 parts, 2 build records: nothing wrong found");
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public sealed class NewRuleTests : IDisposable
         Assert.Equal(ExitStatus.Clean, run.Status);
         Assert.StartsWith("wrote light-cloth.rule.recipe\n", run.Out, StringComparison.Ordinal);
         Assert.Contains("rule light-cloth {", File.ReadAllText(_bench.PathOf("light-cloth.rule.recipe")), StringComparison.Ordinal);
-        Assert.Equal("1 file, 0 parts, 1 rule with 2 examples run: nothing wrong found\n", _bench.RunHere("check", "light-cloth.rule.recipe").Out);
+        Assert.Equal("1 file, 1 rule with 2 examples run: nothing wrong found\n", _bench.RunHere("check", "light-cloth.rule.recipe").Out);
         Assert.Equal(ExitStatus.Clean, _bench.RunHere("fmt", "--check", "light-cloth.rule.recipe").Status);
     }
 

@@ -1,5 +1,6 @@
 using Recipe.Checks;
 using Recipe.Compiler;
+using Recipe.Text.Findings;
 
 namespace Recipe.Cli.Tests;
 
@@ -40,6 +41,67 @@ public sealed class OtherVerbTests
         Assert.Equal(ExitStatus.Clean, run.Status);
         Assert.StartsWith(code, run.Out, StringComparison.Ordinal);
         Assert.Contains("Why: ", run.Out, StringComparison.Ordinal);
+    }
+
+    // The marked lines and those around them are the bad example without the one mark and the good one without the other.
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void Every_finding_shows_which_lines_earn_it_and_which_mend_it(string code)
+    {
+        var (bad, good) = (FindingCatalogue.Find(code)!.BadExample, FindingCatalogue.Find(code)!.GoodExample);
+        if (bad.Length == 0 || good.Length == 0)
+        {
+            return;
+        }
+
+        var lines = Bench.Run("explain", code).Out.Split("mend it:\n\n")[1].TrimEnd().Split('\n').Select(line => line.PadRight(6)).Select(line => (Mark: line[4], Text: line[6..])).ToList();
+        Assert.Contains(lines, line => line.Mark is '-' or '+');
+        Assert.True(InOrder(lines.Where(line => line.Mark != '+'), bad), code);
+        Assert.True(InOrder(lines.Where(line => line.Mark != '-'), good), code);
+        Assert.True(lines.Count <= bad.Split('\n').Length + good.Split('\n').Length, code);
+    }
+
+    private static bool InOrder(IEnumerable<(char Mark, string Text)> lines, string example)
+    {
+        var rest = example.ReplaceLineEndings("\n").Split('\n').Select(line => line.TrimEnd()).ToList();
+        foreach (var text in lines.Select(line => line.Text.TrimEnd()).Where(text => text.Trim() != "..."))
+        {
+            var at = rest.IndexOf(text);
+            if (at < 0)
+            {
+                return false;
+            }
+
+            rest.RemoveRange(0, at + 1);
+        }
+
+        return true;
+    }
+
+    [Fact]
+    public void What_can_be_explained_is_listed_by_group_first()
+    {
+        var index = Bench.Run("explain");
+        Assert.Equal(ExitStatus.Clean, index.Status);
+        Assert.InRange(index.Out.Split('\n').Length, 40, 75);
+        Assert.All(FindingFamilies.All, family => Assert.Contains($"{family.Prefix} ", index.Out, StringComparison.Ordinal));
+        Assert.Contains($"  fabric           {ShippedTexts.Book.Materials.Values.Count(material => material.Keyword == "fabric")}  ", index.Out, StringComparison.Ordinal);
+        Assert.All((string[])["demould-too-early", "carbon-twill-200"], name => Assert.Contains(name + "\n", Bench.Run("explain", "all").Out, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("carbon", "carbon-twill-200", "carbon-on-metal", "Rust, white bloom")]
+    [InlineData("Sticky", "wrong-cure-agent", "Sticky, soft, tacky")]
+    [InlineData("hold", "hold, in a block of cure: ", "hold 20 degC for 12 h under vacuum")]
+    [InlineData("mold", "mould, at the top of a file: ")]
+    [InlineData("RC70", "demould-too-early", "Demoulded too early")]
+    [InlineData("core", "core, at the top of a file: ", "balsa-150")]
+    public void A_word_lists_what_there_is_of_it(string word, params string[] found)
+    {
+        var run = Bench.Run("explain", word);
+        Assert.Equal(ExitStatus.Clean, run.Status);
+        Assert.All(found, text => Assert.Contains(text, run.Out, StringComparison.Ordinal));
+        Assert.DoesNotContain(word == "RC70" ? "RC7101" : "glass-biax-300", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -41,7 +41,7 @@ public sealed class RecordVerbTests : IDisposable
     {
         _bench.Write(file, File.ReadAllText(Repository.PathOf("samples/" + file)));
         Assert.Equal(0, Here("record", part, "--in", file, "--serial", "7", "--out", "records/seven.recipe").Status);
-        Assert.Equal("1 file, 0 parts: nothing wrong found\n", Here("check", "records/seven.recipe").Out);
+        Assert.Equal("1 file, 1 build record: nothing wrong found\n", Here("check", "records/seven.recipe").Out);
         Assert.Equal("", Here("fmt", "--check", "records/seven.recipe").Error);
         Assert.Contains("__", File.ReadAllText(_bench.PathOf("records/seven.recipe")), StringComparison.Ordinal);
     }
@@ -83,7 +83,7 @@ public sealed class RecordVerbTests : IDisposable
     {
         Record(3, record => record);
         Record(6, record => record);
-        Assert.Equal("1 file, 0 parts: nothing wrong found\n", Here("check", "records/003.recipe").Out);
+        Assert.Equal("1 file, 1 build record: nothing wrong found\n", Here("check", "records/003.recipe").Out);
         Assert.Contains("advice RC9108 serial-gap: there is no record of nos 4 to 5, between 3 and 6", Here("check", "records/006.recipe").Out, StringComparison.Ordinal);
     }
 
@@ -92,7 +92,7 @@ public sealed class RecordVerbTests : IDisposable
     {
         Record(3, record => record);
         _bench.Write(Lid, File.ReadAllText(_bench.PathOf(Lid)).Replace("outer  ", "# a remark\n    outer  ", StringComparison.Ordinal));
-        Assert.Equal("1 file, 0 parts: nothing wrong found\n", Here("check", "records").Out);
+        Assert.Equal("1 file, 1 build record: nothing wrong found\n", Here("check", "records").Out);
         _bench.Write(Lid, File.ReadAllText(_bench.PathOf(Lid)).Replace("draw        25 inHg", "draw        22 inHg", StringComparison.Ordinal).Replace("draw 25 inHg", "draw 22 inHg", StringComparison.Ordinal));
         Assert.Contains("RC9106 recipe-moved-on: the recipe has moved on since this record was begun: vacuum\n", Here("check", "records").Out, StringComparison.Ordinal);
     }

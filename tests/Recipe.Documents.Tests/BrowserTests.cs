@@ -27,7 +27,19 @@ public sealed partial class BrowserTests(ITestOutputHelper output)
             }
             const heights = [...page.querySelectorAll('section.station')].map(station => station.getBoundingClientRect().height);
             if (heights.length > 0) heights[0] += page.querySelector('section.station').getBoundingClientRect().top;
-            found.push({ id: frame.id, over, heights });
+            // Words of a table at the bench that stand on two lines; what is longer than names are may be parted.
+            const parted = [];
+            const walker = page.createTreeWalker(page.body, NodeFilter.SHOW_TEXT);
+            for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+              if (!node.parentElement.closest('table.steps td')) continue;
+              for (const match of node.data.matchAll(/[\p{L}\d.]{2,12}/gu)) {
+                const range = page.createRange();
+                range.setStart(node, match.index);
+                range.setEnd(node, match.index + match[0].length);
+                if (new Set([...range.getClientRects()].map(box => Math.round(box.top))).size > 1) parted.push(match[0]);
+              }
+            }
+            found.push({ id: frame.id, over, heights, parted });
           }
           document.body.textContent = '';
           const pre = document.createElement('pre');
@@ -47,6 +59,20 @@ public sealed partial class BrowserTests(ITestOutputHelper output)
         foreach (var measured in Measured([.. PdfPageTests.Documents()]))
         {
             Assert.True(measured.Over.Count == 0, $"{measured.About}: {string.Join("; ", measured.Over)}");
+        }
+    }
+
+    [Fact]
+    public void No_word_of_a_table_at_the_bench_is_parted()
+    {
+        if (!Tool.IsThere("chromium", "chromium", output))
+        {
+            return;
+        }
+
+        foreach (var measured in Measured([.. PdfPageTests.Documents().Where(paper => paper.Document.ForTheBench && !paper.Case.Contains("hostile", StringComparison.Ordinal))]))
+        {
+            Assert.True(measured.Parted.Count == 0, $"{measured.About}: {string.Join("; ", measured.Parted)}");
         }
     }
 
@@ -73,7 +99,7 @@ public sealed partial class BrowserTests(ITestOutputHelper output)
         }
     }
 
-    private sealed record Measurement(string About, Document Document, IReadOnlyList<string> Over, IReadOnlyList<double> Heights);
+    private sealed record Measurement(string About, Document Document, IReadOnlyList<string> Over, IReadOnlyList<double> Heights, IReadOnlyList<string> Parted);
 
     private static List<Measurement> Measured(List<(string Case, Document Document)> papers)
     {
@@ -96,7 +122,8 @@ public sealed partial class BrowserTests(ITestOutputHelper output)
             $"{papers[i].Case} {papers[i].Document.Kind}",
             papers[i].Document,
             [.. item.GetProperty("over").EnumerateArray().Select(text => text.GetString()!)],
-            [.. item.GetProperty("heights").EnumerateArray().Select(height => height.GetDouble())]))];
+            [.. item.GetProperty("heights").EnumerateArray().Select(height => height.GetDouble())],
+            [.. item.GetProperty("parted").EnumerateArray().Select(text => text.GetString()!)]))];
     }
 
     // Without the margins of the page boxes.

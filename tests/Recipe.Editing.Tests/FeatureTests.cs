@@ -44,6 +44,29 @@ public class FeatureTests
         Assert.Null(Hovers.At(desk.File, desk.Cursor));
     }
 
+    // 0.44 m x 0.34 m of 163 g/m2 are cut; 33 % by weight of resin is 33 parts to 67 of cloth, so 163 x 0.1496 x 33 / 67 = 12.0 g; 38 % of a prepreg 38 to 62.
+    [Theory]
+    [InlineData("infused", "infusion-epoxy", "glass-twill-163", "resin-content 33 % by weight", "12 g resin", "draw in")]
+    [InlineData("prepreg", "low-temperature-prepreg-epoxy", "glass-twill-280-prepreg", "", " resin", "bring with them")]
+    public void Grams_of_resin_stand_behind_a_ply_that_nobody_wets(string process, string resin, string cloth, string content, string grams, string says)
+    {
+        var desk = Desk.Of($$"""
+            mould m { surface flat 400 mm x 300 mm; made-of epoxy-glass-tooling; release { carnauba-wax coats 5 wait 30 min } }
+            part tray {
+              mould m
+              process {{process}}
+              resin {{resin}}
+              trim 20 mm
+              plies {
+                outer {{cloth}} 0/90 {{content}}
+              }
+            }
+            """);
+        var hint = Assert.Single(Hints.Of(desk.File, new TextSpan(0, desk.File.Source.Length), Everything), h => h.Topic == HintTopic.Resin);
+        Assert.EndsWith(grams, hint.Text, StringComparison.Ordinal);
+        Assert.Contains(says, hint.Tooltip, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Hints_stand_behind_the_lines_that_cause_them()
     {

@@ -21,14 +21,14 @@ internal sealed class TestClient : IDisposable
     private readonly Task<int> _server;
     private int _lastId;
 
-    public TestClient(Func<string, OpenedRevision>? lastCommit = null)
+    public TestClient(Func<string, OpenedRevision>? lastCommit = null, string? bookFolder = null)
     {
         _server = Task.Factory.StartNew(
             () =>
             {
                 using (_fromServer)
                 {
-                    return StdioServer.Run(_toServer, _fromServer, () => Today, lastCommit, Rules);
+                    return StdioServer.Run(_toServer, _fromServer, () => Today, lastCommit, Rules, bookFolder);
                 }
             },
             CancellationToken.None,
@@ -47,9 +47,9 @@ internal sealed class TestClient : IDisposable
     public List<JsonObject> Asked { get; } = [];
 
     /// <summary>A client that has said hello, with these capabilities.</summary>
-    public static TestClient Begin(string capabilities = "{}", string folders = "null")
+    public static TestClient Begin(string capabilities = "{}", string folders = "null", string? bookFolder = null)
     {
-        var client = new TestClient();
+        var client = new TestClient(bookFolder: bookFolder);
         client.Initialize(capabilities, folders);
         return client;
     }

@@ -176,6 +176,13 @@ public sealed class FollowTests(BrowserFixture browser)
         File.WriteAllText(shop.PathOf(".git/logs/HEAD"), "0 1 somebody\n");
         await look.Says("#changes", "Nothing is different from the last commit");
         Assert.DoesNotContain("was", await look.TextOf("#figures"), StringComparison.Ordinal);
+
+        // A text that cannot be understood is not the same as the last commit.
+        shop.Replace("cure {", "cure");
+        await look.Says("#changes", "The text as it stands cannot be understood and is not compared");
+        Assert.DoesNotContain("Nothing is different", await look.TextOf("#changes"), StringComparison.Ordinal);
+        shop.Replace("  cure\n", "  cure {\n");
+        await look.Says("#changes", "Nothing is different from the last commit");
     }
 
     [Fact]

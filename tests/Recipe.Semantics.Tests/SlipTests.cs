@@ -59,6 +59,67 @@ public sealed class SlipTests
         Assert.Equal(Part($"a my-twill {meant}"), Given.Apply(finding.Where.Source, finding.Fixes[0]));
     }
 
+    // ISO 2533: 1013.25 mbar at the sea, 898.75 at 1000 m, 845.56 at 1500 m, 701.09 at 3000 m.
+    [Theory]
+    [InlineData("", "900 mbar", "900 mbar below ambient leaves 113 mbar of air at sea level, 900 mbar absolute leaves 900 mbar", "below ambient, absolute")]
+    [InlineData("altitude 1500 m", "900 mbar", "900 mbar below ambient is more than a pump can draw of the 846 mbar at 1500 m, 900 mbar absolute is no vacuum at all", "")]
+    [InlineData("altitude 1500 m", "828 mbar", "828 mbar below ambient leaves 18 mbar of air at 1500 m, 828 mbar absolute leaves 828 mbar", "below ambient, absolute")]
+    [InlineData("altitude 1500 m", "829 mbar", "829 mbar below ambient is more than a pump can draw of the 846 mbar at 1500 m, 829 mbar absolute leaves 829 mbar", "absolute")]
+    [InlineData("altitude 1000 m", "60 mbar", "60 mbar below ambient leaves 839 mbar of air at 1000 m, 60 mbar absolute leaves 60 mbar", "below ambient, absolute")]
+    [InlineData("altitude 3000 m", "20 inHg", "20 inHg below ambient leaves 24 mbar of air at 3000 m, 20 inHg absolute leaves 677 mbar", "below ambient, absolute")]
+    public void A_level_that_does_not_say_how_it_is_counted_is_offered_what_the_shop_can_draw(string shop, string written, string said, string offered)
+    {
+        var text = $"shop s {{\n  humidity 50 %\n  {shop}\n}}\npart lid {{\n  vacuum {{\n    draw {written}\n  }}\n}}\n";
+        var finding = Given.Single(text);
+
+        Assert.Equal($"{written} does not say how it is counted: {said}.", finding.Message);
+        Assert.Equal(offered, string.Join(", ", finding.Fixes.Select(fix => Assert.Single(fix.Edits).NewText.Trim())));
+        Assert.All(finding.Fixes, fix => Given.Sound(Given.Apply(finding.Where.Source, fix)));
+    }
+
+    // 846 - 800 = 45.6 (the shop's gauge), 1013 - 800 = 213 (the maker's sheet).
+    [Theory]
+    [InlineData("pump 2.5 cfm ultimate 800 mbar below ambient", "213 mbar")]
+    [InlineData("altitude 0 m\n  pump 2.5 cfm ultimate 800 mbar below ambient", "213 mbar")]
+    [InlineData("altitude 1500 m\n  pump 2.5 cfm ultimate 800 mbar below ambient", "45.6 mbar; 213 mbar")]
+    [InlineData("pump 2.5 cfm ultimate 800 mbar below ambient\n  altitude 1500 m", "45.6 mbar; 213 mbar")]
+    [InlineData("altitude 1500 m\n  pump 2.5 cfm ultimate 900 mbar below ambient", "113 mbar")]
+    [InlineData("altitude 1500 m\n  pump 2.5 cfm ultimate 1020 mbar below ambient", "")]
+    public void The_ultimate_pressure_of_a_pump_is_counted_from_the_air_of_the_shop_and_from_that_of_a_data_sheet(string shop, string offered)
+    {
+        var finding = Given.Single($"shop s {{\n  {shop}\n}}\n");
+
+        Assert.Equal("not-understood", finding.Descriptor.Name);
+        Assert.Equal(offered, string.Join("; ", finding.Fixes.Select(fix => Assert.Single(fix.Edits).NewText.Replace(" absolute", "", StringComparison.Ordinal))));
+        Assert.All(finding.Fixes, fix => Given.Sound(Given.Apply(finding.Where.Source, fix)));
+    }
+
+    [Fact]
+    public void The_height_of_the_shop_may_stand_in_a_file_that_a_used_file_uses()
+    {
+        var bound = Given.BindFiles(
+            ("this.recipe", "use \"base.recipe\"\npart lid {\n  vacuum {\n    draw 900 mbar\n  }\n}\n"),
+            ("base.recipe", "use \"shop.recipe\"\nuse \"this.recipe\"\n"),
+            ("shop.recipe", "shop s {\n  altitude 1500 m\n}\n"));
+
+        // It uses this file again, which is said too and must not be followed for ever.
+        Assert.Contains(bound.Findings, finding => finding.Message.Contains("846 mbar at 1500 m", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("left left", "left right")]
+    [InlineData("right right", "right left")]
+    [InlineData("fore fore", null)]
+    public void Halves_have_names_of_their_own(string halves, string? meant)
+    {
+        static string Halved(string halves) => $"mould m {{\n  surface disc diameter 200 mm\n  halves {halves}\n}}\n";
+        var finding = Given.Single(Halved(halves));
+
+        Assert.Equal("duplicate-name", finding.Descriptor.Name);
+        Assert.Equal(meant is null ? [] : [Halved(meant)], finding.Fixes.Select(fix => Given.Apply(finding.Where.Source, fix)));
+        Given.Sound(Halved(meant ?? "fore aft"));
+    }
+
     [Fact]
     public void A_new_name_of_two_words_is_offered_with_a_hyphen()
     {

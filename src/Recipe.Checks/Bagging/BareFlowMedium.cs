@@ -36,7 +36,7 @@ public sealed class BareFlowMedium : Check
                 inner glass-twill-163 0/90
               }
               bag {
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               vacuum {
@@ -73,7 +73,7 @@ public sealed class BareFlowMedium : Check
               }
               bag {
                 peel-ply
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               vacuum {

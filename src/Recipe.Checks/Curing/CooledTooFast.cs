@@ -1,6 +1,4 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
-using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -74,29 +72,21 @@ public sealed class CooledTooFast : Check
             """,
     };
 
-    private static readonly TemperatureDelta Step = TemperatureDelta.FromKelvins(10);
-    private const double Fastest = 5;
-    private const double HandbookFastest = 10 / 1.8;
+    // What a part follows well, as it is said to readers of degC.
+    private const double Usual = 5;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var fast = context.Plan.Cure?.Steps
-            .Where(s => s.Step.Rate is { } rate && s.To + Step <= s.From && PerMinute(rate) > HandbookFastest + 1e-6)
-            .MaxBy(s => PerMinute(s.Step.Rate!));
-        if (fast is null)
+        if (Rates.TooFast(context.Plan, s => s.From - s.To) is not var (fast, stated, inFahrenheit))
         {
             return;
         }
 
-        var stated = fast.Step.Rate!;
-        var inFahrenheit = stated.Written.Contains("degF", StringComparison.Ordinal);
         context.Report(
             stated.Where ?? fast.Step.Where,
-            $"cooled by {Say.Of(stated)} from {Say.Of(fast.From)}; a part follows about {(inFahrenheit ? "10 degF/min" : Say.Number(Fastest) + " degC/min")}",
+            $"cooled by {Say.Of(stated)} from {Say.Of(fast.From)}; a part follows about {(inFahrenheit ? "10 degF/min" : Say.Number(Usual) + " degC/min")}",
             Grounds.Sure.And("cooling rate", stated),
             fixes: [Edits.Fix("Cool it slowly", FixSafety.NeedsALook, FigureEdits.Rewrite(stated, inFahrenheit ? "4 degF/min" : "2 degC/min"))]);
     }
-
-    private static double PerMinute(Figure<TemperatureChangeRate> rate) => rate.Value.DegreesCelsiusPerSecond * 60;
 }

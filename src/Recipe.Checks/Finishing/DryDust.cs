@@ -18,7 +18,7 @@ public sealed class DryDust : Check
         Source = "common practice; FAA-H-8083-31 chapter 7 (from memory); NIOSH on dust of fibrous glass",
         Exceptions = """
             Speaks only where the line itself says dry. Silent where a line of the finish speaks of extraction, a mask or wet work, and where
-            the `safety` block of the shop says what becomes of dust.
+            the `safety` block of the shop says what becomes of dust, unless that is wet and the line is dry.
             """,
         BadExample = """
             mould tray-mould {
@@ -87,14 +87,32 @@ public sealed class DryDust : Check
     {
         // What the shop says of dust and masks is judged where it stands.
         var finish = context.Part.Finish;
-        if (context.Plan.Shop?.Safety is { Dust: not null } or { Respirator: not null })
+        var safety = context.Plan.Shop?.Safety;
+        var worksWet = safety?.Dust is { Value: DustControl.Wet } ? safety.Dust : null;
+        if (worksWet is null && safety is { Dust: not null } or { Respirator: not null })
         {
             return;
         }
 
         var dusty = finish.FirstOrDefault(f => f.Verb is "trim" or "abrade" or "drill" or "step" && MakesDust(f) && SaysDry(f.Words()));
+        if (dusty is null && safety?.Dust is null && !finish.Any(FinishWords.IsSafeFromDust) && finish.FirstOrDefault(f => f.Verb is "trim" or "abrade" or "drill" or "scarf") is { } cut)
+        {
+            context.NotChecked("neither the line nor `dust` of the shop's safety says what becomes of the dust", cut.Where);
+        }
+
         if (dusty is null || finish.Any(FinishWords.IsSafeFromDust))
         {
+            return;
+        }
+
+        if (worksWet is not null)
+        {
+            context.Report(
+                dusty.Where,
+                $"{Say.Quoted(dusty.Words())} makes dry dust; the shop says that it works wet",
+                Grounds.Sure.And("dust", worksWet),
+                worksWet.Where is { } said ? [new FindingLabel(said, "dust is kept wet here")] : [],
+                [new Fix("Extract it and wear a mask", FixSafety.NeedsALook, FinishWords.AddWords(dusty.Where, "with extraction and a mask"))]);
             return;
         }
 

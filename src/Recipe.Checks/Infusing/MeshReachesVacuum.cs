@@ -18,7 +18,7 @@ public sealed class MeshReachesVacuum : Check
         Remedy = "Let the mesh end 25 to 50 mm before the edge of the plies on the vent side.",
         Source = "common practice (25 to 50 mm)",
         Exceptions = """
-            Speaks of a mesh for which `smaller` or `beyond` is given.
+            Advice where neither `smaller` nor `beyond` says where the mesh ends.
             """,
         BadExample = """
             mould tray-mould {
@@ -109,7 +109,12 @@ public sealed class MeshReachesVacuum : Check
 
         if (mesh is { Smaller: null, Beyond: null })
         {
-            context.NotChecked("no `smaller` says how far the flow medium stays inside the plies", mesh.Where);
+            context.Report(
+                mesh.Where,
+                $"nothing says where {mesh.Material.Name} ends, and it is cut as large as the plies; {Say.Of(Least)} or more inside keeps it off the vacuum",
+                labels: [new FindingLabel(part.Infusion?.Where ?? bag.Where, "infused here")],
+                fixes: [new Fix("Let it end 40 mm inside", FixSafety.NeedsALook, Edits.Append(mesh.Where, "smaller 40 mm"))],
+                severity: Severity.Advice);
             return;
         }
 

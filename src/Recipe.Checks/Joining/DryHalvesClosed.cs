@@ -39,7 +39,7 @@ public sealed class DryHalvesClosed : Check
               }
               bag {
                 peel-ply
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               infuse {

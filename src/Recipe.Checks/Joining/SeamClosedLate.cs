@@ -13,12 +13,12 @@ public sealed class SeamClosedLate : Check
         Code = "RC8002",
         Name = "seam-closed-late",
         Severity = Severity.Error,
-        Title = "Mould closed too late for a wet seam",
+        Title = "Seam closed too late for its resin",
         Reason = "The two faces of the seam no longer wet each other, and it parts with a light pull.",
-        Remedy = "Take a slower hardener or more hands, or cure the halves and tape the seam.",
+        Remedy = "Take a slower hardener or more hands; wet halves may also be cured and taped.",
         Source = "common practice (closed within 0.7 of the gel time)",
         Exceptions = """
-            Speaks only of `wet-in-wet`.
+            A wet seam and a taped one are closed with the resin of the part, a bonded one with its `adhesive`. Silent where the `join` says no manner.
             """,
         BadExample = """
             mould tray-mould {
@@ -89,7 +89,21 @@ public sealed class SeamClosedLate : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Part.Join is not { Manner.Value: JoinManner.WetInWet } join || context.Part.Resin is not { } resin)
+        if (context.Part.Join is not { Manner: { } manner } join)
+        {
+            return;
+        }
+
+        var wet = manner.Value == JoinManner.WetInWet;
+        if (!wet && join.Within is null)
+        {
+            return;
+        }
+
+        // Cured halves are bonded with what the join names, and taped with the resin of the part.
+        var bonded = manner.Value == JoinManner.CuredThenBonded;
+        var (resin, mixedAt) = bonded ? (join.Adhesive, join.AdhesiveWhere) : (context.Part.Resin, context.Part.ResinWhere);
+        if (resin is null)
         {
             return;
         }
@@ -101,9 +115,9 @@ public sealed class SeamClosedLate : Check
         }
 
         var room = context.Plan.Conditions.Room;
-        if (FilmClock.Of(resin, context.Plan.Clock?.FilmLife, room.Value) is not { } film)
+        if (FilmClock.Of(resin, wet ? context.Plan.Clock?.FilmLife : null, room.Value) is not { } film)
         {
-            context.NotChecked($"no film life and no gel time is given for {resin.Name}", context.Part.ResinWhere);
+            context.NotChecked($"no film life and no gel time is given for {resin.Name}", mixedAt);
             return;
         }
 
@@ -114,9 +128,9 @@ public sealed class SeamClosedLate : Check
 
         context.Report(
             within.Where ?? join.Where,
-            $"the mould may stay open {Say.Of(within)} after the first mix; {film.Words} {Say.Of(film.Allows)} at {Say.Of(room.Value)}",
+            $"{(wet ? "the mould may stay open" : "the seam may be closed")} {Say.Of(within)} after the first mix; {film.Words} {Say.Of(film.Allows)} at {Say.Of(room.Value)}",
             film.Grounds.And("longest time to the closed mould", within).And<Temperature>(room),
-            context.Part.ResinWhere is { } mixed ? [new FindingLabel(mixed, "resin mixed for this")] : [],
+            mixedAt is { } mixed ? [new FindingLabel(mixed, "resin mixed for this")] : [],
             [Sooner(within, film.Allows)]);
     }
 

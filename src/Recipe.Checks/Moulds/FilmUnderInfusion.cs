@@ -38,7 +38,7 @@ public sealed class FilmUnderInfusion : Check
               }
               bag {
                 peel-ply
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               infuse {
@@ -76,7 +76,7 @@ public sealed class FilmUnderInfusion : Check
               }
               bag {
                 peel-ply
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               infuse {

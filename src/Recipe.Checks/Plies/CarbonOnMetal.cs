@@ -17,8 +17,8 @@ public sealed class CarbonOnMetal : Check
         Remedy = "Lay glass between them, or take stainless steel or titanium.",
         Source = "common practice (galvanic corrosion of a less noble metal against carbon)",
         Exceptions = """
-            Speaks of inserts of aluminium, magnesium, zinc and plain steel whose nearest ply on either side is carbon. Stainless steel,
-            titanium and bronze are let pass.
+            Speaks of inserts of aluminium, magnesium, zinc and plain steel whose nearest ply on either side is carbon, with no core between. Stainless
+            steel, titanium and bronze are let pass.
             """,
         BadExample = """
             insert alloy-plate {
@@ -93,49 +93,76 @@ public sealed class CarbonOnMetal : Check
     public override void Examine(CheckContext context)
     {
         var stack = context.Part.Stack;
-        for (var i = 0; i < stack.Length; i++)
+        var touching = Enumerable.Range(0, stack.Length)
+            .Where(i => stack[i] is InsertItem { Material.Stuff: { } stuff } && Eaten.Contains(stuff, StringComparer.OrdinalIgnoreCase))
+            .Select(i => new Contact((InsertItem)stack[i], Ply(stack.Take(i).Reverse()), Ply(stack.Skip(i + 1)), Run(stack, i)))
+            .Where(contact => contact.Carbon is not null)
+            .ToList();
+        if (touching.Count == 0)
         {
-            if (stack[i] is not InsertItem { Material: { Stuff: { } stuff } metal } insert || !Eaten.Contains(stuff, StringComparer.OrdinalIgnoreCase))
-            {
-                continue;
-            }
-
-            var below = stack.Take(i).OfType<PlyItem>().LastOrDefault();
-            var above = stack.Skip(i + 1).OfType<PlyItem>().FirstOrDefault();
-            if ((IsCarbon(below) ? below : IsCarbon(above) ? above : null) is not { } carbon)
-            {
-                continue;
-            }
-
-            context.Report(
-                insert.MaterialWhere,
-                $"{insert.Name}, {metal.Name} of {stuff}, lies against {carbon.Name} of {carbon.Material.Name}",
-                labels: [new FindingLabel(carbon.Where, "carbon here")],
-                fixes: [Apart(context, insert, IsCarbon(below), IsCarbon(above))]);
             return;
         }
+
+        var first = touching[0];
+        context.Report(
+            first.Insert.MaterialWhere,
+            $"{first.Insert.Name}, {first.Insert.Material.Name} of {first.Insert.Material.Stuff}, lies against {first.Carbon!.Name} of {first.Carbon.Material.Name}",
+            labels: [new FindingLabel(first.Carbon.Where, "carbon here"), .. touching.Skip(1).Select(other => new FindingLabel(other.Insert.MaterialWhere, "and this one"))],
+            fixes: [Apart(context, touching)]);
+    }
+
+    /// <summary>The ply that touches: what lies beyond a core touches nothing, and metal beside metal is looked past.</summary>
+    private static PlyItem? Ply(IEnumerable<StackItem> outwards) => outwards.FirstOrDefault(item => item is not InsertItem) as PlyItem;
+
+    /// <summary>The inserts that follow one on another in the list: what is laid under the first and over the last parts them all from the plies.</summary>
+    private static (InsertItem First, InsertItem Last) Run(IReadOnlyList<StackItem> stack, int at)
+    {
+        var (first, last) = (at, at);
+        while (first > 0 && stack[first - 1] is InsertItem)
+        {
+            first--;
+        }
+
+        while (last < stack.Count - 1 && stack[last + 1] is InsertItem)
+        {
+            last++;
+        }
+
+        return ((InsertItem)stack[first], (InsertItem)stack[last]);
     }
 
     private static bool IsCarbon(PlyItem? ply) => ply is { Material: { Form: not ReinforcementForm.Veil } cloth } && cloth.IsOf("carbon");
 
-    private static Fix? Apart(CheckContext context, InsertItem insert, bool isBelow, bool isAbove)
+    private static Fix? Apart(CheckContext context, List<Contact> touching)
     {
-        if (context.Model.LightGlass() is not { } glass || context.Part.VariantOf is not null)
+        // Where a line says what it lies on, the place of a new line in the text is not its place in the stack.
+        var stack = context.Part.Stack;
+        if (context.Model.LightGlass() is not { } glass || context.Part.VariantOf is not null
+            || stack.Any(item => item.After is { } below && (item is InsertItem || stack.Any(other => other is InsertItem && other.Name == below))))
         {
             return null;
         }
 
         var edits = new List<TextEdit>();
-        if (isBelow)
+        foreach (var run in touching.DistinctBy(contact => contact.Run))
         {
-            edits.Add(Edits.Before(insert.Where, $"{context.Part.FreeName("under-" + insert.Name)} {glass.Name} 0/90"));
-        }
+            if (IsCarbon(run.Below))
+            {
+                edits.Add(Edits.Before(run.Run.First.Where, $"{context.Part.FreeName("under-" + run.Run.First.Name)} {glass.Name} 0/90"));
+            }
 
-        if (isAbove)
-        {
-            edits.Add(Edits.After(insert.Where, $"{context.Part.FreeName("over-" + insert.Name)} {glass.Name} 0/90"));
+            if (IsCarbon(run.Above))
+            {
+                edits.Add(Edits.After(run.Run.Last.Where, $"{context.Part.FreeName("over-" + run.Run.Last.Name)} {glass.Name} 0/90"));
+            }
         }
 
         return new Fix($"Lay {glass.Name} between them", FixSafety.NeedsALook, [.. edits]);
+    }
+
+    /// <summary>An insert, the plies nearest to it on either side, and the inserts beside it in the list.</summary>
+    private sealed record Contact(InsertItem Insert, PlyItem? Below, PlyItem? Above, (InsertItem First, InsertItem Last) Run)
+    {
+        public PlyItem? Carbon => IsCarbon(Below) ? Below : IsCarbon(Above) ? Above : null;
     }
 }

@@ -75,7 +75,7 @@ public sealed class FillSlowerThanGel : Check
               }
               bag {
                 peel-ply
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               infuse {

@@ -37,7 +37,7 @@ public sealed class NoDropTest : Check
               }
               bag {
                 peel-ply
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               vacuum {
@@ -73,7 +73,7 @@ public sealed class NoDropTest : Check
               }
               bag {
                 peel-ply
-                flow-medium
+                flow-medium smaller 40 mm
                 bag-film
               }
               vacuum {

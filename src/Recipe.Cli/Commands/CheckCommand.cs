@@ -70,12 +70,12 @@ internal static class CheckCommand
     public static void PrintText(TextWriter output, Style style, List<CompiledFile> files)
     {
         var printer = new FindingPrinter(output, style);
-        foreach (var finding in files.SelectMany(file => file.Findings))
+        foreach (var finding in Each(files.SelectMany(file => file.Findings)))
         {
             printer.Print(finding);
         }
 
-        foreach (var finding in files.SelectMany(file => file.Accepted))
+        foreach (var finding in Each(files.SelectMany(file => file.Accepted)))
         {
             output.WriteLine($"accepted {finding.Descriptor.Label}: {Shown.Line(finding.Message)}");
             output.WriteLine($"  --> {Shown.Line($"{finding.Where}")}");
@@ -83,9 +83,10 @@ internal static class CheckCommand
             output.WriteLine();
         }
 
-        foreach (var note in files.SelectMany(file => file.NotChecked))
+        // What one line of the recipe keeps several checks from is said once.
+        foreach (var notes in files.SelectMany(file => file.NotChecked).DistinctBy(note => (note.Descriptor, note.Missing, $"{note.Where}")).GroupBy(note => $"{note.Missing} ({note.Where})"))
         {
-            output.WriteLine(style.Faint($"not checked {note.Descriptor.Label}: {Shown.Line($"{note.Missing} ({note.Where})")}"));
+            output.WriteLine(style.Faint($"not checked {string.Join(", ", notes.Select(note => note.Descriptor.Label))}: {Shown.Line(notes.Key)}"));
         }
 
         output.WriteLine(Summary(files));
@@ -94,8 +95,13 @@ internal static class CheckCommand
     /// <summary>The last line: what was looked at and what was found.</summary>
     public static string Summary(List<CompiledFile> files)
     {
-        var findings = files.SelectMany(file => file.Findings).ToList();
-        var parts = files.Sum(file => file.PartNames.Count());
+        var findings = Each(files.SelectMany(file => file.Findings)).ToList();
+        string[] looked =
+        [
+            .. new[] { (Count: files.Sum(file => file.PartNames.Count()), One: "part"), (Count: files.Sum(file => file.RecordCount), One: "build record") }
+                .Where(counted => counted.Count > 0)
+                .Select(counted => ", " + Plural(counted.Count, counted.One, counted.One + "s")),
+        ];
         var counts = new[] { Severity.Error, Severity.Warning, Severity.Advice }
             .Select(severity => (Word: FindingPrinter.Word(severity), Count: findings.Count(f => f.Severity == severity)))
             .Where(pair => pair.Count > 0)
@@ -103,8 +109,12 @@ internal static class CheckCommand
             .ToList();
         var (rules, examples) = (files.Sum(file => file.RulesTried.Rules), files.Sum(file => file.RulesTried.Examples));
         var tried = rules == 0 ? "" : $", {Plural(rules, "rule", "rules")} with {Plural(examples, "example", "examples")} run";
-        return $"{Plural(files.Count, "file", "files")}, {Plural(parts, "part", "parts")}{tried}: {(counts.Count == 0 ? "nothing wrong found" : string.Join(", ", counts))}";
+        return $"{Plural(files.Count, "file", "files")}{string.Concat(looked)}{tried}: {(counts.Count == 0 ? "nothing wrong found" : string.Join(", ", counts))}";
     }
+
+    // A variant in another file earns what its part earns, in the same place and the same words: that is one thing to mend.
+    private static IEnumerable<Finding> Each(IEnumerable<Finding> findings) =>
+        findings.DistinctBy(finding => (finding.Descriptor, finding.Severity, $"{finding.Where}", finding.Message, finding.AcceptedBecause));
 
     private static string Plural(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
 }

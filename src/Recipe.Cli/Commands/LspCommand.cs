@@ -3,6 +3,7 @@ using Recipe.Cli.Files;
 using Recipe.Compiler.Comparing;
 using Recipe.LanguageServer;
 using Recipe.RuleProtocol;
+using Recipe.RulesProcess;
 
 namespace Recipe.Cli.Commands;
 
@@ -14,7 +15,7 @@ internal static class LspCommand
         // Editors' plug-ins add --stdio by habit; there is no other way here.
         var stdio = new Option<bool>("--stdio") { Description = "Standard input and output, the only way there is.", Hidden = true };
         var command = new Command("lsp", "Serve an editor with the Language Server Protocol over standard input and output.") { stdio };
-        command.SetAction(_ => StdioServer.Run(terminal.OpenInput(), terminal.OpenOutput(), terminal.Now, folder => LastCommit(folder, terminal.Rules), terminal.Rules));
+        command.SetAction(_ => StdioServer.Run(terminal.OpenInput(), terminal.OpenOutput(), terminal.Now, folder => LastCommit(folder, terminal.Rules), terminal.Rules, UserFolders.Cache is { } cache ? Path.Combine(cache, "book") : null));
         return command;
     }
 

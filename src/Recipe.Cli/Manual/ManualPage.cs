@@ -33,7 +33,7 @@ internal static class ManualPage
         page.Append(".SH ENVIRONMENT\n");
         Item(page, "NO_COLOR", "No colour, whatever the terminal can.");
         Item(page, "XDG_CONFIG_HOME", "Where the list of trusted folders lies, in the folder recipe.");
-        Item(page, "XDG_CACHE_HOME", "Where compiled house rules and their answers are kept, in the folder recipe.");
+        Item(page, "XDG_CACHE_HOME", "Where compiled house rules and their answers are kept, and copies of the book that editors open, in the folder recipe.");
         Item(page, "RECIPE_RULES_HOST", "Another program that compiles and runs house rules in C#.");
         page.Append(".SH FILES\n");
         Item(page, "*" + FileEndings.Recipe, "Recipes, books of materials, build records.");

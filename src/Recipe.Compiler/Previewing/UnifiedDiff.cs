@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Recipe.Text;
 
 namespace Recipe.Compiler.Previewing;
 
@@ -16,7 +15,7 @@ public static class UnifiedDiff
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        var lines = Lines(before, after);
+        var lines = MarkedLines.Of(Split(before), Split(after));
         var said = ImmutableArray.CreateBuilder<string>();
         for (var i = 0; i < lines.Count;)
         {
@@ -60,26 +59,6 @@ public static class UnifiedDiff
         (1, var at) => at.ToString(CultureInfo.InvariantCulture),
         (_, var at) => string.Create(CultureInfo.InvariantCulture, $"{at},{count}"),
     };
-
-    private static List<(char Mark, string Text)> Lines(string before, string after)
-    {
-        var (old, now) = (Split(before), Split(after));
-        var lines = new List<(char, string)>();
-        var (i, j) = (0, 0);
-        foreach (var (left, right) in Alignment.Of(old, now).Append((old.Length, now.Length)))
-        {
-            lines.AddRange(old[i..left].Select(line => ('-', line)));
-            lines.AddRange(now[j..right].Select(line => ('+', line)));
-            if (left < old.Length)
-            {
-                lines.Add((' ', old[left]));
-            }
-
-            (i, j) = (left + 1, right + 1);
-        }
-
-        return lines;
-    }
 
     private static string[] Split(string text)
     {

@@ -14,6 +14,6 @@ internal static class BagPaper
     public static Document Build(PaperInput input)
     {
         var context = new BenchContext(input);
-        return context.Document("Bag sheet", BagStation.Stations(context));
+        return context.Document("Bag sheet", BagStation.Stations(context)) with { OnePlace = true };
     }
 }

@@ -9,6 +9,6 @@ internal static class CurePaper
     public static Document Build(PaperInput input)
     {
         var context = new BenchContext(input);
-        return context.Document("Cure chart", CureStation.Stations(context));
+        return context.Document("Cure chart", CureStation.Stations(context)) with { OnePlace = true };
     }
 }

@@ -24,6 +24,7 @@ internal static class CutListPaper
         return new Document
         {
             Kind = "Cut list",
+            OnePlace = true,
             Identity = context.Identity(ofOneBuild: true),
             Paper = context.Paper,
             ForTheBench = true,

@@ -9,6 +9,6 @@ internal static class LayUpPaper
     public static Document Build(PaperInput input)
     {
         var context = new BenchContext(input);
-        return context.Document("Lay-up card", LayUpStation.Stations(context));
+        return context.Document("Lay-up card", LayUpStation.Stations(context)) with { OnePlace = true };
     }
 }

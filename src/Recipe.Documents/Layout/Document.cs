@@ -36,6 +36,11 @@ internal sealed record Document
     /// <summary>Whether it is read at the bench, from a metre away and with gloves on: large type, a page for each station.</summary>
     public required bool ForTheBench { get; init; }
 
+    /// <summary>
+    /// Whether its stations are read by one pair of hands in one place, one after the other: they may then stand on one sheet, as many as fit on it whole.
+    /// </summary>
+    public bool OnePlace { get; init; }
+
     /// <summary>The stations in order.</summary>
     public required ImmutableArray<Station> Stations { get; init; }
 

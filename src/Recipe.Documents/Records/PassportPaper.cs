@@ -18,6 +18,7 @@ internal static class PassportPaper
         return new Document
         {
             Kind = "Mould passport",
+            OnePlace = true,
             Identity = context.Identity(ofOneBuild: false),
             Paper = context.Paper,
             ForTheBench = true,

@@ -21,6 +21,7 @@ internal static class RecordPaper
         return new Document
         {
             Kind = "Build record",
+            OnePlace = true,
             Identity = context.Identity(ofOneBuild: true),
             Paper = context.Paper,
             ForTheBench = true,
@@ -132,10 +133,20 @@ internal static class RecordPaper
 
     private static IfBox Ifs(PaperContext context) => new(
     [
-        new(context.Wording.Say("It is heavier than its band"), context.Wording.Say("HV; look for pools; was the film perforated?")),
+        new(context.Wording.Say("It is heavier than its band"), Heavy(context)),
         new(context.Wording.Say("It is lighter than its band"), context.Wording.Say("LT; look for dry spots and a missing ply")),
         new(context.Wording.Say("A fingernail marks it"), context.Wording.Say("SO; back to the warmth; test the witness cup")),
     ]);
+
+    /// <summary>What is asked of a part that is too heavy: what carries its resin off, or what should have held it back.</summary>
+    private static string Heavy(PaperContext context)
+    {
+        var (part, say) = (context.Plan.Part, context.Wording);
+        return part.Process.Value == Process.Infused ? say.Say("HV; look for pools; was the feed clamped in time?")
+            : part.Bag?.Layers.Any(layer => layer.Class == LayerClass.ReleaseFilm) == true ? say.Say("HV; look for pools; was the film perforated?")
+            : part.Process.Value == Process.Prepreg ? say.Say("HV; look for pools; was it the prepreg that was planned?")
+            : say.Say("HV; look for pools; was the resin of each ply weighed?");
+    }
 
     private static Table CodeTable(PaperContext context) => new(
         context.Wording.Say("Codes"),

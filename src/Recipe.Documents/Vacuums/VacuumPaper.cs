@@ -9,6 +9,6 @@ internal static class VacuumPaper
     public static Document Build(PaperInput input)
     {
         var context = new BenchContext(input);
-        return context.Document("Vacuum card", VacuumStation.Stations(context));
+        return context.Document("Vacuum card", VacuumStation.Stations(context)) with { OnePlace = true };
     }
 }

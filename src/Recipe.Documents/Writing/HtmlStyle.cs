@@ -65,7 +65,7 @@ internal static class HtmlStyle
     private const string Common = """
         * { box-sizing: border-box; }
         html { color: #000; background: #fff; }
-        body { margin: 0 1mm 0 0; font-family: sans-serif; line-height: 1.25; font-variant-numeric: lining-nums tabular-nums; }
+        body { margin: 0 1mm 0 0; font-family: "DejaVu Sans Condensed", sans-serif; font-stretch: condensed; line-height: 1.25; font-variant-numeric: lining-nums tabular-nums; }
         h1, h2, h3 { line-height: 1.15; break-after: avoid; break-inside: avoid; }
         p { margin: 0 0 2mm; orphans: 2; widows: 2; }
         ul { margin: 0 0 2mm; padding-left: 6mm; }
@@ -94,7 +94,8 @@ internal static class HtmlStyle
         .facts .blank { margin-left: auto; }
         .facts .blank:only-child { flex: 1; }
         .short { break-inside: avoid; }
-        .labelled { display: inline-flex; gap: 2mm; align-items: center; max-width: 100%; overflow-wrap: anywhere; }
+        .labelled { display: inline-flex; gap: 2mm; align-items: center; flex-wrap: wrap; max-width: 100%; overflow-wrap: break-word; }
+        .labelled.long { overflow-wrap: anywhere; }
         .box { margin: 0 0 2.5mm; padding: 1.2mm 3mm; break-inside: avoid; }
         .box h3 { margin: 0 0 1mm; }
         .box ul:last-child, .box p:last-child { margin-bottom: 0; }
@@ -155,6 +156,11 @@ internal static class HtmlStyle
         .card .note { grid-column: 1 / -1; }
         .card .beside { display: flex; flex-direction: column; grid-area: 1 / 2 / 3 / 3; font-size: 11pt; line-height: 1.1; }
         table.steps { table-layout: fixed; margin: 0 0 3mm; }
+        table.steps .centre { padding-left: 0.5mm; padding-right: 0.5mm; }
+        table.steps .centre .labelled { justify-content: center; gap: 0 2mm; }
+        table.steps .big { white-space: nowrap; overflow-wrap: normal; }
+        table.steps .big .unit { font-size: 50%; }
+        .ring.long { font-size: 22pt; white-space: nowrap; }
         table.steps tbody { break-inside: avoid; }
         table.steps thead th, caption { font-size: 11pt; }
         table.steps tbody td, table.steps tbody th { height: 11mm; padding: 0.4mm 1.5mm; font-weight: normal; }
@@ -163,6 +169,7 @@ internal static class HtmlStyle
         .direction strong { font-size: 14pt; white-space: nowrap; }
         .station { break-before: page; }
         .station:first-of-type { break-before: auto; }
+        .station.one-place { break-before: auto; break-inside: avoid; }
 
         """;
 
@@ -177,6 +184,7 @@ internal static class HtmlStyle
         table.reference th, table.reference td { padding: 0.6mm 1.2mm; line-height: 1.2; }
         code { font-size: 8.5pt; }
         ul { break-inside: avoid; }
+        .tick { width: 6mm; height: 6mm; }
         .panel dl { grid-template-columns: 1fr 1fr 1fr; }
         .facts { display: grid; grid-template-columns: 1fr 1fr; gap: 0 8mm; }
         .facts dt { flex: 0 0 38mm; }

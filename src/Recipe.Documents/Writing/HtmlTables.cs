@@ -62,11 +62,14 @@ internal static class HtmlTables
         TextCell text => HtmlText.Of(text.Text) + Note(text.Note),
         BigCell big => $"<span class=\"big\">{HtmlText.Big(big.Value)}</span>{Note(big.Note)}",
         BlankCell blank => $"<span class=\"in\" role=\"img\" aria-label=\"{Named(blank.Blank, say)}\">{HtmlText.Escape(blank.Blank.Unit)}</span>",
-        TickCell tick => string.Join(' ', tick.Boxes.Select(word => word.Length == 0 ? Tick(say) : $"<span class=\"labelled\">{Tick(say)} {HtmlText.Escape(word)}</span>")),
-        RingCell ring => $"<span class=\"ring\">{HtmlText.Escape(ring.Number)}</span>",
+        TickCell tick => string.Join(' ', tick.Boxes.Select(word => word.Length == 0 ? Tick(say) : $"<span class=\"labelled{(HasLongWord(word) ? " long" : "")}\">{Tick(say)} {HtmlText.Escape(word)}</span>")),
+        RingCell ring => $"<span class=\"ring{(ring.Number.Length > 2 ? " long" : "")}\">{HtmlText.Escape(ring.Number)}</span>",
         DirectionCell directions => string.Concat(directions.Directions.Select(Of)),
         _ => throw new ArgumentException($"No HTML for {cell.GetType().Name}.", nameof(cell)),
     };
+
+    // A name of a half or a side is never parted; what is longer than names are must not push the table off the paper.
+    private static bool HasLongWord(string text) => text.Split(' ').Any(word => word.Length > 14);
 
     private static string Note(string? note) => note is null ? "" : $"<span class=\"note\">{HtmlText.Escape(note)}</span>";
 

@@ -41,7 +41,7 @@ internal static class HtmlWriter
     {
         var (station, say) = (document.Stations[index], document.Identity.Wording);
         var id = $"station-{index + 1}";
-        html.Append($"<section class=\"station\" aria-labelledby=\"{id}\">\n");
+        html.Append($"<section class=\"station{(document.OnePlace ? " one-place" : "")}\" aria-labelledby=\"{id}\">\n");
         if (document.ForTheBench)
         {
             html.Append("<header class=\"station-head\">\n")

@@ -88,11 +88,12 @@ export function findingList(list) {
 /** What is another than at the last commit. */
 export function changes(panel, view) {
   const about = view.picture?.changes;
-  put(panel.querySelector('.body'), about ?? null, () => !about
-    ? [make('p', {}, 'There is nothing to compare yet.')]
+  const broken = view.state === 'broken';
+  const late = broken && about && !about.refusal ? [make('p', { class: 'notice' }, 'The text as it stands cannot be understood and is not compared. This is the text as it last could be.')] : [];
+  put(panel.querySelector('.body'), [broken, about ?? null], () => !about
+    ? [make('p', {}, broken ? 'The text cannot be understood, so there is nothing to compare.' : 'There is nothing to compare yet.')]
     : about.refusal ? [make('p', {}, about.refusal)]
-      : about.blocks.length === 0 ? [make('p', {}, `Nothing is different from ${about.against}.`)]
-        : blocks(about.blocks));
+      : [...late, ...(about.blocks.length === 0 ? [make('p', {}, `Nothing ${broken ? 'was' : 'is'} different from ${about.against}.`)] : blocks(about.blocks))]);
 }
 
 /** Says to who cannot see it what a change did. */

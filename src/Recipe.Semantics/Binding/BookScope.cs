@@ -41,6 +41,9 @@ internal sealed class BookScope : INameScope
 
     public IReadOnlyDictionary<string, MaterialDeclaration> Materials => _materials;
 
+    // Materials are the same in every shop.
+    public double? Altitude => null;
+
     public MaterialDeclaration? FindMaterial(string name) => _materials.GetValueOrDefault(name);
 
     public MouldDeclaration? FindMould(string name) => _moulds.GetValueOrDefault(name);

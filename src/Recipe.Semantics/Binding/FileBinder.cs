@@ -44,22 +44,8 @@ internal static class FileBinder
 
     // The used files that say something of shop, shelf or prices; where none does, those that they use in turn: a variant in a file of its own is
     // made in the same shop as its part.
-    private static TopLevel[] Nearest(FileScope file, Func<TopLevel, bool> says)
-    {
-        var seen = new HashSet<FileScope> { file };
-        for (var level = UsedBy([file]); level.Count > 0; level = UsedBy(level))
-        {
-            var tops = level.Select(scope => scope.Top.Value).ToArray();
-            if (tops.Any(says))
-            {
-                return tops;
-            }
-        }
-
-        return [];
-
-        List<FileScope> UsedBy(IEnumerable<FileScope> files) => [.. files.SelectMany(one => one.Used).Select(used => used.Scope).Where(seen.Add)];
-    }
+    private static TopLevel[] Nearest(FileScope file, Func<TopLevel, bool> says) =>
+        file.UsedLevels().Select(level => level.Select(scope => scope.Top.Value).ToArray()).FirstOrDefault(tops => tops.Any(says)) ?? [];
 
     // Its own rules, then those of the files it uses; of two with one name the first counts.
     private static ImmutableArray<HouseRule> RulesOf(FileScope file) =>

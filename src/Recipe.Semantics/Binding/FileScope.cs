@@ -39,6 +39,24 @@ internal sealed class FileScope : INameScope
 
     public BoundFile Bound => Volatile.Read(ref _bound) ?? LazyInitializer.EnsureInitialized(ref _bound, () => FileBinder.Bind(this));
 
+    public double? Altitude => UsedLevels()
+        .Prepend([this])
+        .SelectMany(level => level)
+        .Select(file => file.OwnAltitude())
+        .FirstOrDefault(height => height is not null);
+
+    /// <summary>The files that this one uses, then those that they use in turn, and so on, each once.</summary>
+    public IEnumerable<List<FileScope>> UsedLevels()
+    {
+        var seen = new HashSet<FileScope> { this };
+        for (var level = UsedBy([this]); level.Count > 0; level = UsedBy(level))
+        {
+            yield return level;
+        }
+
+        List<FileScope> UsedBy(IEnumerable<FileScope> files) => [.. files.SelectMany(one => one.Used).Select(used => used.Scope).Where(seen.Add)];
+    }
+
     /// <summary>The file that a path means, or null.</summary>
     public FileScope? Resolve(string path) => _uses.Resolve(Tree.Source.Name, path) is { } tree ? _uses.ScopeOf(tree, Book) : null;
 
@@ -81,6 +99,11 @@ internal sealed class FileScope : INameScope
 
         return null;
     }
+
+    // Read from the text, since a shop that is being bound asks too.
+    private double? OwnAltitude() => Index.Others.FirstOrDefault(other => other.Word?.Word == "shop") is { Word: { } word, Entry: { } entry }
+        ? ShopBinder.AltitudeIn(entry, word, new LineContext(Tree.Source, this, IsBook: false, FindingSink.Quiet))
+        : null;
 
     private List<UsedFile> FindUsed()
     {

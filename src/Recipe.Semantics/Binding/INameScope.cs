@@ -18,6 +18,9 @@ internal interface INameScope
     /// <param name="path">The path as written there.</param>
     ShapeFile? FindShape(string fromName, string path);
 
+    /// <summary>Height of the shop above the sea in m: that of this file, else of the nearest file it uses; null where nobody says it.</summary>
+    double? Altitude { get; }
+
     /// <summary>All names of a space, for a did-you-mean.</summary>
     IEnumerable<string> NamesOf(NameKind kind);
 

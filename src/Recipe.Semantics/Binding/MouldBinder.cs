@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Model;
+using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 
@@ -17,6 +18,11 @@ internal static class MouldBinder
         var material = madeOf?.Named<MaterialDeclaration>(Define.Value)?.Material as MouldMaterial;
         var release = lines.One("release");
         var halves = lines.One("halves");
+        if (halves?.Reading is { } named && named.Find("first") is { Word: { } left } && named.Find("second") is { Word: { } right } again && left == right)
+        {
+            halves.Context.Sink.Report(DuplicateName.Half(again.Where, right, named.Find("first")!.Where));
+        }
+
         var mould = new Mould
         {
             Name = declaration.Name,

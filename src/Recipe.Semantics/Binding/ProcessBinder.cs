@@ -1,6 +1,8 @@
 using Recipe.Model;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
+using Recipe.Syntax;
+using Recipe.Text.Units;
 using UnitsNet;
 
 namespace Recipe.Semantics.Binding;
@@ -75,9 +77,29 @@ internal static class ProcessBinder
             Within = lines.One("draw")?.Figure("within", Si.Time),
             Settle = lines.Figure("settle", Si.Time),
             LeakCheck = Check(lines.One("leak-check")),
-            Hold = lines.Figure("hold", Si.Time),
+            Hold = lines.Figure("hold", Si.Time) ?? OffAfter(lines.One("off")),
             Off = lines.Text("off"),
         };
+    }
+
+    // `off after 2 h` says how long it is held, as `hold 2 h` does; `off after gel` does not.
+    private static Figure<Duration>? OffAfter(Line? off)
+    {
+        if (off?.Entry.Values is not [WordSyntax { Text: "after" }, var time])
+        {
+            return null;
+        }
+
+        QuantitySyntax[] parts = time switch
+        {
+            QuantitySyntax one => [one],
+            CompoundSyntax several => [.. several.Parts],
+            _ => [],
+        };
+        var where = off.Context.At(time.Span);
+        return parts.Length > 0 && parts.All(part => part.Unit?.Dimension == DimensionNames.Time)
+            ? new Figure<Duration>(Si.Time(parts.Sum(part => part.Unit!.ToSi(part.Number))), Basis.Stated, where.Text, where)
+            : null;
     }
 
     private static LeakCheck? Check(Line? line) =>

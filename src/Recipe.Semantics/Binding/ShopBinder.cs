@@ -2,6 +2,7 @@ using Recipe.Model;
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
+using Recipe.Syntax;
 using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Binding;
@@ -59,6 +60,10 @@ internal static class ShopBinder
             Paper = lines.Text("paper") == "letter" ? PaperSize.Letter : PaperSize.A4,
         };
     }
+
+    /// <summary>Height above the sea in m that a shop block says; nobody is told what is wrong with it.</summary>
+    public static double? AltitudeIn(EntrySyntax entry, WordSchema word, LineContext quiet) =>
+        BlockReader.Read(entry.Block, word.Block!, quiet).One("altitude")?.Reading.Find(Define.Value)?.Si;
 
     private static ShopSafety? Safety(Line? head)
     {

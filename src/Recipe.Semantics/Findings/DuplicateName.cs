@@ -52,6 +52,25 @@ public static class DuplicateName
             Labels = [new FindingLabel(first, "the first one"), new FindingLabel(where, "and this one")],
         };
 
+    /// <summary>Both halves of a mould.</summary>
+    internal static Finding Half(SourceSpan where, string name, SourceSpan first)
+    {
+        return Finding.Of(Descriptor, where, $"Both halves are named `{name}`; papers and pieces could not tell them apart.") with
+        {
+            Labels = [new FindingLabel(first, "the first half"), new FindingLabel(where, "and the second")],
+            Fixes = name switch
+            {
+                "left" => [Other("right")],
+                "right" => [Other("left")],
+                "upper" => [Other("lower")],
+                "lower" => [Other("upper")],
+                _ => [],
+            },
+        };
+
+        Fix Other(string half) => new($"Name it {half}", FixSafety.NeedsALook, new TextEdit(where, half));
+    }
+
     /// <summary>Two used files, or a used file and this one, declare the same name.</summary>
     internal static Finding Between(SourceSpan where, string name, SourceSpan first, SourceSpan second) =>
         Finding.Of(Descriptor, where, $"`{name}` is declared in {first.Source.Name} and in {second.Source.Name}; the one in {first.Source.Name} counts.") with

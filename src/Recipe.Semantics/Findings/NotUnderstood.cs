@@ -1,6 +1,8 @@
+using Recipe.Semantics.Reading;
 using Recipe.Semantics.Values;
 using Recipe.Text;
 using Recipe.Text.Findings;
+using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Findings;
 
@@ -97,16 +99,24 @@ public static class NotUnderstood
     /// <param name="where">The pressure with its words.</param>
     /// <param name="phrase">The words before it: <c>ultimate</c>.</param>
     /// <param name="written">The pressure as written, without the words.</param>
-    /// <param name="converted">What is left of <paramref name="ambient"/>, in the author's unit; null when that is nothing.</param>
-    /// <param name="ambient">The standard atmosphere in the author's unit.</param>
-    internal static Finding BelowAmbient(SourceSpan where, string phrase, string written, string? converted, string ambient)
+    /// <param name="pascals">The same in Pa.</param>
+    /// <param name="unit">The author's unit.</param>
+    /// <param name="air">The air over the shop.</param>
+    internal static Finding BelowAmbient(SourceSpan where, string phrase, string written, double pascals, Unit unit, StandardAir air)
     {
-        var finding = Finding.Of(Descriptor, where, converted is null
-            ? $"`{phrase}` takes an absolute pressure, and {written} below ambient is more than the air has ({ambient} at sea level)."
-            : $"`{phrase}` takes an absolute pressure: {written} below ambient leaves {converted} absolute of the standard atmosphere at sea level, {ambient}.");
-        return converted is null
-            ? finding
-            : finding with { Fixes = [new Fix($"Write {converted} absolute, counted from {ambient}", FixSafety.NeedsALook, new TextEdit(where, converted + " absolute"))] };
+        // A gauge in the shop counts from the air around it, a maker's sheet from the standard atmosphere: on a mountain these are two.
+        StandardAir[] airs = air.Altitude is null or 0 ? [StandardAir.AtTheSea] : [air, StandardAir.AtTheSea];
+        var left = airs
+            .Where(one => one.Pascals > pascals)
+            .Select(one => (Absolute: StandardAir.Shown(one.Pascals - pascals, unit, "G3"), Air: $"{StandardAir.Shown(one.Pascals, unit, "G4")} {one.Place}"))
+            .ToArray();
+        var all = string.Join(" and ", airs.Select(one => $"{StandardAir.Shown(one.Pascals, unit, "G4")} {one.Place}"));
+        return left.Length == 0
+            ? Finding.Of(Descriptor, where, $"`{phrase}` takes an absolute pressure, and {written} below ambient is more than the air has: {all}.")
+            : Finding.Of(Descriptor, where, $"`{phrase}` takes an absolute pressure: {written} below ambient leaves {string.Join(", or ", left.Select(one => $"{one.Absolute} absolute of {one.Air}"))}.") with
+            {
+                Fixes = [.. left.Select(one => new Fix($"Write {one.Absolute} absolute, counted from {one.Air}", FixSafety.NeedsALook, new TextEdit(where, one.Absolute + " absolute")))],
+            };
     }
 
     internal static Finding NotANumber(SourceSpan where) =>

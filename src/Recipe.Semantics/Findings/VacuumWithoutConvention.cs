@@ -1,3 +1,4 @@
+using Recipe.Semantics.Reading;
 using Recipe.Semantics.Values;
 using Recipe.Text;
 using Recipe.Text.Findings;
@@ -38,9 +39,7 @@ public static class VacuumWithoutConvention
         Exceptions = "A negative level is a warning: the sign says below ambient by custom.",
     };
 
-    private const double StandardAtmosphere = 101325;
-
-    internal static Finding Create(SourceSpan where, string written, double pascals, bool onlyAbsolute)
+    internal static Finding Create(SourceSpan where, string written, double pascals, bool onlyAbsolute, StandardAir air)
     {
         if (onlyAbsolute)
         {
@@ -50,21 +49,23 @@ public static class VacuumWithoutConvention
             };
         }
 
-        var left = (StandardAtmosphere - pascals) / 100;
-        var below = left >= 0
-            ? $"{written} below ambient leaves {Round(left)} mbar of air at sea level"
-            : $"{written} below ambient is more than the air has";
-        return Finding.Of(
-            Descriptor,
-            where,
-            $"{written} does not say how it is counted: {below}, {written} absolute leaves {Round(pascals / 100)} mbar.") with
+        var left = air.Pascals - pascals;
+        var canDraw = air.CanDraw(pascals);
+        var below = canDraw ? $"{written} below ambient leaves {Mbar(Math.Max(0, left))} of air {air.Place}"
+            : $"{written} below ambient is more than a pump can draw of the {Mbar(air.Pascals)} {air.Place}";
+        var absolute = left > 0 ? $"{written} absolute leaves {Mbar(pascals)}" : $"{written} absolute is no vacuum at all";
+        var fixes = new List<Fix>();
+        if (canDraw)
         {
-            Fixes =
-            [
-                Behind(where, "below ambient", $"Write {written} below ambient ({(left >= 0 ? $"{Round(left)} mbar of air left at sea level" : "more than the air has")})"),
-                Behind(where, "absolute", $"Write {written} absolute ({Round(pascals / 100)} mbar of air left)"),
-            ],
-        };
+            fixes.Add(Behind(where, "below ambient", $"Write {written} below ambient ({Mbar(Math.Max(0, left))} of air left {air.Place})"));
+        }
+
+        if (left > 0)
+        {
+            fixes.Add(Behind(where, "absolute", $"Write {written} absolute ({Mbar(pascals)} of air left)"));
+        }
+
+        return Finding.Of(Descriptor, where, $"{written} does not say how it is counted: {below}, {absolute}.") with { Fixes = [.. fixes] };
     }
 
     /// <summary>A minus sign: below ambient by custom, so that it only wants the words.</summary>
@@ -80,5 +81,5 @@ public static class VacuumWithoutConvention
     private static Fix Behind(SourceSpan where, string words, string title) =>
         new(title, FixSafety.NeedsALook, new TextEdit(where with { Span = new TextSpan(where.Span.End, 0) }, " " + words));
 
-    private static string Round(double mbar) => Numbers.Format(Math.Round(mbar));
+    private static string Mbar(double pascals) => $"{Numbers.Format(Math.Round(pascals / 100))} mbar";
 }

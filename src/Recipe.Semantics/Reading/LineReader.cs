@@ -389,7 +389,7 @@ internal sealed class LineReader
             Index++;
             if (!MixedFractions.Report(this, value))
             {
-                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example));
+                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example, FreeClauses.For(value, _pattern, _reading)));
             }
 
             Index = _entry.Values.Length;

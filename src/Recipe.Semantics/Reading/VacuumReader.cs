@@ -1,4 +1,3 @@
-using System.Globalization;
 using Recipe.Model;
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Schema;
@@ -13,9 +12,6 @@ namespace Recipe.Semantics.Reading;
 /// <summary>Reads a vacuum level with the words that say how it is counted.</summary>
 internal static class VacuumReader
 {
-    /// <summary>101325 Pa, ISO 2533.</summary>
-    private const double StandardAtmosphere = 101325;
-
     public static Argument? Read(LineReader line, string name, VacuumKind kind)
     {
         var value = line.Take();
@@ -36,7 +32,12 @@ internal static class VacuumReader
 
         if (convention is null)
         {
-            line.Report(VacuumWithoutConvention.Create(line.At(value), written, level.Si, kind.OnlyAbsolute));
+            // What is read quietly tells nobody; the height of the shop itself is read so.
+            if (!line.Context.Sink.IsQuiet)
+            {
+                line.Report(VacuumWithoutConvention.Create(line.At(value), written, level.Si, kind.OnlyAbsolute, new StandardAir(line.Context.Scope.Altitude)));
+            }
+
             if (kind.OnlyAbsolute)
             {
                 return null;
@@ -64,20 +65,21 @@ internal static class VacuumReader
         return Make(line, name, value.Span, -level.Si, VacuumConvention.BelowAmbient, written.TrimStart('-', ' '));
     }
 
-    /// <summary>The maker's sheet counts from the standard atmosphere, wherever the shop lies.</summary>
+    /// <summary>The shop's gauge counts from the air around it, a maker's sheet from the standard atmosphere.</summary>
     private static void ReportBelowAmbient(LineReader line, string name, SourceSpan whole, Value level, string written)
     {
-        var unit = level.Unit ?? UnitTable.Get("mbar");
-        var left = StandardAtmosphere - level.Si;
+        if (line.Context.Sink.IsQuiet)
+        {
+            return;
+        }
+
         line.Report(NotUnderstood.BelowAmbient(
             whole,
             name == Define.Value ? line.Head : name,
             written,
-            left > 0 ? Shown(left, "G3") : null,
-            Shown(StandardAtmosphere, "G4")));
-
-        string Shown(double pascals, string figures) =>
-            $"{Numbers.Format(double.Parse(unit.FromSi(pascals).ToString(figures, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture))} {unit.Symbol}";
+            level.Si,
+            level.Unit ?? UnitTable.Get("mbar"),
+            new StandardAir(line.Context.Scope.Altitude)));
     }
 
     private static Argument Make(LineReader line, string name, TextSpan whole, double si, VacuumConvention? convention, string written)

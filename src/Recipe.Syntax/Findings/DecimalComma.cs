@@ -25,14 +25,26 @@ internal static class DecimalComma
 
     public static Finding Create(SourceSpan where)
     {
-        var point = where.Text.Replace(',', '.');
-        var joined = where.Text.Replace(",", "", StringComparison.Ordinal);
-        return Finding.Of(Descriptor, where, $"{where.Text} can mean {point} or {joined}; a number takes a decimal point") with
+        var parts = where.Text.Split(',');
+        var point = string.Join('.', parts);
+        var joined = string.Concat(parts);
+
+        // Thousands stand in threes behind a number that does not begin with nought: 1,500 can be either, 0,3 cannot.
+        var canBeThousands = parts[0] is [>= '1' and <= '9', ..] && parts[0].Length <= 3 && parts.Skip(1).All(part => part.Length == 3);
+        var canBePoint = parts.Length == 2;
+        var said = (canBePoint, canBeThousands) switch
+        {
+            (true, true) => $"{where.Text} can mean {point} or {joined}; a number takes a decimal point, and no mark between thousands",
+            (false, true) => $"{where.Text} means {joined}; a number takes no mark between thousands",
+            (true, false) => $"{where.Text} means {point}; a number takes a decimal point",
+            _ => $"{where.Text} is no number; a number takes one decimal point, and no mark between thousands",
+        };
+        return Finding.Of(Descriptor, where, said) with
         {
             Fixes =
             [
-                new Fix($"Write {point}", FixSafety.NeedsALook, new TextEdit(where, point)),
-                new Fix($"Write {joined}", FixSafety.NeedsALook, new TextEdit(where, joined)),
+                .. canBePoint ? [new Fix($"Write {point}", FixSafety.NeedsALook, new TextEdit(where, point))] : (Fix[])[],
+                .. canBeThousands ? [new Fix($"Write {joined}", FixSafety.NeedsALook, new TextEdit(where, joined))] : (Fix[])[],
             ],
         };
     }

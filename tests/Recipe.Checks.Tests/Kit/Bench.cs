@@ -77,6 +77,24 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
     public static IReadOnlyList<Check>? Only(string code) =>
         CheckCatalogue.All.FirstOrDefault(c => c.Descriptor.Code == code || c.Descriptor.Name == code) is { } check and not (WaiverCheck or ElsewhereCheck) ? [check] : null;
 
+    /// <summary>A check fires on a text, and each fix that it or an earlier stage offers there settles it and is understood.</summary>
+    /// <param name="code">Code or name of the finding, of any stage.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="also">Names of findings that no fix may bring.</param>
+    public static void Settles(string code, string text, params string[] also)
+    {
+        var bench = Of(text);
+        var found = bench.All.Where(f => f.Descriptor.Code == code || f.Descriptor.Name == code).ToList();
+        Assert.True(found.Count == 1, $"{code} fires {found.Count} times\n{bench.Story()}");
+        Assert.False(found[0].Fixes.IsEmpty, $"{code} has no fix\n{bench.Story()}");
+        foreach (var fix in found[0].Fixes)
+        {
+            var after = Of(TextEdit.Apply(bench.Source, fix.Edits));
+            Assert.True(after.Before.IsEmpty, $"{fix.Title}\n{after.Story()}");
+            Assert.False(after.All.Any(f => f.Descriptor == found[0].Descriptor || also.Contains(f.Descriptor.Name)), $"{fix.Title}\n{after.Story()}");
+        }
+    }
+
     /// <summary>Nothing at all is found in a text.</summary>
     public static void Clean(string text)
     {

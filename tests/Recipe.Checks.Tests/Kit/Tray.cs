@@ -51,7 +51,7 @@ internal sealed record Tray
     {
         Process = "infused",
         Resin = "infusion-epoxy",
-        Bag = "peel-ply; flow-medium; bag-film",
+        Bag = "peel-ply; flow-medium smaller 40 mm; bag-film",
         Vacuum = "draw 28 inHg below ambient within 10 min",
         Infuse = "path 300 mm; feed-line length 300 mm diameter 8 mm; drop-test 5 min rise at-most 30 mbar isolated",
     };

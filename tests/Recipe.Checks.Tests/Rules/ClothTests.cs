@@ -5,6 +5,8 @@ namespace Recipe.Checks.Tests;
 /// <summary>When the checks of cloth and of what it is laid with speak, and when they do not.</summary>
 public class ClothTests
 {
+    private const string Metals = "insert plate { mass 5 g; stuff aluminium; source \"weighed\" }\ninsert steel-one { mass 5 g; stuff steel; source \"weighed\" }";
+
     private const string Aramid = """
         fibre shop-aramid { density 1.44 g/cm3; source "data sheet" }
         fabric shop-cloth like glass-twill-163 { fibre shop-aramid; source "data sheet" }
@@ -40,6 +42,27 @@ public class ClothTests
         "carbon-on-metal",
         Tray.Hand with { Above = $"insert plate {{ mass 5 g; stuff {stuff}; source \"weighed\" }}", Plies = $"a {cloth} 0/90; b insert plate at \"under the hinge\"; c {cloth} 0/90" },
         fires);
+
+    // What lies side by side is parted from the carbon together, and what lies beyond a core does not touch.
+    [Theory]
+    [InlineData("a carbon-twill-200 0/90; b insert plate at \"fore\"; c insert plate at \"aft\"; d carbon-twill-200 0/90")]
+    [InlineData("a carbon-twill-200 0/90; b insert plate at \"fore\"; c carbon-twill-200 0/90; d insert plate at \"aft\"; e carbon-twill-200 0/90")]
+    [InlineData("a carbon-twill-200 0/90; b insert plate at \"fore\"; x core pvc-foam-75; c insert plate at \"aft\"; d carbon-twill-200 0/90")]
+    [InlineData("a glass-twill-163 0/90; b insert plate at \"fore\"; c insert steel-one at \"aft\"; d carbon-twill-200 0/90")]
+    public void Glass_around_each_metal_settles_it(string plies) => Bench.Settles(
+        "carbon-on-metal",
+        (Tray.Hand with { Above = Metals, Plies = plies }).ToString());
+
+    [Theory]
+    [InlineData("a carbon-twill-200 0/90; b core pvc-foam-75; c insert plate at \"aft\"; d core pvc-foam-75; e carbon-twill-200 0/90")]
+    [InlineData("a glass-twill-163 0/90; b insert plate at \"aft\"; c core pvc-foam-75; e carbon-twill-200 0/90")]
+    public void A_core_between_parts_them(string plies) => Bench.Silent("carbon-on-metal", Tray.Hand with { Above = Metals, Plies = plies });
+
+    [Fact]
+    public void No_glass_is_offered_where_lines_say_what_they_lie_on() => Assert.Empty(Bench.Fires(
+        "carbon-on-metal",
+        Tray.Hand with { Above = Metals, Plies = "a carbon-twill-200 0/90; b insert plate at \"aft\"; c carbon-twill-200 0/90 after b" },
+        Severity.Warning).Fixes);
 
     [Theory]
     [InlineData("401 g/m2", "radius 29 mm", true)]

@@ -13,6 +13,19 @@ public class CoreTests
         Plies = $"outer glass-twill-163 0/90; heart core {(kind.Length > 0 ? "shop-honeycomb" : "shop-core")} thickness 5 mm {line}; inner glass-twill-163 0/90",
     };
 
+    // The tray is 400 x 300 mm; 2 % is what a tape measure is out by. A sheet may lie either way.
+    [Theory]
+    [InlineData("size 400 mm x 300 mm", false)]
+    [InlineData("size 300 mm x 400 mm", false)]
+    [InlineData("size 408 mm x 306 mm", false)]
+    [InlineData("size 410 mm x 250 mm", true)]
+    [InlineData("size 350 mm x 308 mm", true)]
+    [InlineData("covers 50 %", false)]
+    public void A_core_is_no_larger_than_its_part(string size, bool fires) => Limits.Says(
+        "core-past-edge",
+        Tray.Hand with { Plies = $"outer glass-twill-163 0/90; middle core pvc-foam-75 {size} at \"centred\"; inner glass-twill-163 0/90" },
+        fires);
+
     [Theory]
     [InlineData("cut plain; ", "", true)]
     [InlineData("cut slit; ", "", false)]

@@ -70,6 +70,17 @@ public class CurePracticeTests
         Limits.Says("cooled-too-fast", Metal with { Cure = $"hold 20 degC for 24 h; hold 50 degC for 16 h; {cool}; demould" }, fires);
 
     [Theory]
+    [InlineData("ramp 10 degF/min to 50 degC", false)]
+    [InlineData("ramp 11 degF/min to 50 degC", true)]
+    [InlineData("ramp 5.5 degC/min to 50 degC", false)]
+    [InlineData("ramp 5.7 degC/min to 50 degC", true)]
+    [InlineData("ramp 30 degC/min to 50 degC", true)]
+    [InlineData("ramp 30 degC/min to 29 degC", false)]
+    [InlineData("ramp 30 degC/h to 50 degC", false)]
+    public void Heating_is_slow(string ramp, bool fires) =>
+        Limits.Says("heated-too-fast", Metal with { Cure = $"hold 20 degC for 24 h; {ramp}; hold 50 degC for 16 h; cool to 30 degC; demould" }, fires);
+
+    [Theory]
     [InlineData("hold 51 degC for 16 h under vacuum; vent; cool to 30 degC; demould", true)]
     [InlineData("hold 50 degC for 16 h under vacuum; vent; cool to 30 degC; demould", false)]
     [InlineData("hold 51 degC for 16 h under vacuum; cool to 50 degC then vent; cool to 30 degC; demould", false)]

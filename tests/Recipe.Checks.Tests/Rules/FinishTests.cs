@@ -147,6 +147,22 @@ public class FinishTests
     public void Dry_dust_is_caught(string finish, bool fires) => Limits.Says("dry-dust", Clean with { Finish = "wash; " + finish }, fires, Severity.Error);
 
     [Theory]
+    [InlineData("dust wet", "trim \"dry, jigsaw\"", true)]
+    [InlineData("dust wet", "trim \"dry, with extraction\"", false)]
+    [InlineData("dust wet", "trim \"with a jigsaw\"", false)]
+    [InlineData("dust extracted", "trim \"dry, jigsaw\"", false)]
+    public void A_shop_that_works_wet_does_not_cut_dry(string dust, string finish, bool fires) =>
+        Limits.Says("dry-dust", Clean with { Shop = $"safety {{\n{dust}\n}}", Finish = "wash; " + finish }, fires, Severity.Error);
+
+    [Theory]
+    [InlineData("", "trim \"with a jigsaw\"", true)]
+    [InlineData("", "trim \"with a jigsaw\"; abrade \"wet, 240 grit\"", false)]
+    [InlineData("", "weigh", false)]
+    [InlineData("safety {\ndust extracted\n}", "trim \"with a jigsaw\"", false)]
+    public void Where_nobody_says_what_becomes_of_dust_that_is_said(string shop, string finish, bool missing) =>
+        Assert.Equal(missing, Bench.Of((Clean with { Shop = shop, Finish = "wash; " + finish }).ToString()).Report.NotChecked.Any(note => note.Descriptor.Name == "dry-dust"));
+
+    [Theory]
     [InlineData("outdoors yes", "wash; trim", true)]
     [InlineData("outdoors yes", "wash; trim; abrade 240 grit; paint", false)]
     [InlineData("outdoors yes", "wash; step \"varnish, two coats\"", false)]

@@ -39,7 +39,9 @@ public class JoinTests
     [InlineData("wet-in-wet", "within 150 min", "20 degC", null)]
     [InlineData("wet-in-wet", "within 151 min", "20 degC", Severity.Error)]
     [InlineData("wet-in-wet", "within 100 min", "30 degC", Severity.Warning)]
-    [InlineData("cured-then-taped", "within 300 min", "20 degC", null)]
+    [InlineData("cured-then-taped", "within 150 min", "20 degC", null)]
+    [InlineData("cured-then-taped", "within 151 min", "20 degC", Severity.Error)]
+    [InlineData("cured-then-taped", "", "20 degC", null)]
     public void A_wet_seam_is_closed_while_the_film_lives(string manner, string within, string room, Severity? severity)
     {
         var tray = Halves with { Join = $"manner {manner}; overlap 20 mm; {within}", WetOut = "room " + room };
@@ -52,6 +54,36 @@ public class JoinTests
             Bench.Silent("seam-closed-late", tray);
         }
     }
+
+    // The adhesive's own film life counts, 40 min at 20 degC, and not that of the resin of the part.
+    [Theory]
+    [InlineData("within 40 min", false)]
+    [InlineData("within 41 min", true)]
+    public void A_bonded_seam_is_closed_while_its_adhesive_lives(string within, bool fires) => Limits.Says(
+        "seam-closed-late",
+        Halves with
+        {
+            Join = $"manner cured-then-bonded; abrade 80 grit; overlap 25 mm; adhesive paste; bond-line 0.5 mm; {within}",
+            WetOut = "room 20 degC",
+            Above = "adhesive paste { chemistry epoxy; mix 100:50 by weight; density cured 1.2 g/cm3; film-life 40 min at 20 degC; source \"data sheet\" }",
+        },
+        fires,
+        Severity.Error);
+
+    [Theory]
+    [InlineData("width 100 mm", false)]
+    [InlineData("width 101 mm", true)]
+    [InlineData("", false)]
+    public void A_tape_is_no_wider_than_its_roll(string width, bool fires) => Limits.Says(
+        "tape-wider-than-roll", Halves with { Join = $"manner cured-then-taped; overlap 20 mm; tape glass-tape-200 {width} x1" }, fires);
+
+    // A circle of 300 mm is 942.5 mm round; 5 % of that is what a tape measure is out by. The rim of a flat half is no line of a join.
+    [Theory]
+    [InlineData("spherical-cap diameter 300 mm rise 40 mm", "seam 896 mm", false)]
+    [InlineData("spherical-cap diameter 300 mm rise 40 mm", "seam 895 mm", true)]
+    [InlineData("flat 400 mm x 300 mm", "seam 800 mm", false)]
+    public void A_seam_goes_round_the_rim(string surface, string seam, bool fires) => Limits.Says(
+        "seam-shorter-than-rim", Halves with { Surface = surface, Join = $"manner cured-then-taped; overlap 20 mm; {seam}" }, fires);
 
     private const string Old = "stock {\n  slow-laminating-epoxy 2 kg lot \"E1\" expires 2026-05-13\n}";
 

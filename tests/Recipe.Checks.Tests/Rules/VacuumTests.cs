@@ -29,6 +29,36 @@ public class VacuumTests
         Bench.Silent("more-vacuum-than-air", Draw(metres, inHg * 0.97));
     }
 
+    // `off after 2 h` is a hold of 2 h: less than the resin needs, and less than the cure says.
+    [Theory]
+    [InlineData("off after 2 h", "vacuum-off-early")]
+    [InlineData("off after 1 h 30 min", "vacuum-off-early")]
+    [InlineData("off after 20 h", "hold-disagrees")]
+    [InlineData("off after gel", null)]
+    [InlineData("off after 48 h", null)]
+    public void Off_after_a_time_counts_as_a_hold(string off, string? found)
+    {
+        var tray = new Tray { Vacuum = $"draw 25 inHg below ambient within 10 min{LeakCheck}; {off}", Cure = "hold 20 degC for 48 h under vacuum; demould" };
+        var bench = Bench.Of(tray.ToString());
+        Assert.True(bench.Before.IsEmpty, bench.Story());
+        Assert.True(found is null ? !bench.All.Any() : bench.Codes.Any(), bench.Story());
+        if (found is not null)
+        {
+            Bench.Settles(found, tray.ToString());
+        }
+    }
+
+    [Theory]
+    [InlineData("altitude 1500 m", "800 mbar")]
+    [InlineData("altitude 1000 m", "25 inHg")]
+    [InlineData("", "28 inHg")]
+    [InlineData("", "900 mbar")]
+    public void What_is_offered_for_a_bare_level_is_not_more_than_the_air(string shop, string level) => Bench.Settles(
+        "vacuum-without-convention",
+        new Tray { Shop = shop, Vacuum = $"draw {level} within 10 min{LeakCheck}" }.ToString(),
+        "more-vacuum-than-air",
+        "not-understood");
+
     [Fact]
     public void Without_an_altitude_only_what_is_too_much_at_sea_level_is_an_error()
     {

@@ -21,10 +21,10 @@ internal sealed class Bench : IDisposable
         }
         """;
 
-    public Bench(string? text = null, string capabilities = Capabilities)
+    public Bench(string? text = null, string capabilities = Capabilities, string? bookFolder = null)
     {
         Files = new SampleFolder("hatch-lid.recipe", "shop.recipe");
-        Client = TestClient.Begin(capabilities, Files.Folders);
+        Client = TestClient.Begin(capabilities, Files.Folders, bookFolder);
         Text = text ?? Files.Read("hatch-lid.recipe");
         Client.Open(Uri, Text);
     }

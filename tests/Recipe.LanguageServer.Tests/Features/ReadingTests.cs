@@ -86,7 +86,7 @@ public sealed class ReadingTests
     }
 
     [Fact]
-    public void Definition_goes_to_the_declaration_here_and_in_the_shop_and_not_into_the_book()
+    public void Definition_goes_to_the_declaration_here_and_in_the_shop()
     {
         using var bench = new Bench();
         var mould = bench.Ask("textDocument/definition", ("position", bench.Place("mould     hatch-lid-mould", 12)))!;
@@ -95,6 +95,33 @@ public sealed class ReadingTests
         Assert.Null(bench.Ask("textDocument/definition", ("position", bench.Place("glass-twill-280", 2))));
         var resin = bench.Ask("textDocument/definition", ("position", bench.Place("slow-laminating-epoxy", 2)));
         Assert.True(resin is null || (string?)resin["uri"] == bench.Files.UriOf("shop.recipe"));
+    }
+
+    [Fact]
+    public void Definition_of_what_the_book_declares_is_a_copy_that_cannot_be_changed()
+    {
+        using var cache = new SampleFolder();
+        using var bench = new Bench(bookFolder: cache.PathOf("book"));
+        var place = bench.Ask("textDocument/definition", ("position", bench.Place("glass-twill-280", 2)))!;
+        var path = new Uri((string)place["uri"]!).LocalPath;
+        var lines = File.ReadAllLines(path);
+        var (line, from, to) = ((int)place["range"]!["start"]!["line"]!, (int)place["range"]!["start"]!["character"]!, (int)place["range"]!["end"]!["character"]!);
+
+        Assert.StartsWith(cache.PathOf("book"), path, StringComparison.Ordinal);
+        Assert.Equal("glass-twill-280", lines[line][from..to]);
+        Assert.True(File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly));
+
+        // The copy is a recipe like any other, and nothing is wrong with it.
+        bench.Client.Open((string)place["uri"]!, File.ReadAllText(path));
+        Assert.Empty(bench.Client.Diagnostics((string)place["uri"]!, 1));
+        File.SetAttributes(path, FileAttributes.Normal);
+    }
+
+    [Fact]
+    public void Without_a_cache_the_book_has_no_place_to_go_to()
+    {
+        using var bench = new Bench();
+        Assert.Null(bench.Ask("textDocument/definition", ("position", bench.Place("glass-twill-280", 2))));
     }
 
     [Fact]

@@ -72,8 +72,8 @@ internal static class PdfBoxes
         foreach (var pair in items.Chunk(2))
         {
             var cells = pair.Select((item, i) => new Beside(i * (column + gap), new RowPiece([
-                new Beside(0, PdfMarks.Tick()),
-                new Beside(PdfMeasures.TickSide + 3, TextPiece.Of(PdfLines.Inks(item, measures.Body), column - PdfMeasures.TickSide - 3, measures.Body, Math.Min(measures.Leading, 1.15)))])));
+                new Beside(0, PdfMarks.Tick(measures.TickSide)),
+                new Beside(measures.TickSide + 3, TextPiece.Of(PdfLines.Inks(item, measures.Body), column - measures.TickSide - 3, measures.Body, Math.Min(measures.Leading, 1.15)))])));
             yield return new RowPiece([.. cells]) { After = 0.2 + measures.Gap(0.8) };
         }
     }

@@ -54,18 +54,18 @@ internal sealed class PdfCells(TableUse use, PdfMeasures measures)
         var last = 0.0;
         foreach (var word in tick.Boxes)
         {
-            var wide = word.Length == 0 ? PdfMeasures.TickSide : Math.Min(PdfMeasures.TickSide + 2 + PdfLines.Widths([new(word, false, Size)]).Whole, width);
+            var wide = word.Length == 0 ? measures.TickSide : Math.Min(measures.TickSide + 2 + PdfLines.Widths([new(word, false, Size)]).Whole, width);
             if (rows.Count == 0 || at + wide > width + 1e-6)
             {
                 rows.Add([]);
                 at = 0;
             }
 
-            rows[^1].Add(new Beside(at, PdfMarks.Tick()));
+            rows[^1].Add(new Beside(at, PdfMarks.Tick(measures.TickSide)));
             if (word.Length > 0)
             {
-                var room = Math.Max(wide - PdfMeasures.TickSide - 2, 5);
-                rows[^1].Add(new Beside(at + PdfMeasures.TickSide + 2, TextPiece.Of(word, room + 0.01, Size, measures.Leading)));
+                var room = Math.Max(wide - measures.TickSide - 2, 5);
+                rows[^1].Add(new Beside(at + measures.TickSide + 2, TextPiece.Of(word, room + 0.01, Size, measures.Leading)));
             }
 
             last = at + wide;
@@ -81,7 +81,7 @@ internal sealed class PdfCells(TableUse use, PdfMeasures measures)
 
     private (double, double) Ticks(TickCell tick)
     {
-        var widths = tick.Boxes.Select(word => word.Length == 0 ? PdfMeasures.TickSide : PdfMeasures.TickSide + 2 + PdfLines.Widths([new(word, false, Size)]).Whole).ToList();
+        var widths = tick.Boxes.Select(word => word.Length == 0 ? measures.TickSide : measures.TickSide + 2 + PdfLines.Widths([new(word, false, Size)]).Whole).ToList();
         return widths.Count == 0 ? (0, 0) : (widths.Max(), widths.Sum() + (1.5 * (widths.Count - 1)));
     }
 

@@ -11,12 +11,12 @@ internal static class PdfFoot
     /// <summary>Where the base line of the foot's first line stands above the edge of the paper, mm; printers reach to about 5 mm.</summary>
     private const double Above = 8.4;
 
-    public static void Draw(Sheet sheet, Document document, int station, int page, int pages, double width, double height)
+    public static void Draw(Sheet sheet, Document document, int station, int last, int page, int pages, double width, double height)
     {
         var number = document.Identity.Wording.Say($"{document.Kind} page {Numbers.Whole(page)} of {Numbers.Whole(pages)}");
         var numberWide = PdfLines.WidthOf(number, false, Size);
         var room = width - PdfPages.Left - PdfPages.Right - numberWide - 5;
-        var lines = PdfLines.Break([new(Text(document, station), false, Size)], room).Take(2).ToList();
+        var lines = PdfLines.Break([new(Text(document, station, last), false, Size)], room).Take(2).ToList();
         for (var i = 0; i < lines.Count; i++)
         {
             foreach (var stretch in lines[i].Stretches)
@@ -29,7 +29,7 @@ internal static class PdfFoot
     }
 
     /// <summary>The pieces of the foot; pairs of words that belong together are not parted.</summary>
-    private static string Text(Document document, int station)
+    private static string Text(Document document, int station, int last)
     {
         var identity = document.Identity;
         var say = identity.Wording;
@@ -47,7 +47,7 @@ internal static class PdfFoot
 
         if (document.ForTheBench && document.Stations.Length > 0)
         {
-            pieces.Add(Held(say.Say($"station {Numbers.Whole(station + 1)}")));
+            pieces.Add(Held(last > station ? say.Say($"stations {Numbers.Whole(station + 1)} to {Numbers.Whole(last + 1)}") : say.Say($"station {Numbers.Whole(station + 1)}")));
         }
 
         if (identity.Printed is { } day)

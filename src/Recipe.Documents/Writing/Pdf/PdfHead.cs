@@ -52,6 +52,16 @@ internal static class PdfHead
         return new FramedPiece(row, 0, 0, measures.Gap(1.5) + 1, (sheet, x, y, height) => sheet.Area(x, y + height - 1, width, 1, Fill.Black)) { After = 0.5 + measures.Gap(2) };
     }
 
+    /// <summary>The head of a further station on a sheet: number and name; the sheet has said the rest.</summary>
+    public static Piece Below(Document document, int index, double width, PdfMeasures measures)
+    {
+        var number = Number(index + 1, measures);
+        var titleAt = number.Width + 3;
+        var title = TextPiece.Of(document.Stations[index].Title, width - titleAt, measures.Station, 1.1, strong: true);
+        var row = new RowPiece([new(0, number.Piece), new(titleAt, title)]);
+        return new FramedPiece(row, 0, 0, measures.Gap(1.5) + 1, (sheet, x, y, height) => sheet.Area(x, y + height - 1, width, 1, Fill.Black)) { Before = 2 + measures.Gap(4), After = 0.5 + measures.Gap(2) };
+    }
+
     /// <summary>The beginning of a text that is too long for its place.</summary>
     public static string Short(string text, int most) => text.Length <= most ? text : text[..(most - 1)].TrimEnd() + "…";
 

@@ -23,7 +23,7 @@ internal static class PdfMarks
     }
 
     /// <summary>A box to tick.</summary>
-    public static Piece Tick() => new MarkPiece(PdfMeasures.TickSide, (sheet, x, y) => sheet.Frame(x, y, PdfMeasures.TickSide, PdfMeasures.TickSide, new Pen(0.6)));
+    public static Piece Tick(double side) => new MarkPiece(side, (sheet, x, y) => sheet.Frame(x, y, side, side, new Pen(0.6)));
 
     /// <summary>A number in a ring; a long one in a ring drawn out.</summary>
     public static Piece Ring(string number, double width)

@@ -10,7 +10,6 @@ internal sealed record PdfMeasures(bool IsBench, double Air)
 {
     public const double BlankHigh = 12;
     public const double BlankWide = 40;
-    public const double TickSide = 10;
     public const double Ring = 36;
 
     public double Body => IsBench ? 14 : 10.5;
@@ -32,6 +31,9 @@ internal sealed record PdfMeasures(bool IsBench, double Air)
     public const double InBlank = 11;
 
     public double Label => IsBench ? 11 : 10.5;
+
+    /// <summary>Side of a box to tick: for a marker in a glove, or for a pen at the desk.</summary>
+    public double TickSide => IsBench ? 10 : 6;
 
     public double LabelWide => IsBench ? 24 : 38;
 

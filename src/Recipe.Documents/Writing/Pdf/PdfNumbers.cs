@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 
 namespace Recipe.Documents.Writing.Pdf;
@@ -6,6 +7,9 @@ namespace Recipe.Documents.Writing.Pdf;
 /// <summary>Numbers that can be read from a metre away, and named values.</summary>
 internal static class PdfNumbers
 {
+    // A paper on its side has room for four numbers beside each other.
+    private const double FourWide = 220;
+
     /// <summary>A number that matters: its digits large, its unit less so; no unit is parted from its number, and none is set in small type to fit unless nothing else helps.</summary>
     public static Piece Big(string value, double width, PdfMeasures measures, Align align = Align.Left)
     {
@@ -33,11 +37,11 @@ internal static class PdfNumbers
         }
     }
 
-    /// <summary>A panel of large numbers: two or three beside each other.</summary>
+    /// <summary>A panel of large numbers: two to four beside each other.</summary>
     public static IEnumerable<Piece> Panel(KeyNumbers numbers, double width, PdfMeasures measures)
     {
         yield return Heading(numbers.Caption, width, measures);
-        var most = measures.IsBench ? 2 : 3;
+        var most = measures.IsBench ? 2 : numbers.Items.Length == 4 && width > FourWide ? 4 : 3;
         var rows = numbers.Items.Chunk(numbers.Items.Length == 1 ? 1 : most).ToList();
         for (var i = 0; i < rows.Count; i++)
         {
@@ -60,13 +64,21 @@ internal static class PdfNumbers
         var half = (width - gap) / 2;
         for (var i = 0; i < facts.Length; i++)
         {
-            var isPair = facts[i].Blank is not null && i + 1 < facts.Length && facts[i + 1].Blank is not null;
-            var isWide = facts[i].Blank is null;
+            // At the desk short values stand two beside each other too, as in a browser.
+            var isPair = i + 1 < facts.Length && (facts[i].Blank, facts[i + 1].Blank) switch
+            {
+                ({ }, { }) => true,
+                (null, null) => !measures.IsBench && IsShort(facts[i]) && IsShort(facts[i + 1]),
+                _ => false,
+            };
+            var isWide = facts[i].Blank is null && !isPair;
             var left = Ruled(facts[i], isWide ? width : half, measures);
             yield return isPair
                 ? new RowPiece([new Beside(0, left), new Beside(half + gap, Ruled(facts[++i], half, measures, left.Height))], isTop: true) { After = i == facts.Length - 1 ? measures.Gap(3) : 0 }
                 : new RowPiece([new Beside(0, left)]) { After = i == facts.Length - 1 ? measures.Gap(3) : 0 };
         }
+
+        bool IsShort(Fact fact) => PdfLines.Widths([.. PdfLines.Inks(fact.Value, measures.Body)]).Whole <= half - measures.LabelWide - 3;
     }
 
     /// <summary>A heading inside a station.</summary>
@@ -108,9 +120,18 @@ internal static class PdfNumbers
     private static FramedPiece Ruled(Fact fact, double width, PdfMeasures measures, double least = 0)
     {
         var pad = measures.Gap(0.8);
-        var label = TextPiece.Of(fact.Label, measures.LabelWide, measures.Label, measures.Leading);
+        Piece label = TextPiece.Of(fact.Label, measures.LabelWide, measures.Label, measures.Leading);
         var at = measures.LabelWide + 3;
-        var row = new RowPiece([new Beside(0, label), new Beside(at, Value(fact, width - at, measures))]);
+        var value = Value(fact, width - at, measures);
+
+        // Where the space to write in has gone under the value, the label stays beside the value, on its line.
+        var isHigh = value is StackPiece;
+        if (isHigh)
+        {
+            label = new FramedPiece(label, 0, (measures.Body - measures.Label) * Lettering.MmPerPoint, 0, (_, _, _, _) => { });
+        }
+
+        var row = new RowPiece([new Beside(0, label), new Beside(at, value)], isTop: isHigh);
         return new FramedPiece(row, 0, pad, pad, (sheet, x, y, height) => sheet.Line(x, y + height, x + width, y + height, 0.2), Math.Max(least, 0));
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Model;
 
@@ -27,6 +28,9 @@ internal static class PdfPages
     // Tried in this order until a station needs no page more than at the tightest.
     private static readonly double[] Airs = [1, 0.7, 0.4, 0.1];
 
+    // Stations that share a sheet keep more air: they are parted by it.
+    private static readonly double[] SharedAirs = [1, 0.7, 0.4, 0.1];
+
     public static PdfPaper Of(Document document)
     {
         var (width, height) = SizeOf(document);
@@ -34,7 +38,7 @@ internal static class PdfPages
         var (sheets, stations, starts) = document.ForTheBench ? Bench(document, room) : Desk(document, room);
         for (var i = 0; i < sheets.Count; i++)
         {
-            PdfFoot.Draw(sheets[i], document, stations[i], i + 1, sheets.Count, width, height);
+            PdfFoot.Draw(sheets[i], document, stations[i], Math.Max(stations[i], starts.LastIndexOf(i)), i + 1, sheets.Count, width, height);
         }
 
         return new PdfPaper(document, width, height, [.. sheets.Select((sheet, i) => new PdfPage(sheet.Shapes, stations[i]))], starts);
@@ -54,6 +58,15 @@ internal static class PdfPages
         var (sheets, stations, starts) = (new List<Sheet>(), new List<int>(), new List<int>());
         for (var i = 0; i < document.Stations.Length; i++)
         {
+            if (document.OnePlace && Shared(document, i, room) is var (sheet, last) && last > i)
+            {
+                starts.AddRange(Enumerable.Repeat(sheets.Count, last - i + 1));
+                sheets.Add(sheet);
+                stations.Add(i);
+                i = last;
+                continue;
+            }
+
             List<Sheet>? best = null;
             foreach (var air in Airs)
             {
@@ -73,7 +86,25 @@ internal static class PdfPages
         return sheets.Count > 0 ? (sheets, stations, starts) : Desk(document, room);
     }
 
-    private static List<Sheet> Station(Document document, int index, Area room, PdfMeasures measures)
+    // As many stations from this one on as fit on one sheet whole, and that sheet.
+    private static (Sheet Sheet, int Last) Shared(Document document, int first, Area room)
+    {
+        (Sheet Sheet, int Last) best = (new Sheet(), first);
+        for (var last = first + 1; last < document.Stations.Length; last++)
+        {
+            var fitting = SharedAirs.Select(air => Station(document, first, room, new PdfMeasures(IsBench: true, air), last)).FirstOrDefault(sheets => sheets.Count == 1);
+            if (fitting is null)
+            {
+                break;
+            }
+
+            best = (fitting[0], last);
+        }
+
+        return best;
+    }
+
+    private static List<Sheet> Station(Document document, int index, Area room, PdfMeasures measures, int? last = null)
     {
         var flow = new PageFlow(Left, Top, room.Height, () => PdfHead.Of(document, index, room.Width, measures, isContinued: true));
         flow.Turn();
@@ -84,9 +115,22 @@ internal static class PdfPages
 
         var head = PdfHead.Of(document, index, room.Width, measures, isContinued: false);
         head.Keep = Keep.Firmly;
-        flow.Add([head, .. PdfBlocks.Of(document.Stations[index].Blocks, room.Width, room.Height - head.Height - measures.Gap(2.5), measures, document.Identity.Wording)]);
+        flow.Add([head, .. PdfBlocks.Of(BlocksOf(document, index, last), room.Width, room.Height - head.Height - measures.Gap(2.5), measures, document.Identity.Wording)]);
+        for (var i = index + 1; i <= (last ?? index); i++)
+        {
+            var below = PdfHead.Below(document, i, room.Width, measures);
+            below.Keep = Keep.Firmly;
+            flow.Add([below, .. PdfBlocks.Of(BlocksOf(document, i, last), room.Width, room.Height - below.Height - measures.Gap(2.5), measures, document.Identity.Wording)]);
+        }
+
         return flow.Sheets;
     }
+
+    // What to do when it goes wrong stands once on a sheet.
+    private static ImmutableArray<Block> BlocksOf(Document document, int index, int? last) => last is not { } end
+        ? document.Stations[index].Blocks
+        : [.. document.Stations[index].Blocks.Where(block => block is not IfBox box
+            || !document.Stations[(index + 1)..(end + 1)].SelectMany(station => station.Blocks).OfType<IfBox>().Any(later => later.Lines.SequenceEqual(box.Lines)))];
 
     private static (List<Sheet> Sheets, List<int> Stations, List<int> Starts) Desk(Document document, Area room)
     {

@@ -22,14 +22,33 @@ public static class Explainer
             : null;
     }
 
+    /// <summary>What there are pages about, by group, with how to see more.</summary>
+    /// <param name="within">A file whose parts and own materials count too, or null for the book alone.</param>
+    public static string Index(CompiledFile? within) => ExplainIndex.Write(PagesOf(within));
+
     /// <summary>Everything there is a page about, a line each.</summary>
-    public static IEnumerable<string> List(CompiledFile? within)
+    /// <param name="within">A file whose parts and own materials count too, or null for the book alone.</param>
+    public static IEnumerable<string> List(CompiledFile? within) => PagesOf(within).Select(page => page.Line);
+
+    /// <summary>
+    /// What is near a name that no page has: the words of the language, the findings of a family (<c>RC70</c>), the materials of a kind (<c>fabric</c>), and all
+    /// that has the word in its name, its title or what is seen at the bench; null when nothing has.
+    /// </summary>
+    /// <param name="word">What is asked about.</param>
+    /// <param name="within">A file whose parts and own materials count too, or null for the book alone.</param>
+    public static string? Search(string word, CompiledFile? within)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return ExplainSearch.Find(word, [.. PagesOf(within)]);
+    }
+
+    private static IEnumerable<ExplainedPage> PagesOf(CompiledFile? within)
     {
         var materials = MaterialsOf(within);
-        return FindingCatalogue.All.Select(descriptor => $"{descriptor.Code,-15} {descriptor.Name}")
-            .Concat((within?.HouseRules ?? []).Select(rule => $"{rule.ShortCode,-15} {rule.Name}"))
-            .Concat(PartsOf(within).Select(part => $"{"part",-15} {part}"))
-            .Concat(materials.Keys.Order(StringComparer.Ordinal).Select(key => $"{materials[key].Keyword,-15} {key}"));
+        return FindingCatalogue.All.Select(descriptor => new ExplainedPage(descriptor.Code, descriptor.Name, descriptor.Title))
+            .Concat((within?.HouseRules ?? []).Select(rule => new ExplainedPage(rule.ShortCode, rule.Name, rule.Title)))
+            .Concat(PartsOf(within).Select(part => new ExplainedPage(ExplainedPage.Part, part, "")))
+            .Concat(materials.Keys.Order(StringComparer.Ordinal).Select(key => new ExplainedPage(materials[key].Keyword, key, materials[key].Title ?? "")));
     }
 
     /// <summary>The name that was probably meant, among findings, parts and materials, or null.</summary>
@@ -55,6 +74,11 @@ public static class Explainer
         }
 
         page.Append("From: ").Append(descriptor.Source).Append('\n');
+        if (descriptor.BadExample.Length > 0 && descriptor.GoodExample.Length > 0)
+        {
+            return page.Append("\nThe lines with - earn it, those with + mend it:\n\n").Append(ExamplePair.Marked(descriptor.BadExample, descriptor.GoodExample)).ToString();
+        }
+
         if (descriptor.BadExample.Length > 0)
         {
             page.Append("\nThis earns it:\n\n").Append(Indented(descriptor.BadExample));

@@ -1,0 +1,128 @@
+using Recipe.Model;
+using Recipe.Planning;
+using Recipe.Text.Findings;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>A core is larger than the part it lies in.</summary>
+public sealed class CorePastEdge : Check
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC3210",
+        Name = "core-past-edge",
+        Severity = Severity.Warning,
+        Title = "Core larger than the part",
+        Reason = "A core that reaches the edge cannot be closed in by the skins: it is trimmed open, drinks water, and holds the bag off the flange.",
+        Remedy = "Measure it again: a core ends inside the trim line, with a bevel down to the skins.",
+        Source = "common practice",
+        Exceptions = """
+            Speaks of a core that says its size or area. A core as large as the part is let pass.
+            """,
+        BadExample = """
+            core our-foam like pvc-foam-75 {
+              cut slit
+              source "data sheet"
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                middle core our-foam size 450 mm x 300 mm at "centred"
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            core our-foam like pvc-foam-75 {
+              cut slit
+              source "data sheet"
+            }
+
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              process hand
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                middle core our-foam size 350 mm x 250 mm at "centred"
+                inner glass-twill-163 0/90
+              }
+              cure {
+                hold 20 degC for 48 h
+                demould
+              }
+            }
+            """,
+    };
+
+    // What a tape measure and a string over a curve disagree by.
+    private const double Slack = 1.02;
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        if (context.Plan.Geometry is not { } shape)
+        {
+            return;
+        }
+
+        foreach (var core in context.Part.Stack.OfType<CoreItem>())
+        {
+            if (Larger(core, shape) is not { } larger)
+            {
+                continue;
+            }
+
+            var (size, most, what) = larger;
+            context.Report(
+                size.Where ?? core.Where,
+                $"{core.Name} is {size.Written} {what}; {context.Part.Name} is {most} {what} over its surface",
+                Grounds.Sure.And("size", size),
+                context.Part.MouldWhere is { } mould ? [new FindingLabel(mould, "mould here")] : []);
+            return;
+        }
+    }
+
+    /// <summary>The size that is too large, what the part has, and what of it.</summary>
+    private static (Figure<Length> Size, string Most, string What)? Larger(CoreItem core, GeometryPlan shape)
+    {
+        var (along, across) = (shape.DevelopedLength, shape.DevelopedWidth);
+        if (core is not { SizeLength: { } length, SizeWidth: { } width } || along <= Length.Zero || across <= Length.Zero)
+        {
+            return null;
+        }
+
+        // The sheet may lie either way.
+        var (longer, shorter) = length.Value >= width.Value ? (length, width) : (width, length);
+        var (most, least) = along >= across ? (along, across) : (across, along);
+        return longer.Value > most * Slack ? (longer, Say.Of(most, longer.Written), "long")
+            : shorter.Value > least * Slack ? (shorter, Say.Of(least, shorter.Written), "wide")
+            : null;
+    }
+}

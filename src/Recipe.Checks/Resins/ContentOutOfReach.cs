@@ -1,0 +1,141 @@
+using Recipe.Model;
+using Recipe.Text.Findings;
+using UnitsNet;
+
+namespace Recipe.Checks;
+
+/// <summary>A ply is to hold less resin than its fibres leave room for.</summary>
+public sealed class ContentOutOfReach : Check
+{
+    /// <inheritdoc/>
+    public override FindingDescriptor Descriptor { get; } = new()
+    {
+        Code = "RC4011",
+        Name = "content-out-of-reach",
+        Severity = Severity.Warning,
+        Title = "Drier than the fibres can be packed",
+        Reason = "Cloth pressed as hard as a bag can still has room between its fibres; where no resin fills it there is air, and the ply comes apart.",
+        Remedy = "Write the content that your own parts weigh, or 36 to 48 % by weight for cloth under a bag, 28 to 38 % infused.",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0166): 62 % of fibre by volume is the optimum, and hard to reach in wet lay-up; beyond 65 % wet, or 70 % of prepreg, is common practice for out of reach",
+        Exceptions = """
+            Speaks of a content that the part states, of cloth and unidirectional. A fibre without a density is not judged.
+            """,
+        BadExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                resin-content 18 % by weight
+              }
+              bag {
+                peel-ply
+                release-film perforated
+                breather
+                bag-film
+              }
+              vacuum {
+                draw 25 inHg below ambient within 10 min
+                leak-check 5 min rise at-most 30 mbar isolated
+              }
+              cure {
+                hold 20 degC for 48 h under vacuum
+                demould
+              }
+            }
+            """,
+        GoodExample = """
+            mould tray-mould {
+              surface flat 400 mm x 300 mm
+              made-of epoxy-glass-tooling
+              release {
+                carnauba-wax coats 5 wait 30 min
+              }
+            }
+
+            part tray {
+              mould tray-mould
+              resin slow-laminating-epoxy
+              plies {
+                outer glass-twill-163 0/90
+                inner glass-twill-163 0/90
+              }
+              wet-out {
+                resin-content 46 % by weight
+              }
+              bag {
+                peel-ply
+                release-film perforated
+                breather
+                bag-film
+              }
+              vacuum {
+                draw 25 inHg below ambient within 10 min
+                leak-check 5 min rise at-most 30 mbar isolated
+              }
+              cure {
+                hold 20 degC for 48 h under vacuum
+                demould
+              }
+            }
+            """,
+    };
+
+    private const double Wet = 0.65;
+    private const double Prepreg = 0.70;
+
+    /// <inheritdoc/>
+    public override void Examine(CheckContext context)
+    {
+        var part = context.Part;
+        if (part.Resin is not { CuredDensity.Value: { KilogramsPerCubicMeter: > 0 } resin })
+        {
+            return;
+        }
+
+        var most = part.Process.Value == Process.Prepreg ? Prepreg : Wet;
+        var tight = part.Plies()
+            .Where(ply => ply.Material.Form is ReinforcementForm.Fabric or ReinforcementForm.Unidirectional && ply.Material.Fibre?.Density is not null)
+            .Select(ply => (Ply: ply, Stated: ply.Content ?? part.WetOut?.Content))
+            .Where(one => one.Stated is not null)
+            .Select(one => (one.Ply, Stated: one.Stated!, Share: Fibre(one.Stated!.Value, one.Ply.Material.Fibre!.Density!.Value, resin)))
+            .Where(one => one.Share > most)
+            .OrderByDescending(one => one.Share)
+            .ToList();
+        if (tight is not [var (worst, stated, share), ..])
+        {
+            return;
+        }
+
+        var byWeight = stated.Value.Basis == ContentBasis.ResinByWeight;
+        context.Report(
+            stated.Where ?? worst.Where,
+            $"{worst.Name} is to hold {stated.Written}, which is {Say.Percent(Math.Round(share, 2))} of fibre by volume; {Say.APart(part.Process.Value)} gets no more than {Say.Percent(most)}{Say.More(tight.Count - 1)}",
+            Grounds.Sure.And("resin content", stated),
+            stated.Where == worst.Where ? [] : [new FindingLabel(worst.Where, "cloth here")],
+            [byWeight ? Edits.Fix("Lay it at 42 % by weight", FixSafety.NeedsALook, part.Rewrite(stated, "42 % by weight")) : null]);
+    }
+
+    // Vf = ((1 - w) / fibre) / ((1 - w) / fibre + w / resin), the rule of mixtures.
+    private static double Fibre(Content content, Density fibre, Density resin)
+    {
+        if (content.Basis == ContentBasis.FibreByVolume)
+        {
+            return content.Fraction;
+        }
+
+        var dry = (1 - content.Fraction) / fibre.KilogramsPerCubicMeter;
+        return dry / (dry + (content.Fraction / resin.KilogramsPerCubicMeter));
+    }
+}
