@@ -1,6 +1,8 @@
 using System.Globalization;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Tests.Plans;
+using Recipe.Model;
+using Recipe.Planning;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
@@ -71,12 +73,32 @@ public sealed class BagTests
     }
 
     [Fact]
+    public void Each_half_has_a_bag_with_fittings_of_its_own_and_one_pot_serves_all()
+    {
+        var (input, pot) = (HatchLid.Input, new Fitting { Name = "pot", Keyword = "catch-pot", Where = Here, Kind = FittingKind.CatchPot });
+        var part = input.Plan.Part with
+        {
+            Mould = input.Plan.Part.Mould! with { Halves = ["port", "starboard"] },
+            Process = Stated(Process.Infused, "infused"),
+            Bag = input.Plan.Part.Bag! with { CatchPot = new Placed<Fitting>(pot, false, null, Here) },
+            Infusion = new Infusion { Where = Here, FeedLine = Stated(Mm(340), "340 mm") },
+        };
+        var feed = new FeedPlan { Lines = Known(4), Length = Known(Mm(340)), Bore = Known(Mm(12)) };
+        var rows = Table(input with { Plan = input.Plan with { Part = part, Feed = feed } }).Rows.OfType<CellRow>().ToList();
+        Assert.All(rows.Where(row => row.Cells[0] is TextCell), row => Assert.Equal(Text(row.Cells[0]) switch { "C" => 1, "F" => 4, _ => 2 }, ((TickCell)row.Cells[^1]).Boxes.Length));
+        Assert.All(rows.Where(row => row.Cells[0] is RingCell), row => Assert.Equal(0, ((TickCell)row.Cells[^1]).Boxes.Length % 2));
+        Assert.Contains("2 lines to each bag, each 340", Text(rows.Single(row => row.Cells[0] is TextCell cell && cell.Text.Plain == "F").Cells[2]), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_part_without_bag_and_vacuum_has_no_bag_sheet()
     {
         Assert.False(Papers.Bag.AppliesTo(RudderHalves.Input));
         Assert.False(Papers.Vacuum.AppliesTo(RudderHalves.Input));
         Assert.True(Papers.Bag.AppliesTo(HatchLid.Input));
     }
+
+    private static string Text(Cell cell) => ((TextCell)cell).Text.Plain;
 
     private static Drawing Named(string name, PaperInput input) => DrawingRules.Of(Papers.Bag, input).Single(drawing => drawing.Name == name);
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Recipe.Documents.Tests.Plans;
 using Recipe.Model;
+using Recipe.Planning;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
@@ -9,6 +10,30 @@ namespace Recipe.Documents.Tests;
 /// <summary>The traveller: stations in the order of the work, hold points where they belong, numbers that add up.</summary>
 public sealed class TravellerTests
 {
+    [Theory]
+    [InlineData(0.2, false)]
+    [InlineData(5.9, false)]
+    [InlineData(6, true)]
+    [InlineData(45, true)]
+    public void A_front_is_marked_only_where_two_marks_three_minutes_apart_fit_in(double minutes, bool marked)
+    {
+        var plan = TubeInfused.Input.Plan;
+        var page = Papers.Write(TubeInfused.Input with { Plan = plan with { Flow = plan.Flow! with { Fill = Known(Min(minutes)) } } }, Papers.Traveller, PaperFormat.Markdown);
+        Assert.Equal(marked, page.Contains("Mark it every few minutes", StringComparison.Ordinal));
+        Assert.Equal(!marked, page.Contains("Have the clamp in hand", StringComparison.Ordinal));
+        Assert.Equal(!marked, page.IndexOf("Have the clamp in hand", StringComparison.Ordinal) is >= 0 and var hand && hand < page.IndexOf("Open the feed.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_feed_line_is_opened_and_clamped()
+    {
+        var plan = TubeInfused.Input.Plan with { Feed = new FeedPlan { Lines = Known(2), Length = Known(Mm(400)), Bore = Known(Mm(12)) } };
+        var page = Papers.Write(TubeInfused.Input with { Plan = plan }, Papers.Traveller, PaperFormat.Markdown);
+        Assert.Contains("2 feed lines, each 400", page, StringComparison.Ordinal);
+        Assert.Contains("Open every feed.", page, StringComparison.Ordinal);
+        Assert.Contains("Clamp every feed.", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Stations_of_a_bagged_part_stand_in_the_order_of_the_work()
     {

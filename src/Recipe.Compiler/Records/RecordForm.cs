@@ -161,7 +161,7 @@ public static class RecordForm
         if (plan.Part.Vacuum is not null)
         {
             yield return $"vacuum on __ reached __ off __{(planned.Vacuum is { } level ? $"   # plan {level}; write below ambient or absolute" : "")}";
-            yield return $"rise __ in {(planned.RiseTime is { } time ? FormUnits.Minutes(time) : "__")}{(planned.RiseAtMost is { } most ? $"   # at most {units.Of(most)}" : "")}";
+            yield return $"rise __ in {(planned.RiseTime is { } time ? FormUnits.Minutes(time) : "__")}{(planned.RiseAtMost is { } most ? $"   # at most {units.Of(most)}{(plan.Bag is { Bags: > 1 } ? "; that of the worse bag" : "")}" : "")}";
         }
 
         foreach (var layer in (plan.Bag?.Layers ?? []).Where(layer => layer.Pickup is { Value.Kilograms: > 0 }))

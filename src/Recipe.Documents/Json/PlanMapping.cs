@@ -35,7 +35,7 @@ internal static class PlanMapping
             plan.Clock is { } clock ? ResinMapping.Of(clock, new WorkClock(plan, Wording.English)) : null,
             BagMapping.Of(plan),
             BagMapping.Vacuum(plan),
-            part.Infusion is { } infusion ? BagMapping.Of(infusion, plan.Flow) : null,
+            part.Infusion is { } infusion ? BagMapping.Of(infusion, plan.Flow, plan.Feed) : null,
             plan.Cure is { } cure ? CureMapping.Of(cure) : null,
             [.. part.Finish.Select(Of)],
             part.Join is { } join ? Of(plan, join) : null,

@@ -22,8 +22,8 @@ internal sealed record VacuumRecord(
     Rests? RestsOn);
 
 internal sealed record InfusionRecord(
-    double? FeedLineM, double? PathM, TemperatureRecord? ResinTemperature, TemperatureRecord? MouldTemperature, string? ClampFeed, string? Vent, double? ReserveFraction,
-    double? DropTestS, [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa, FlowRecord? Flow);
+    double? FeedLineM, int? FeedLines, double? LineDiameterM, double? PathM, TemperatureRecord? ResinTemperature, TemperatureRecord? MouldTemperature, string? ClampFeed, string? Vent, double? ReserveFraction,
+    double? DropTestS, [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa, FlowRecord? Flow, Rests? RestsOn);
 
 internal sealed record FlowRecord(
     bool FromALine,

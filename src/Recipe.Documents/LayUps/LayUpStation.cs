@@ -211,8 +211,6 @@ internal static class LayUpStation
     {
         // Each ply has a box of its own; of many small pieces all have one.
         var each = StackNames.Plies(item) > 1 ? Math.Min(item.Count, MostBoxes) : item.Count <= 2 ? Math.Max(item.Count, 1) : 1;
-        return context.Sides.Length > 1
-            ? new TickCell([.. Enumerable.Range(0, each).SelectMany(_ => context.Sides)])
-            : TickCell.Of(each);
+        return context.TickEach(each);
     }
 }

@@ -63,8 +63,8 @@ internal static class HoldPoints
     public static HoldPoint Leak(BenchContext context) => new(
         "H5",
         context.Process == Process.Infused ? context.Say("leak check: no resin without it") : context.Say("leak check: no cure without it"),
-        [context.Say("Level reached, rise within its limit")],
-        [new Blank(context.Say("Rise"), context.Text.PressureUnit)]);
+        [context.Bags.Length > 1 ? context.Say("Level reached, rise within its limit, in every bag") : context.Say("Level reached, rise within its limit")],
+        [.. context.BlankEach(context.Say("Rise"), context.Text.PressureUnit)]);
 
     /// <summary>H6: cured.</summary>
     public static HoldPoint Cure(BenchContext context)

@@ -78,13 +78,13 @@ public sealed record Infusion
     /// <summary>Where the block stands.</summary>
     public required SourceSpan Where { get; init; }
 
-    /// <summary>Length of the feed line.</summary>
+    /// <summary>Length of one feed line.</summary>
     public Figure<Length>? FeedLine { get; init; }
 
     /// <summary>Inner diameter of feed and vacuum lines.</summary>
     public Figure<Length>? LineDiameter { get; init; }
 
-    /// <summary>Number of feed lines.</summary>
+    /// <summary>Number of feed lines; of each half where the mould has halves.</summary>
     public Figure<int>? FeedLines { get; init; }
 
     /// <summary>How long the mixed resin stands under vacuum first.</summary>

@@ -52,6 +52,9 @@ public sealed record Plan
     /// <summary>Vacuum levels, or null without vacuum.</summary>
     public VacuumLevels? Vacuum { get; init; }
 
+    /// <summary>The lines through which the resin of an infusion comes, or null for another process.</summary>
+    public FeedPlan? Feed { get; init; }
+
     /// <summary>How the resin of an infusion runs, or null for another process and where it cannot be worked out.</summary>
     public InfusionFlow? Flow { get; init; }
 

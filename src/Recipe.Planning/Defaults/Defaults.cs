@@ -202,6 +202,11 @@ public static partial class Defaults
     public static readonly TradeDefault<string> FeedLine = new(
         "default.feed-line", "length of the feed line", "part", "the length of the part", "arithmetic", "write `feed-line length 400 mm` in `infuse`");
 
+    /// <summary>Feed lines of a half.</summary>
+    public static readonly TradeDefault<int> FeedLines = new(
+        "default.feed-lines", "feed lines of each half, which has a bag, port, vent and gauge of its own", 1, "1", Common,
+        "write `feed-lines 2` in `infuse`: so many for each half");
+
     /// <summary>Largest pot in a cup.</summary>
     public static readonly TradeDefault<Mass> LargestPot = new(
         "default.largest-pot", "largest mass to mix at once in a cup", Mass.FromGrams(150), "150 g",
