@@ -162,7 +162,7 @@ internal static class BagStation
         yield return Fitting(context, "T", Named(context.Say("sealant tape"), bag.SealantTape?.Material, bag.SealantTape?.ChosenByDefault ?? false), bag.IsEnvelope ? context.Say($"{pleats}; envelope round the mould") : pleats);
         foreach (var port in bag.Ports)
         {
-            yield return Fitting(context, "P", Named(context.Say("port"), port.Material, port.ChosenByDefault), port.At is { } at ? Words.Place(at) : context.Say("on a pad of breather"));
+            yield return Fitting(context, "P", Named(context.Say("port"), port.Material, port.ChosenByDefault), port.At is { } at ? Words.Place(at) : context.Say($"{Seat(context, port)}; place assumed: see the drawing"));
         }
 
         if (bag.Hose is not null || bag.CatchPot is not null)
@@ -177,13 +177,23 @@ internal static class BagStation
             yield return Fitting("C", Named(context.Say("catch pot"), pot.Material, pot.ChosenByDefault), where, TickCell.Of(1));
         }
 
-        yield return Fitting(context, "G", Phrase.Strong(context.Say("gauge")), bag.GaugeAt is { } place ? Words.Place(place) : context.Say("on the far side from the port"));
+        yield return Fitting(context, "G", Phrase.Strong(context.Say("gauge")), bag.GaugeAt is { } place ? Words.Place(place) : context.Say("place assumed: on the far side from the port"));
         if (context.Part.Infusion is { } infusion)
         {
             yield return Fitting("F", Phrase.Strong(context.Say("feed line")), Feeds(context, infusion), context.TickEach(Math.Min(context.FeedsOfABag, MostBoxes)));
-            yield return Fitting(context, "V", Phrase.Strong(context.Say("vent")), infusion.Vent is { } vent ? Words.Place(vent) : context.Say("the place is not known"));
+            yield return Fitting(context, "V", Phrase.Strong(context.Say("vent")), infusion.Vent is { } vent ? Words.Place(vent) : context.Say("place assumed: across from the feed"));
         }
     }
+
+    // What a port sits on: as written, else as bags of this kind have it (common practice).
+    private static string Seat(BenchContext context, Placed<Fitting> port) => port.Sits switch
+    {
+        PortSeat.Line => context.Say("on its line"),
+        PortSeat.Flange => context.Say("on the bare flange"),
+        PortSeat.Part => context.Say("on the part"),
+        null when context.Process == Process.Infused => context.Say("on the vent line"),
+        _ => context.Say("on a pad of breather"),
+    };
 
     // How many, and how long each is: as written, else as the plan takes it.
     private static string Feeds(BenchContext context, Infusion infusion)
