@@ -10,6 +10,36 @@ namespace Recipe.Documents.Tests;
 /// <summary>The traveller: stations in the order of the work, hold points where they belong, numbers that add up.</summary>
 public sealed class TravellerTests
 {
+    // The order of the bench (common practice): a seam is taped once it is closed, only wet halves before; nothing is unclamped before it has cured.
+    [Theory]
+    [InlineData(JoinManner.CuredThenTaped, new[] { "Close both halves dry", "Overlap all", "adhesive pot", "Lay filler", "Close and clamp", "Wipe off", "seam pot", "Tape the closed seam", "Leave it clamped", "Never colder", "Unclamp", "Put no load" })]
+    [InlineData(JoinManner.CuredThenBonded, new[] { "Close both halves dry", "Overlap all", "adhesive pot", "Lay filler", "Keep the bond line", "Close and clamp", "Wipe off", "Leave it clamped", "Unclamp" })]
+    [InlineData(JoinManner.WetInWet, new[] { "before the first ply?", "Overlap all", "adhesive pot", "Lay filler", "Lay the tape on one lip", "Close and clamp", "Wipe off", "Roll the tape down" })]
+    public void Steps_of_a_join_stand_in_the_order_of_the_bench(JoinManner manner, string[] steps)
+    {
+        var plan = RudderHalves.Input.Plan;
+        var glue = new ResinSystem
+        {
+            Name = "paste", Keyword = "adhesive", Where = Here, Role = ResinRole.Adhesive, Demould = Stated(new TimeAt(H(24), C(20)), "24 h at 20 degC"),
+            FullCure = Stated(new TimeAt(H(168), C(20)), "7 d at 20 degC"), MinimumTemperature = Stated(C(15), "15 degC"),
+        };
+        var join = plan.Part.Join! with { Manner = Stated(manner, "manner"), Adhesive = glue, BondLine = Stated(Mm(0.3), "0.3 mm") };
+        var page = Papers.Write(RudderHalves.Input with { Plan = plan with { Part = plan.Part with { Join = join }, Join = new JoinPlan { TapeResin = Known(G(40)), SameSession = false, Mass = Known(G(60)) } } }, Papers.Traveller, PaperFormat.Markdown);
+        var at = steps.Select(step => page.IndexOf(step, StringComparison.Ordinal)).ToList();
+        Assert.DoesNotContain(-1, at);
+        Assert.Equal(at.Order(), at);
+        if (manner != JoinManner.WetInWet)
+        {
+            Assert.Contains("| **24 h** (at 68 °F, by the data sheet; colder takes longer) |", page.Replace('\u00A0', ' '), StringComparison.Ordinal);
+            Assert.Contains("**7 days**", page.Replace('\u00A0', ' '), StringComparison.Ordinal);
+            Assert.DoesNotContain("Lay the tape on one lip", page, StringComparison.Ordinal);
+        }
+        else
+        {
+            Assert.DoesNotContain("Leave it clamped", page, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData(0.2, false)]
     [InlineData(5.9, false)]

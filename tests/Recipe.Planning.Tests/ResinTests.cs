@@ -178,6 +178,29 @@ public class ResinTests
         Assert.Equal(0, Of(resin, ResinUse.Spare));
     }
 
+    /// <summary>
+    /// A shop's loss is one of brush and roller, which an infusion does not have: its reserve stays in the pot, and what its own part says comes on top. That
+    /// is said among the assumptions, as long as the part says nothing.
+    /// </summary>
+    [Theory]
+    [InlineData(null, 0)]
+    [InlineData("12 g", 12)]
+    [InlineData("0 g", 0)]
+    public void AnInfusionLosesItsReserveAndWhatItsOwnPartSays(string? own, double grams)
+    {
+        var part = Square(Recipes.Ply("ply", Stuffs.Cloth("cloth", "200 g/m2"))) with
+        {
+            Process = Fig.Stated(Process.Infused, "infused"),
+            Infusion = new Infusion { Where = Fig.Somewhere, FeedLine = Fig.Length("1 m") },
+            WetOut = new WetOut { Where = Fig.Somewhere, Loss = own is null ? null : Fig.Mass(own) },
+        };
+        var around = Recipes.Around(part);
+        var plan = Planner.Plan(part, around with { Shop = new Shop { Name = "ours", Where = Fig.Somewhere, Loss = Fig.Mass("30 g") } });
+        var used = Of(plan.Resin!, ResinUse.Laminate) + Of(plan.Resin!, ResinUse.Lines);
+        Close((0.2 * used) + (grams / 1e3), Of(plan.Resin!, ResinUse.Loss));
+        Assert.Equal(own is null, plan.Assumptions.Any(a => a.Key == "default.feed-loss"));
+    }
+
     /// <summary>Each line holds its own resin, and each half of a mould has a bag with so many lines: counting.</summary>
     [Theory]
     [InlineData(null, false, 1)]

@@ -19,6 +19,9 @@ internal sealed class BagFittings
     private const double Size = 11;
     private const double Apart = 9;
 
+    // Inside the tape, which is drawn at six tenths of the flange.
+    private const double BesideShare = 0.3;
+
     private readonly BagPlaces _places;
     private readonly Infusion? _infusion;
     private readonly ImmutableArray<(BagPlace Place, bool IsSaid)> _ports;
@@ -93,8 +96,8 @@ internal sealed class BagFittings
             BagPlace.Vent or BagPlace.Rim => new(middleX, g.Y - g.Gap),
             BagPlace.Feed => FeedSpot(g),
             BagPlace.Middle => new(middleX, middleY),
-            BagPlace.Right => new(g.X + g.Length + (g.Edge * 0.65), middleY),
-            _ => new(g.X - (g.Edge * 0.65), middleY),
+            BagPlace.Right => new(g.X + g.Length + (g.Edge * BesideShare), middleY),
+            _ => new(g.X - (g.Edge * BesideShare), middleY),
         };
     }
 
@@ -114,7 +117,7 @@ internal sealed class BagFittings
     {
         var (middleX, middleY) = (g.X + (g.Length / 2), g.Y + (g.Width / 2));
         var isMiddle = Math.Abs(port.X - middleX) < 1 && Math.Abs(port.Y - middleY) < 1;
-        return isMiddle ? new(g.X + g.Length + (g.Edge * 0.65), middleY) : new((2 * middleX) - port.X, (2 * middleY) - port.Y);
+        return isMiddle ? new(g.X + g.Length + (g.Edge * BesideShare), middleY) : new((2 * middleX) - port.X, (2 * middleY) - port.Y);
     }
 
     // Feed lines thick, the vent thin; arrows from each feed to where the air leaves.

@@ -145,6 +145,7 @@ internal static class PlanMapping
         Si.Of(join.Within?.Value),
         Si.Number(join.Fillet?.Value.KilogramsPerMeter),
         Si.Of(Liquids.FillerOf(plan)),
+        Si.Of(join.Pot?.Value),
         Si.Of(join.Vent?.Value),
         join.Align,
         [.. join.Preparation.Select(Of)],

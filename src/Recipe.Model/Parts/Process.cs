@@ -277,6 +277,9 @@ public sealed record Join
     /// <summary>Mass of filler per length of seam.</summary>
     public Figure<LinearDensity>? Fillet { get; init; }
 
+    /// <summary>The least that is mixed at once for the seam; null when just as much as it needs.</summary>
+    public Figure<Mass>? Pot { get; init; }
+
     /// <summary>Vent hole diameter.</summary>
     public Figure<Length>? Vent { get; init; }
 

@@ -40,7 +40,7 @@ public sealed record Plan
     /// <summary>The pots in the order they are mixed; empty when the resin is unknown.</summary>
     public ImmutableArray<PotPlan> Pots { get; init; } = [];
 
-    /// <summary>What is mixed besides that, in pots of its own, in the order of its use: coats, resin of a later seam, adhesive.</summary>
+    /// <summary>What is mixed besides that, in pots of its own, in the order of its use: coats, adhesive, resin of a later seam.</summary>
     public ImmutableArray<OwnMixPlan> OwnMixes { get; init; } = [];
 
     /// <summary>First mix to full vacuum, or null for processes without that clock.</summary>

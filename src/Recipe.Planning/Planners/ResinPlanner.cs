@@ -194,13 +194,13 @@ internal static class ResinPlanner
             lines.Add(new ResinLineWork(ResinUse.Loss, $"reserve in the feed pot, {Words.Percent(reserve.Si)}", tail));
 
             // The shop's figure is one of brush and roller; only what the part itself says is said of this pot.
-            if (figures.Mass(context.Part.WetOut?.Loss, context.PartOwner, "loss", zero: true) is { Si: > 0 } stuck)
+            var stuck = figures.Mass(context.Part.WetOut?.Loss, context.PartOwner, "loss", zero: true) ?? context.Take(Defaults.FeedLoss);
+            if (stuck.Si > 0)
             {
                 lines.Add(new ResinLineWork(ResinUse.Loss, "on pot and stick", stuck));
-                tail += stuck;
             }
 
-            return (tail, Num.Zero);
+            return (tail + stuck, Num.Zero);
         }
 
         var stated = figures.Mass(context.Part.WetOut?.Loss, context.PartOwner, "loss", zero: true)
