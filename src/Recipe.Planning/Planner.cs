@@ -54,7 +54,7 @@ public static class Planner
         var heating = Wants(PlanPieces.Rest) ? SelfHeating.Work(context, cure, laminate, stack) : null;
         var curl = stiffness is null || !Wants(PlanPieces.Rest) ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
         var shape = Wants(PlanPieces.Rest) ? ShapePlanner.Work(context, begun, ground, stack) : null;
-        var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, stack, bag) : [];
+        var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, ground, stack, bag) : [];
         var takeoff = Wants(PlanPieces.Takeoff) ? TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes)) : [];
 
         var ledger = context.Ledger;

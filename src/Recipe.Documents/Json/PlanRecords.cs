@@ -80,7 +80,7 @@ internal sealed record NestRecord(
     ImmutableArray<NestSizeRecord> Sizes, ImmutableArray<NestPlacementRecord> Placements, Rests? RestsOn);
 
 internal sealed record NestSizeRecord(
-    string Letter, string? Line, int? Layer, double? LengthM, double? WidthM, double? RollAngleDeg, double? AlongM, double? AcrossM, int Strips, int Count, bool Mirrored, string Turn);
+    string Letter, string? Line, int? Layer, double? LengthM, double? WidthM, double? RollAngleDeg, double? AlongM, double? AcrossM, int Strips, int Count, bool Mirrored, string Turn, double? CornerM);
 
 /// <summary>From the cut end of the roll and from its selvedge.</summary>
 internal sealed record NestPlacementRecord(string Letter, int Copy, double? AlongAtM, double? AcrossAtM, double? AlongM, double? AcrossM, bool Turned);
