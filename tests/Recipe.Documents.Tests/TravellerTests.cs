@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Recipe.Documents.Tests.Plans;
@@ -20,8 +21,13 @@ public sealed class TravellerTests
         var plan = RudderHalves.Input.Plan;
         var glue = new ResinSystem
         {
-            Name = "paste", Keyword = "adhesive", Where = Here, Role = ResinRole.Adhesive, Demould = Stated(new TimeAt(H(24), C(20)), "24 h at 20 degC"),
-            FullCure = Stated(new TimeAt(H(168), C(20)), "7 d at 20 degC"), MinimumTemperature = Stated(C(15), "15 degC"),
+            Name = "paste",
+            Keyword = "adhesive",
+            Where = Here,
+            Role = ResinRole.Adhesive,
+            Demould = Stated(new TimeAt(H(24), C(20)), "24 h at 20 degC"),
+            FullCure = Stated(new TimeAt(H(168), C(20)), "7 d at 20 degC"),
+            MinimumTemperature = Stated(C(15), "15 degC"),
         };
         var join = plan.Part.Join! with { Manner = Stated(manner, "manner"), Adhesive = glue, BondLine = Stated(Mm(0.3), "0.3 mm") };
         var page = Papers.Write(RudderHalves.Input with { Plan = plan with { Part = plan.Part with { Join = join }, Join = new JoinPlan { TapeResin = Known(G(40)), SameSession = false, Mass = Known(G(60)) } } }, Papers.Traveller, PaperFormat.Markdown);
@@ -52,6 +58,23 @@ public sealed class TravellerTests
         Assert.Equal(marked, page.Contains("Mark it every few minutes", StringComparison.Ordinal));
         Assert.Equal(!marked, page.Contains("Have the clamp in hand", StringComparison.Ordinal));
         Assert.Equal(!marked, page.IndexOf("Have the clamp in hand", StringComparison.Ordinal) is >= 0 and var hand && hand < page.IndexOf("Open the feed.", StringComparison.Ordinal));
+    }
+
+    // What is printed adds up: the kit is the sum of the pieces of the cut list, a pot what its mix card makes the scale show.
+    [Fact]
+    public void Kit_and_pots_weigh_what_cut_list_and_mix_card_print()
+    {
+        var plan = HatchLid.Input.Plan;
+        var stack = plan.Stack.Select(line => line.CutMass is null ? line : line with { CutMass = Known(G(10.04)) }).ToImmutableArray();
+        var pot = plan.Pots[0] with { Mass = Known(G(8.0)), Resin = Known(G(6.14)), Hardener = Known(G(1.84)) };
+        var input = HatchLid.Input with { Plan = plan with { Stack = stack, Pots = [pot] } };
+        var (traveller, cuts, card) = (Page(Papers.Traveller), Page(Papers.CutList), Page(Papers.MixCards));
+        var cloth = Regex.Match(cuts, @"Cloth, sum of the pieces: \*\*([\d.]+ g)\*\*").Groups[1].Value;
+        Assert.Contains($"Cloth in the kit weighs **{cloth}**", traveller, StringComparison.Ordinal);
+        Assert.Contains("**7.9 g**", card, StringComparison.Ordinal);
+        Assert.Contains("mix card 1. | **7.9 g**", traveller, StringComparison.Ordinal);
+
+        string Page(PaperKind kind) => Papers.Write(input, kind, PaperFormat.Markdown).Replace('\u00A0', ' ');
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Documents.Vacuums;
 using Recipe.Model;
 using UnitsNet;
 
@@ -96,8 +97,8 @@ internal static class BagStation
         .. context.BlankEach(context.Say("drop measured"), context.Text.PressureUnit).Select(blank => new Fact(context.Say("Drop"), Drop(context), blank)),
     ]);
 
-    private static Phrase Drop(BenchContext context) => context.Plan.Vacuum is { RiseAtMost: { } rise, LeakCheck: { } time }
-        ? context.Say($"{context.Text.Pressure(rise.Value, Rounding.Down).Main} in {QuantityText.Span(time.Value)}")
+    private static Phrase Drop(BenchContext context) => context.Plan.Vacuum is { LeakCheck: { } time } && VacuumStation.RiseSaid(context) is { } rise
+        ? context.Say($"{rise} in {QuantityText.Span(time.Value)}")
         : Phrase.Empty;
 
     private static IfBox If(BenchContext context) => new(

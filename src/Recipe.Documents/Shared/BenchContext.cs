@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
 using Recipe.Model;
 using Recipe.Planning;
 

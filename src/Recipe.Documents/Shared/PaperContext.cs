@@ -14,7 +14,11 @@ internal sealed class PaperContext
     public PaperContext(PaperInput input)
     {
         Input = input;
-        Text = new QuantityText(input.Plan.Shop, input.Units);
+        Text = new QuantityText(input.Plan.Shop, input.Units)
+        {
+            // The author's gauge, unless the papers were asked for in other units.
+            GaugeInInches = input.Units is null && input.Plan.Part.Vacuum?.Draw is { } draw && WrittenText.IsUs(draw.Written),
+        };
         Wording = WordingOf(input);
         _assumptionNumbers = input.Plan.Assumptions
             .Select((assumption, i) => (assumption.Key, Number: i + 1))

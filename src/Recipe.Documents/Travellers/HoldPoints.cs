@@ -17,10 +17,10 @@ internal static class HoldPoints
     {
         var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
 
-        // The cloth alone, as in the cut list and in the record: history takes what it says off the part.
+        // The cloth alone, the same sum of printed pieces as in the cut list and in the record: history takes what it says off the part.
         var cloth = context.Plan.Stack.Where(line => line.Item is PlyItem).ToList();
         var weighed = cloth.Where(line => line.CutMass is not null).ToList();
-        var mass = Mass.FromKilograms(weighed.Sum(line => line.CutMass!.Value.Value.Kilograms));
+        var mass = weighed.Aggregate(Mass.Zero, (sum, line) => sum + context.Text.OnScale(line.CutMass!.Value.Value));
         var kit = weighed.Count == cloth.Count && weighed.Count > 0
             ? context.SayPhrase($"Cloth in the kit weighs {Phrase.Strong(context.Text.Weight(mass).ToString())}")
             : context.Say("Cloth in the kit weighed (no target: a weight is missing in the recipe)");

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Mixing;
-using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning;

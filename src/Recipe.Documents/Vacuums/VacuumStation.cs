@@ -42,6 +42,22 @@ internal static class VacuumStation
     public static Pressure? RiseOf(BenchContext context) =>
         context.Plan.Vacuum?.RiseAtMost?.Value ?? (context.Part.Vacuum?.LeakCheck ?? context.Part.Infusion?.DropTest)?.RiseAtMost?.Value;
 
+    /// <summary>
+    /// That rise in words: as the recipe states it, unless its gauge counts in another unit, which then stands first; what is converted or computed is
+    /// rounded down to what a gauge shows. Null when nobody says.
+    /// </summary>
+    public static Reading? RiseSaid(BenchContext context)
+    {
+        var text = context.Text;
+        if ((context.Part.Vacuum?.LeakCheck ?? context.Part.Infusion?.DropTest)?.RiseAtMost is not { } stated)
+        {
+            return RiseOf(context) is { } rise ? text.Pressure(rise, Rounding.Down) : null;
+        }
+
+        var (written, shown) = (WrittenText.ForReading(stated.Written), text.Pressure(stated.Value, Rounding.Down));
+        return WrittenText.IsUs(stated.Written) == text.GaugeInInches ? shown with { Main = written } : new(shown.Main, written);
+    }
+
     /// <summary>When the gauge is read, from the shut valve: the last time is the end of the test.</summary>
     public static ImmutableArray<Duration> ReadAt(BenchContext context)
     {
@@ -117,11 +133,11 @@ internal static class VacuumStation
             context, several ? context.Say("Read the gauge of each bag. Tap it first.") : context.Say("Read the gauge. Tap it first."), context.Part.Bag?.GaugeAt is { } at ? Words.Place(at) : context.Say("on the far side from the port"));
     }
 
-    private static string Limit(BenchContext context) => (RiseOf(context), TimeOf(context)) switch
+    private static string Limit(BenchContext context) => (RiseSaid(context), TimeOf(context)) switch
     {
-        ({ } rise, { } time) when context.Bags.Length > 1 => context.Say($"Each bag may lose at most {context.Text.Pressure(rise, Rounding.Down).ToString()} in {QuantityText.Span(time)}."),
-        ({ } rise, { } time) => context.Say($"It may lose at most {context.Text.Pressure(rise, Rounding.Down).ToString()} in {QuantityText.Span(time)}."),
-        ({ } rise, null) => context.Say($"It may lose at most {context.Text.Pressure(rise, Rounding.Down).ToString()}; no time is written."),
+        ({ } rise, { } time) when context.Bags.Length > 1 => context.Say($"Each bag may lose at most {rise} in {QuantityText.Span(time)}."),
+        ({ } rise, { } time) => context.Say($"It may lose at most {rise} in {QuantityText.Span(time)}."),
+        ({ } rise, null) => context.Say($"It may lose at most {rise}; no time is written."),
         _ => context.Say("No limit is written. Decide one before the test and write it here."),
     };
 
@@ -146,8 +162,8 @@ internal static class VacuumStation
                 new TextCell(Phrase.Strong(QuantityText.Span(at))),
                 new Blank(context.Say("gauge"), unit),
                 i == 0 ? "" : new Blank(context.Say("lost since the start"), unit),
-                i == times.Length - 1 && RiseOf(context) is { } rise
-                    ? new BigCell(context.Text.Pressure(rise, Rounding.Down).Main, context.Say("at most"))
+                i == times.Length - 1 && RiseSaid(context) is { } rise
+                    ? new BigCell(rise.Main, rise.Beside is { } beside ? context.Say($"at most; {beside}") : context.Say("at most"))
                     : new TextCell(i == 0 ? context.Say("write the level") : context.Say("falls less each minute?")),
             ]))],
             TableUse.Steps);

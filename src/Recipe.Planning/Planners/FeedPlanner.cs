@@ -1,6 +1,5 @@
 using Recipe.Model;
 using Recipe.Planning.Ledger;
-using UnitsNet;
 
 namespace Recipe.Planning.Planners;
 

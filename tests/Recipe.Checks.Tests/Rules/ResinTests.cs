@@ -174,6 +174,14 @@ public class ResinTests
         }
     }
 
+    // A pot is said as the scale shows it, which is how the mix card prints it.
+    [Theory]
+    [InlineData("scale 0.1 g", "pot 400.04 g", "pot 1 holds 400.0 g; slow-laminating-epoxy stands 150 g in a cup")]
+    [InlineData("scale 5 g", "pot 402 g", "pot 1 holds 400 g; slow-laminating-epoxy stands 150 g in a cup")]
+    [InlineData("scale 0.05 oz", "pot 14.11 oz", "pot 1 holds 14.10 oz; slow-laminating-epoxy stands 150 g in a cup")]
+    public void A_pot_is_said_as_the_scale_shows_it(string scale, string pot, string said) =>
+        Assert.Equal(said, Bench.Fires("pot-too-big", Tray.Hand with { Shop = scale, WetOut = pot }, Severity.Warning).Message);
+
     private const string Paste = """
         adhesive paste {
           chemistry epoxy; mix 100:50 by weight; pot-life 60 min at 23 degC in 100 g; density cured 1.17 g/cm3; source "data sheet"
