@@ -107,6 +107,19 @@ public sealed class BagTests
         Assert.DoesNotContain(drawing.Shapes.OfType<TextShape>(), text => text.Text.StartsWith("gauge, place", StringComparison.Ordinal) || text.Text.StartsWith("port, place", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_vent_round_the_rim_of_a_round_part_is_round()
+    {
+        var input = Infused("on the vent", "at the feed", "ring at the rim");
+        var drawing = Named("bag-plan", input with { Plan = input.Plan with { Geometry = input.Plan.Geometry! with { Shape = new DiscShape(Mm(300)) } } });
+        var part = drawing.Shapes.OfType<PathShape>().Single(path => path is { Closed: true, Fill: Fill.Pale });
+        var (middleX, middleY) = (part.Points.Average(spot => spot.X), part.Points.Average(spot => spot.Y));
+        var vent = drawing.Shapes.OfType<PathShape>().Single(path => path is { Closed: true, Pen.WidthMm: 0.6 });
+        var radii = vent.Points.Select(spot => Math.Sqrt(Math.Pow(spot.X - middleX, 2) + Math.Pow(spot.Y - middleY, 2))).ToList();
+        Assert.Equal(radii.Min(), radii.Max(), 1e-6);
+        Assert.True(radii.Min() > part.Points.Max(spot => spot.X) - middleX);
+    }
+
     [Theory]
     [InlineData(null, "place assumed")]
     [InlineData("by the old crack", "side assumed, words in the list")]

@@ -10,7 +10,12 @@ namespace Recipe.Documents.Bags;
 internal readonly record struct BagGround(double X, double Y, double Length, double Width, double Edge)
 {
     /// <summary>How far outside the part the lines of an infusion are drawn that run along its edges.</summary>
-    public double Gap => Math.Min(Edge * 0.25, 3);
+    public double Gap => GapOf(Edge);
+
+    /// <summary>A line all round the part at that distance.</summary>
+    public required ImmutableArray<Spot> Rim { get; init; }
+
+    public static double GapOf(double edge) => Math.Min(edge * 0.25, 3);
 }
 
 /// <summary>Port, gauge, feed and vent of a bag at their places.</summary>
@@ -124,7 +129,7 @@ internal sealed class BagFittings
     private void Lines(Canvas canvas, BenchContext context, BagGround g)
     {
         var upright = _places.Vent is BagPlace.Left or BagPlace.Right;
-        var (long1, wide) = upright ? (g.Width, g.Length) : (g.Length, g.Width);
+        var (run, wide) = upright ? (g.Width, g.Length) : (g.Length, g.Width);
         ImmutableArray<double> vent = _places.Vent switch
         {
             BagPlace.Middle => [0.5],
@@ -139,10 +144,7 @@ internal sealed class BagFittings
 
         if (_places.Vent == BagPlace.Rim)
         {
-            canvas.Add(new PathShape(
-                [new(g.X - g.Gap, g.Y - g.Gap), new(g.X + g.Length + g.Gap, g.Y - g.Gap), new(g.X + g.Length + g.Gap, g.Y + g.Width + g.Gap), new(g.X - g.Gap, g.Y + g.Width + g.Gap)],
-                new Pen(0.6),
-                Closed: true));
+            canvas.Add(new PathShape(g.Rim, new Pen(0.6), Closed: true));
         }
         else
         {
@@ -153,7 +155,7 @@ internal sealed class BagFittings
         var share = 0.3;
         foreach (var (from, to) in FeedsAcross().SelectMany(feed => vent.Where(at => Math.Abs(at - feed) > 1e-6).Select(at => (feed, at))))
         {
-            var (a, b, c) = (Inside(from, to, wide), Inside(to, from, wide), long1 * share);
+            var (a, b, c) = (Inside(from, to, wide), Inside(to, from, wide), run * share);
             var (start, end) = upright ? (new Spot(g.X + a, g.Y + c), new Spot(g.X + b, g.Y + c)) : (new Spot(g.X + c, g.Y + a), new Spot(g.X + c, g.Y + b));
             canvas.Arrow(start.X, start.Y, end.X, end.Y, Pen.Firm);
             share -= 0.05;
@@ -174,16 +176,16 @@ internal sealed class BagFittings
             var off = Off(across);
             if (upright)
             {
-                canvas.Line(g.X + off, g.Y, g.X + off, g.Y + long1, pen);
+                canvas.Line(g.X + off, g.Y, g.X + off, g.Y + run, pen);
             }
             else
             {
-                canvas.Line(g.X, g.Y + off, g.X + long1, g.Y + off, pen);
+                canvas.Line(g.X, g.Y + off, g.X + run, g.Y + off, pen);
             }
         }
 
         void Mark(string mark, double across, double along) =>
-            Ring(canvas, mark, upright ? g.X + Off(across) : g.X + (long1 * along), upright ? g.Y + (long1 * along) : g.Y + Off(across));
+            Ring(canvas, mark, upright ? g.X + Off(across) : g.X + (run * along), upright ? g.Y + (run * along) : g.Y + Off(across));
     }
 
     // Shares of the way across at which the feed lines lie: as far from the vent as they can, evenly where there are several.

@@ -49,7 +49,10 @@ internal static class BagFromAbove
         canvas.Add(new PathShape(tape, new Pen(1.4, Dashed: true), Closed: true));
         canvas.Add(new PathShape(outline.On(x, y, scale), new Pen(0.7), Closed: true, Fill.Pale));
         Pleats(canvas, bag, tape, left + (wide / 2), top + (high / 2));
-        var sheet = new BagGround(x, y, outline.Length.Millimeters * scale, outline.Width.Millimeters * scale, edge);
+        var sheet = new BagGround(x, y, outline.Length.Millimeters * scale, outline.Width.Millimeters * scale, edge)
+        {
+            Rim = outline.On(x, y, scale, Length.FromMillimeters(BagGround.GapOf(edge) / scale)),
+        };
         fittings.Draw(canvas, context, sheet);
         if (context.Process != Process.Infused)
         {

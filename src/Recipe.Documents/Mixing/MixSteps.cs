@@ -122,7 +122,7 @@ internal static class MixSteps
         var (least, most) = (text.OnScale(mass - off, Rounding.Up), text.OnScale(mass + off, Rounding.Down));
         return most.Grams - least.Grams > 1e-9
             ? say.Say($"{text.Weight(mass - off, Rounding.Up).Main} to {text.Weight(mass + off, Rounding.Down).Main}")
-            : say.Say($"exactly: {text.About(off).Main} more or less is less than this scale shows");
+            : say.Say($"exactly: {text.AboutOnScale(off).Main} more or less is less than this scale shows");
     }
 
     private static CellRow Weigh(PaperContext context, string what, Mass mass, string blank, Mass? tolerance, string? note = null)

@@ -79,13 +79,13 @@ internal static class JoinStation
         if (join is { Fillet: { } fillet, Seam: { } seam } && Liquids.FillerOf(context.Plan) is { } mass)
         {
             rows.Add(BenchContext.Step(
-                context.Say($"Lay filler along {text.Written(seam, value => text.Size(value))} of seam."), new BigCell(text.About(mass).Main, QuantityText.Written(fillet)), new Blank(context.Say("filler used"), text.ScaleUnit)));
+                context.Say($"Lay filler along {text.Written(seam, value => text.Size(value))} of seam."), new BigCell(text.AboutOnScale(mass).Main, QuantityText.Written(fillet)), new Blank(context.Say("filler used"), text.ScaleUnit)));
         }
 
         if (context.Plan.Join?.Adhesive is { } spread)
         {
             rows.Add(BenchContext.Step(
-                context.Say("Spread the adhesive on one face, all along."), new BigCell(text.About(spread.Value).Main, context.Say("what stays in the bond line")), new Blank(context.Say("adhesive used"), text.ScaleUnit)));
+                context.Say("Spread the adhesive on one face, all along."), new BigCell(text.AboutOnScale(spread.Value).Main, context.Say("what stays in the bond line")), new Blank(context.Say("adhesive used"), text.ScaleUnit)));
         }
 
         if (join.BondLine is { } line)
