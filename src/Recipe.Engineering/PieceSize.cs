@@ -26,6 +26,12 @@ public static class PieceSize
         double o = Guard.NotNegative(overlap.Meters, "m", nameof(overlap));
         double along = surface.DevelopedLength.Meters + (2 * t);
         double area = surface.AreaWithBorder(trim).SquareMeters;
+        if (surface.Kind == SurfaceKind.OpenBox)
+        {
+            // Each wall carries its own trim; between two of them, where a border would turn the corner, a square is cut out.
+            area -= 4 * t * t;
+        }
+
         if (!surface.IsClosedTube)
         {
             double across = surface.DevelopedWidth.Meters + (2 * t);

@@ -160,7 +160,7 @@ public static class PlanFacts
     }
 
     private static FactValue? ClockLeft(Plan plan) => plan.Clock is { FilmLife: { } life } clock
-        ? new FactValue { Si = life.Value.Seconds - clock.Need.Value.Seconds, RestsOn = [.. Keys(life.RestsOn).Union(Keys(clock.Need.RestsOn), StringComparer.Ordinal).Order(StringComparer.Ordinal)] }
+        ? new FactValue { Si = WholeMinutes.Left(life.Value, clock.Need.Value).Seconds, RestsOn = [.. Keys(life.RestsOn).Union(Keys(clock.Need.RestsOn), StringComparer.Ordinal).Order(StringComparer.Ordinal)] }
         : null;
 
     // The figure does not say what it rests on; it is that of the limits of the stack, which the plan names among its assumptions.

@@ -41,7 +41,8 @@ public static class Planner
         var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
         var stiffness = Wants(PlanPieces.Stiffness) ? StiffnessPlanner.Work(context, stack, contents, withLines: Wants(PlanPieces.Rest)) : null;
         var loads = stiffness is null ? [] : LoadPlanner.Work(context, stiffness);
-        var resin = Wants(PlanPieces.Resin) ? ResinPlanner.Work(context, ground, stack, bag, join, conditions, contents) : null;
+        var feed = Wants(PlanPieces.Resin) ? FeedPlanner.Work(context, ground) : null;
+        var resin = Wants(PlanPieces.Resin) ? ResinPlanner.Work(context, stack, bag, join, conditions, contents, feed) : null;
         var lives = resin is null ? null : new PotLives(context, resin.System, conditions, ofWetOut: true);
         var vacuum = Wants(PlanPieces.Resin) ? VacuumPlanner.Work(context, conditions, bag) : null;
         var flow = Wants(PlanPieces.Resin) ? InfusionPlanner.Work(context, conditions, stack, bag, vacuum, contents, lives) : null;
@@ -53,7 +54,7 @@ public static class Planner
         var heating = Wants(PlanPieces.Rest) ? SelfHeating.Work(context, cure, laminate, stack) : null;
         var curl = stiffness is null || !Wants(PlanPieces.Rest) ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
         var shape = Wants(PlanPieces.Rest) ? ShapePlanner.Work(context, begun, ground, stack) : null;
-        var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, stack, bag) : [];
+        var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, ground, stack, bag) : [];
         var takeoff = Wants(PlanPieces.Takeoff) ? TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes)) : [];
 
         var ledger = context.Ledger;
@@ -71,6 +72,7 @@ public static class Planner
             Clock = clock is null ? null : ClockPlanner.Publish(ledger, clock),
             Bag = bag is null ? null : BagPlanner.Publish(ledger, bag),
             Vacuum = vacuum is null ? null : VacuumPlanner.Publish(ledger, vacuum),
+            Feed = feed is null ? null : FeedPlanner.Publish(ledger, feed),
             Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, heating),
             Join = join is null ? null : JoinPlanner.Publish(ledger, join),
             Takeoff = takeoff,

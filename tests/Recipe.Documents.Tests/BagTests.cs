@@ -1,6 +1,8 @@
 using System.Globalization;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Tests.Plans;
+using Recipe.Model;
+using Recipe.Planning;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
@@ -70,6 +72,86 @@ public sealed class BagTests
         Assert.Contains("envelope round the mould", Papers.Write(TubeInfused.Input, Papers.Bag, PaperFormat.Markdown), StringComparison.Ordinal);
     }
 
+    // The words are those of recipes in samples and corpus; what they mean is plain English.
+    [Theory]
+    [InlineData(null, "Unsaid")]
+    [InlineData("on the board, on a tail of breather", "Unread")]
+    [InlineData("trailing-edge side, behind 50 mm of bare peel ply", "Unread")]
+    [InlineData("on the flange, on a tail of breather", "Flange")]
+    [InlineData("beside the patch, on a tail of breather", "Flange")]
+    [InlineData("on the flange, opposite the port", "Opposite")]
+    [InlineData("at the far end, before the feed opens", "Opposite")]
+    [InlineData("feed side, before the feed opens", "Feed")]
+    [InlineData("at the feed in the middle, before it opens", "Feed")]
+    [InlineData("vent side, behind 50 mm of bare peel ply", "Vent")]
+    [InlineData("along the far long edge, 50 mm past the plies", "Vent")]
+    [InlineData("in the middle, between the two feed lines, on its own strip of peel ply", "Middle")]
+    [InlineData("along the middle", "Middle")]
+    [InlineData("ring at the rim", "Rim")]
+    [InlineData("left end", "Left")]
+    public void Words_for_a_place_are_read(string? words, string place) => Assert.Equal(place, Bags.BagPlaces.Read(words).ToString());
+
+    [Theory]
+    [InlineData("vent side, behind 50 mm of bare peel ply", "feed side, before the feed opens", "along the far long edge", "above", "below")]
+    [InlineData("feed side", "vent side", "along the far long edge", "below", "above")]
+    [InlineData("in the middle, between the two feed lines", "at the far end", "along the middle", "middle", "beside")]
+    [InlineData("ring line at the rim, on a strip of peel ply", "at the feed in the middle, before it opens", "ring at the rim", "above", "middle")]
+    [InlineData("left end", "opposite the port", null, "beside", "beside")]
+    [InlineData("trailing-edge side", "feed side", "along the trailing edge", "above", "below")]
+    public void The_view_from_above_draws_port_and_gauge_where_the_recipe_says(string port, string gauge, string? vent, string portIs, string gaugeIs)
+    {
+        var drawing = Named("bag-plan", Infused(port, gauge, vent));
+        var part = drawing.Shapes.OfType<PathShape>().Single(path => path is { Closed: true, Fill: Fill.Pale });
+        Assert.Equal(portIs, Where(part, Mark(drawing, "P")));
+        Assert.Equal(gaugeIs, Where(part, Mark(drawing, "G")));
+        Assert.DoesNotContain(drawing.Shapes.OfType<TextShape>(), text => text.Text.StartsWith("gauge, place", StringComparison.Ordinal) || text.Text.StartsWith("port, place", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_vent_round_the_rim_of_a_round_part_is_round()
+    {
+        var input = Infused("on the vent", "at the feed", "ring at the rim");
+        var drawing = Named("bag-plan", input with { Plan = input.Plan with { Geometry = input.Plan.Geometry! with { Shape = new DiscShape(Mm(300)) } } });
+        var part = drawing.Shapes.OfType<PathShape>().Single(path => path is { Closed: true, Fill: Fill.Pale });
+        var (middleX, middleY) = (part.Points.Average(spot => spot.X), part.Points.Average(spot => spot.Y));
+        var vent = drawing.Shapes.OfType<PathShape>().Single(path => path is { Closed: true, Pen.WidthMm: 0.6 });
+        var radii = vent.Points.Select(spot => Math.Sqrt(Math.Pow(spot.X - middleX, 2) + Math.Pow(spot.Y - middleY, 2))).ToList();
+        Assert.Equal(radii.Min(), radii.Max(), 1e-6);
+        Assert.True(radii.Min() > part.Points.Max(spot => spot.X) - middleX);
+    }
+
+    [Theory]
+    [InlineData(null, "place assumed")]
+    [InlineData("by the old crack", "side assumed, words in the list")]
+    public void A_place_that_nobody_says_or_that_is_not_understood_is_said_to_be_assumed(string? words, string said)
+    {
+        var described = Named("bag-plan", Infused(words, words, words)).Description;
+        foreach (var what in (string[])["port", "gauge", "vent line"])
+        {
+            Assert.Matches($"{what}[,;] {said}", described);
+        }
+
+        Assert.Contains("feed line, place assumed", described, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Each_half_has_a_bag_with_fittings_of_its_own_and_one_pot_serves_all()
+    {
+        var (input, pot) = (HatchLid.Input, new Fitting { Name = "pot", Keyword = "catch-pot", Where = Here, Kind = FittingKind.CatchPot });
+        var part = input.Plan.Part with
+        {
+            Mould = input.Plan.Part.Mould! with { Halves = ["port", "starboard"] },
+            Process = Stated(Process.Infused, "infused"),
+            Bag = input.Plan.Part.Bag! with { CatchPot = new Placed<Fitting>(pot, false, null, Here) },
+            Infusion = new Infusion { Where = Here, FeedLine = Stated(Mm(340), "340 mm") },
+        };
+        var feed = new FeedPlan { Lines = Known(4), Length = Known(Mm(340)), Bore = Known(Mm(12)) };
+        var rows = Table(input with { Plan = input.Plan with { Part = part, Feed = feed } }).Rows.OfType<CellRow>().ToList();
+        Assert.All(rows.Where(row => row.Cells[0] is TextCell), row => Assert.Equal(Text(row.Cells[0]) switch { "C" => 1, "F" => 4, _ => 2 }, ((TickCell)row.Cells[^1]).Boxes.Length));
+        Assert.All(rows.Where(row => row.Cells[0] is RingCell), row => Assert.Equal(0, ((TickCell)row.Cells[^1]).Boxes.Length % 2));
+        Assert.Contains("2 lines to each bag, each 340", Text(rows.Single(row => row.Cells[0] is TextCell cell && cell.Text.Plain == "F").Cells[2]), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_part_without_bag_and_vacuum_has_no_bag_sheet()
     {
@@ -77,6 +159,34 @@ public sealed class BagTests
         Assert.False(Papers.Vacuum.AppliesTo(RudderHalves.Input));
         Assert.True(Papers.Bag.AppliesTo(HatchLid.Input));
     }
+
+    private static PaperInput Infused(string? port, string? gauge, string? vent)
+    {
+        var (input, fitting) = (HatchLid.Input, new Fitting { Name = "port", Keyword = "port", Where = Here, Kind = FittingKind.Port });
+        var part = input.Plan.Part with
+        {
+            Process = Stated(Process.Infused, "infused"),
+            Bag = input.Plan.Part.Bag! with { Ports = [new Placed<Fitting>(fitting, false, port, Here)], GaugeAt = gauge },
+            Infusion = new Infusion { Where = Here, FeedLine = Stated(Mm(340), "340 mm"), Vent = vent },
+        };
+        return input with { Plan = input.Plan with { Part = part, Geometry = input.Plan.Geometry! with { Shape = new FlatShape(Mm(360), Mm(120)) } } };
+    }
+
+    private static Spot Mark(Drawing drawing, string letter)
+    {
+        // The key has the letter too, to the right of everything.
+        var at = drawing.Shapes.OfType<TextShape>().Where(text => text.Strong && text.Text == letter).MinBy(text => text.At.X)!.At;
+        return drawing.Shapes.OfType<CircleShape>().MinBy(ring => Math.Abs(ring.Centre.X - at.X) + Math.Abs(ring.Centre.Y - at.Y))!.Centre;
+    }
+
+    private static string Where(PathShape part, Spot at)
+    {
+        var (left, right) = (part.Points.Min(spot => spot.X), part.Points.Max(spot => spot.X));
+        var (top, bottom) = (part.Points.Min(spot => spot.Y), part.Points.Max(spot => spot.Y));
+        return at.X < left || at.X > right ? "beside" : at.Y < top ? "above" : at.Y > bottom ? "below" : "middle";
+    }
+
+    private static string Text(Cell cell) => ((TextCell)cell).Text.Plain;
 
     private static Drawing Named(string name, PaperInput input) => DrawingRules.Of(Papers.Bag, input).Single(drawing => drawing.Name == name);
 

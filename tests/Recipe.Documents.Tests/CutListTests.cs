@@ -4,6 +4,7 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Tests.Plans;
 using Recipe.Planning;
+using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
 
@@ -11,6 +12,21 @@ namespace Recipe.Documents.Tests;
 public sealed class CutListTests
 {
     public static TheoryData<string> Inputs => ["hatch-lid", "rudder-halves", "tube-infused"];
+
+    // A box laid flat: a rectangle less four squares, whichever way it lies. Plane geometry.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(45)]
+    [InlineData(90)]
+    public void The_net_of_a_box_is_drawn_without_its_corners(double angle)
+    {
+        var (l, w) = (angle == 90 ? 0.19 : 0.43, angle == 90 ? 0.43 : 0.19);
+        var box = angle == 45 ? (0.43 + 0.19) / Math.Sqrt(2) : 0;
+        var size = new NestSize("A", 0, null, Mm(430), Mm(190), angle, Mm((box > 0 ? box : l) * 1000), Mm((box > 0 ? box : w) * 1000), 1, 2, false, Engineering.NestTurn.Half) { Corner = Mm(35) };
+        var outline = NestDrawing.Outline(size, new Engineering.NestPlacement(0, 0, Mm(0), Mm(0), size.Along, size.Across, false));
+        Assert.Equal(12, outline.Length);
+        Assert.Equal((0.43 * 0.19) - (4 * 0.035 * 0.035), AreaOf(outline), 1e-9);
+    }
 
     [Theory]
     [MemberData(nameof(Inputs))]

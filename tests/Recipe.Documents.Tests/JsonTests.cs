@@ -50,7 +50,7 @@ public sealed partial class JsonTests
         // Counts, shares, ratios, numbers of order and money carry none.
         string[] bare =
         [
-            "quantity", "mould_pulls", "laminators", "sides", "count", "number", "joins", "sheets", "coats", "pleats", "tape_layers", "hottest_step", "lines_without_price", "lines_without_mass",
+            "quantity", "mould_pulls", "laminators", "sides", "bags", "feed_lines", "count", "number", "joins", "sheets", "coats", "pleats", "tape_layers", "hottest_step", "lines_without_price", "lines_without_mass",
             "mix_resin_parts", "mix_hardener_parts", "pump_margin", "factor_to_first_limit", "pieces", "strips", "copy", "layer", "amount", "cost", "total", "per_part", "errors", "warnings", "advice", "accepted",
             "line", "column", "end_line", "end_column", "offset", "length",
         ];

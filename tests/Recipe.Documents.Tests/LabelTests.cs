@@ -1,9 +1,14 @@
 using System.Diagnostics;
 using System.Text;
+using System.Text.RegularExpressions;
 using Recipe.Documents.Labels;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;
 using Recipe.Documents.Tests.Plans;
+using Recipe.Model;
+using Recipe.Planning;
+using static Recipe.Documents.Tests.Plans.Make;
+using Process = System.Diagnostics.Process;
 
 namespace Recipe.Documents.Tests;
 
@@ -36,6 +41,21 @@ public sealed class LabelTests
     }
 
     // ISO/IEC 18004: four modules of white all round; the largest text still makes a code.
+    // A cup that tells when the clamps may come off is of no use at H7, which is long over.
+    [Theory]
+    [InlineData(JoinManner.CuredThenBonded, "keep until the join is unclamped")]
+    [InlineData(JoinManner.WetInWet, "keep until H7")]
+    public void A_witness_cup_of_a_join_is_kept_until_its_own_step(JoinManner manner, string until)
+    {
+        var plan = HatchLid.Input.Plan;
+        var pot = plan.Pots[0];
+        var glue = new OwnMixPlan { Use = OwnMixUse.Adhesive, System = plan.Resin!.System, Laid = pot.Mass, Loss = pot.Mass, Spare = pot.Mass, ToMix = pot.Mass, Pots = [pot] };
+        var part = plan.Part with { Join = new Join { Where = Here, Manner = Stated(manner, "manner") } };
+        var labels = Papers.Write(HatchLid.Input with { Plan = plan with { Part = part, OwnMixes = [glue] } }, Papers.Labels, PaperFormat.Html);
+        Assert.Contains(until, labels, StringComparison.Ordinal);
+        Assert.Equal(plan.Pots.Length + (until.EndsWith("H7", StringComparison.Ordinal) ? 1 : 0), Regex.Count(labels, "keep until H7"));
+    }
+
     [Fact]
     public void A_code_keeps_its_white_border_inside_its_square()
     {

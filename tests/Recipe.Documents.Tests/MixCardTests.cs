@@ -7,6 +7,7 @@ using Recipe.Documents.Tests.Plans;
 using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
+using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
 
@@ -36,6 +37,38 @@ public sealed class MixCardTests
         Assert.DoesNotContain("a hot mould", page, StringComparison.Ordinal);
         Assert.DoesNotContain("an accepted share", page, StringComparison.Ordinal);
         Assert.DoesNotContain("Before you mix", Write(HatchLid.Input with { Findings = [] }), StringComparison.Ordinal);
+    }
+
+    // Filler hides streaks and upsets the ratio: it goes in last, and is weighed (common practice).
+    [Theory]
+    [InlineData(null, "until a peak stands")]
+    [InlineData(8.0, "8 parts to 100 of A")]
+    public void A_thickened_adhesive_has_its_filler_stirred_in_last(double? parts, string target)
+    {
+        var card = Text(Glue(HatchLid.Input.Plan.Pots[0], parts));
+        Assert.True(card.IndexOf("Second clean cup", StringComparison.Ordinal) < card.IndexOf("Filler last: stir in cotton flock", StringComparison.Ordinal), card);
+        Assert.Contains(target, card, StringComparison.Ordinal);
+        Assert.DoesNotContain("Filler last", Text(HatchLid.Input), StringComparison.Ordinal);
+    }
+
+    // 2 % of 1.8 g is 0.036 g: on a scale in steps of 0.1 g no other figure lies inside.
+    [Theory]
+    [InlineData(0.036, "exactly: 0.036 g more or less is less than this scale shows")]
+    [InlineData(0.12, "7.8 g to 8.0 g")]
+    public void A_band_that_the_scale_cannot_show_is_not_printed_as_one(double offGrams, string band)
+    {
+        var pot = new PotPlan { Number = 1, Mass = Known(G(7.9)), Resin = Known(G(6.1)), Hardener = Known(G(1.8)), HardenerTolerance = G(offGrams), MixedAt = Known(Min(0)), UsedUpAt = Known(Min(9)) };
+        Assert.Contains(band, Text(Glue(pot, null)), StringComparison.Ordinal);
+    }
+
+    private static string Text(PaperInput input) => Papers.Write(input, Papers.MixCards, PaperFormat.Markdown).Replace('\u00A0', ' ');
+
+    private static PaperInput Glue(PotPlan pot, double? parts)
+    {
+        var plan = HatchLid.Input.Plan;
+        var system = plan.Resin!.System with { Name = "glue", Filler = "cotton flock", FillerParts = parts is { } number ? Stated(number, "8") : null };
+        var glue = new OwnMixPlan { Use = OwnMixUse.Adhesive, System = system, Laid = pot.Mass, Loss = pot.Mass, Spare = pot.Mass, ToMix = pot.Mass, Pots = [pot] };
+        return HatchLid.Input with { Plan = plan with { OwnMixes = [glue] } };
     }
 
     [Fact]

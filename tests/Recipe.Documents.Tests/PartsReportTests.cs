@@ -45,6 +45,18 @@ public sealed class PartsReportTests
     });
 
     [Fact]
+    public void What_no_stiffness_counts_is_said_in_one_line()
+    {
+        PartOnReport With(string name, params string[] lines) => new(name, HatchLid.Input with { Plan = HatchLid.Input.Plan with { Stiffness = HatchLid.Input.Plan.Stiffness! with { LeftOut = [.. lines] } } });
+        const string said = "No stiffness here counts stiffener: it covers only part of the surface.";
+        Assert.EndsWith("\n\n" + said + "\n", PartsReport.AsText([With("one", "stiffener"), With("two", "stiffener")]), StringComparison.Ordinal);
+        var apart = PartsReport.AsText([With("one", "stiffener", "pad"), With("two")]);
+        Assert.EndsWith("\n\none: no stiffness here counts stiffener, pad: they cover only part of the surface.\n", apart, StringComparison.Ordinal);
+        Assert.DoesNotContain("No stiffness", PartsReport.AsText([With("one"), With("two")]), StringComparison.Ordinal);
+        Assert.Contains(said, PartsReport.AsHtml([With("one", "stiffener"), With("two", "stiffener")]), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Differences_are_those_to_the_first()
     {
         var json = JsonNode.Parse(PartsReport.AsJson(Parts))!["parts"]!.AsArray();

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Recipe.Documents.Tests.Plans;
 using Recipe.Model;
+using Recipe.Planning;
 using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
@@ -9,6 +11,82 @@ namespace Recipe.Documents.Tests;
 /// <summary>The traveller: stations in the order of the work, hold points where they belong, numbers that add up.</summary>
 public sealed class TravellerTests
 {
+    // The order of the bench (common practice): a seam is taped once it is closed, only wet halves before; nothing is unclamped before it has cured.
+    [Theory]
+    [InlineData(JoinManner.CuredThenTaped, new[] { "Close both halves dry", "Overlap all", "adhesive pot", "Lay filler", "Close and clamp", "Wipe off", "seam pot", "Tape the closed seam", "Leave it clamped", "Never colder", "Unclamp", "Put no load" })]
+    [InlineData(JoinManner.CuredThenBonded, new[] { "Close both halves dry", "Overlap all", "adhesive pot", "Lay filler", "Keep the bond line", "Close and clamp", "Wipe off", "Leave it clamped", "Unclamp" })]
+    [InlineData(JoinManner.WetInWet, new[] { "before the first ply?", "Overlap all", "adhesive pot", "Lay filler", "Lay the tape on one lip", "Close and clamp", "Wipe off", "Roll the tape down" })]
+    public void Steps_of_a_join_stand_in_the_order_of_the_bench(JoinManner manner, string[] steps)
+    {
+        var plan = RudderHalves.Input.Plan;
+        var glue = new ResinSystem
+        {
+            Name = "paste",
+            Keyword = "adhesive",
+            Where = Here,
+            Role = ResinRole.Adhesive,
+            Demould = Stated(new TimeAt(H(24), C(20)), "24 h at 20 degC"),
+            FullCure = Stated(new TimeAt(H(168), C(20)), "7 d at 20 degC"),
+            MinimumTemperature = Stated(C(15), "15 degC"),
+        };
+        var join = plan.Part.Join! with { Manner = Stated(manner, "manner"), Adhesive = glue, BondLine = Stated(Mm(0.3), "0.3 mm") };
+        var page = Papers.Write(RudderHalves.Input with { Plan = plan with { Part = plan.Part with { Join = join }, Join = new JoinPlan { TapeResin = Known(G(40)), SameSession = false, Mass = Known(G(60)) } } }, Papers.Traveller, PaperFormat.Markdown);
+        var at = steps.Select(step => page.IndexOf(step, StringComparison.Ordinal)).ToList();
+        Assert.DoesNotContain(-1, at);
+        Assert.Equal(at.Order(), at);
+        if (manner != JoinManner.WetInWet)
+        {
+            Assert.Contains("| **24 h** (at 68 °F, by the data sheet; colder takes longer) |", page.Replace('\u00A0', ' '), StringComparison.Ordinal);
+            Assert.Contains("**7 days**", page.Replace('\u00A0', ' '), StringComparison.Ordinal);
+            Assert.DoesNotContain("Lay the tape on one lip", page, StringComparison.Ordinal);
+        }
+        else
+        {
+            Assert.DoesNotContain("Leave it clamped", page, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData(0.2, false)]
+    [InlineData(5.9, false)]
+    [InlineData(6, true)]
+    [InlineData(45, true)]
+    public void A_front_is_marked_only_where_two_marks_three_minutes_apart_fit_in(double minutes, bool marked)
+    {
+        var plan = TubeInfused.Input.Plan;
+        var page = Papers.Write(TubeInfused.Input with { Plan = plan with { Flow = plan.Flow! with { Fill = Known(Min(minutes)) } } }, Papers.Traveller, PaperFormat.Markdown);
+        Assert.Equal(marked, page.Contains("Mark it every few minutes", StringComparison.Ordinal));
+        Assert.Equal(!marked, page.Contains("Have the clamp in hand", StringComparison.Ordinal));
+        Assert.Equal(!marked, page.IndexOf("Have the clamp in hand", StringComparison.Ordinal) is >= 0 and var hand && hand < page.IndexOf("Open the feed.", StringComparison.Ordinal));
+    }
+
+    // What is printed adds up: the kit is the sum of the pieces of the cut list, a pot what its mix card makes the scale show.
+    [Fact]
+    public void Kit_and_pots_weigh_what_cut_list_and_mix_card_print()
+    {
+        var plan = HatchLid.Input.Plan;
+        var stack = plan.Stack.Select(line => line.CutMass is null ? line : line with { CutMass = Known(G(10.04)) }).ToImmutableArray();
+        var pot = plan.Pots[0] with { Mass = Known(G(8.0)), Resin = Known(G(6.14)), Hardener = Known(G(1.84)) };
+        var input = HatchLid.Input with { Plan = plan with { Stack = stack, Pots = [pot] } };
+        var (traveller, cuts, card) = (Page(Papers.Traveller), Page(Papers.CutList), Page(Papers.MixCards));
+        var cloth = Regex.Match(cuts, @"Cloth, sum of the pieces: \*\*([\d.]+ g)\*\*").Groups[1].Value;
+        Assert.Contains($"Cloth in the kit weighs **{cloth}**", traveller, StringComparison.Ordinal);
+        Assert.Contains("**7.9 g**", card, StringComparison.Ordinal);
+        Assert.Contains("mix card 1. | **7.9 g**", traveller, StringComparison.Ordinal);
+
+        string Page(PaperKind kind) => Papers.Write(input, kind, PaperFormat.Markdown).Replace('\u00A0', ' ');
+    }
+
+    [Fact]
+    public void Every_feed_line_is_opened_and_clamped()
+    {
+        var plan = TubeInfused.Input.Plan with { Feed = new FeedPlan { Lines = Known(2), Length = Known(Mm(400)), Bore = Known(Mm(12)) } };
+        var page = Papers.Write(TubeInfused.Input with { Plan = plan }, Papers.Traveller, PaperFormat.Markdown);
+        Assert.Contains("2 feed lines, each 400", page, StringComparison.Ordinal);
+        Assert.Contains("Open every feed.", page, StringComparison.Ordinal);
+        Assert.Contains("Clamp every feed.", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Stations_of_a_bagged_part_stand_in_the_order_of_the_work()
     {

@@ -13,7 +13,7 @@ public sealed class VacuumTests
     public void Below_ambient_and_absolute_add_up_to_the_air_outside()
     {
         // By definition: a gauge that counts from the air, and one that counts from nothing, differ by the air.
-        foreach (var input in (PaperInput[])[HatchLid.Input, TubeInfused.Input])
+        foreach (var input in (PaperInput[])[With(Min(5), Mbar(30)), TubeInfused.Input])
         {
             var page = Papers.Write(input, Papers.Vacuum, PaperFormat.Markdown);
             Assert.Equal(input.Plan.Conditions.Ambient.Value.Millibars, Value(page, "counts from the air shows") + Value(page, "counts from nothing shows"), 1.0);
@@ -31,12 +31,22 @@ public sealed class VacuumTests
         Assert.Equal(at, Vacuums.VacuumStation.ReadAt(new Shared.BenchContext(input)).Select(time => Math.Round(time.Minutes, 6)));
     }
 
-    [Fact]
-    public void The_limit_stands_at_the_end_of_the_test_and_is_never_rounded_up()
+    // 1 inHg is 33.86 mbar (NIST SP 811): what is stated stays, what is converted is never rounded up.
+    [Theory]
+    [InlineData("30.9 mbar", 30.9, "60 mbar absolute", "30.9\u00A0mbar", "at most")]
+    [InlineData("1 inHg", 33.86, "60 mbar absolute", "33\u00A0mbar", "at most; 1\u00A0inHg")]
+    [InlineData("1 inHg", 33.86, "25 inHg below ambient", "1\u00A0inHg", "at most; 33\u00A0mbar")]
+    [InlineData("30 mbar", 30, "25 inHg below ambient", "0.8\u00A0inHg", "at most; 30\u00A0mbar")]
+    public void The_limit_stands_at_the_end_of_the_test_as_stated_and_in_the_unit_of_the_gauge(string rise, double mbar, string draw, string limit, string note)
     {
-        var table = Papers.Vacuum.Build(With(Min(5), Mbar(30.9))).Stations[1].Blocks.OfType<Table>().Single(table => table.Columns[0].Title == "After");
-        Assert.Equal("30\u00A0mbar", ((BigCell)((CellRow)table.Rows[^1]).Cells[^1]).Value);
+        var table = Papers.Vacuum.Build(With(Min(5), Mbar(mbar), rise, draw)).Stations[1].Blocks.OfType<Table>().Single(table => table.Columns[0].Title == "After");
+        var last = (BigCell)((CellRow)table.Rows[^1]).Cells[^1];
+        Assert.Equal(limit, last.Value);
+        Assert.Equal(note, last.Note);
         Assert.All(table.Rows.SkipLast(1), row => Assert.IsType<TextCell>(((CellRow)row).Cells[^1]));
+
+        // Who writes the gauge down has the unit of the limit before him.
+        Assert.Equal(limit.Split('\u00A0')[1], ((BlankCell)((CellRow)table.Rows[1]).Cells[1]).Blank.Unit);
     }
 
     [Fact]
@@ -54,8 +64,16 @@ public sealed class VacuumTests
         Assert.Contains("open no feed", Papers.Write(TubeInfused.Input, Papers.Vacuum, PaperFormat.Markdown), StringComparison.Ordinal);
     }
 
-    private static PaperInput With(UnitsNet.Duration time, UnitsNet.Pressure rise) =>
-        HatchLid.Input with { Plan = HatchLid.Input.Plan with { Vacuum = HatchLid.Input.Plan.Vacuum! with { LeakCheck = Known(time), RiseAtMost = Known(rise) } } };
+    private static PaperInput With(UnitsNet.Duration time, UnitsNet.Pressure rise, string written = "30 mbar", string draw = "847 mbar below ambient")
+    {
+        var plan = HatchLid.Input.Plan;
+        var vacuum = plan.Part.Vacuum! with
+        {
+            Draw = plan.Part.Vacuum!.Draw! with { Written = draw },
+            LeakCheck = plan.Part.Vacuum!.LeakCheck! with { RiseAtMost = Stated(rise, written) },
+        };
+        return HatchLid.Input with { Plan = plan with { Part = plan.Part with { Vacuum = vacuum }, Vacuum = plan.Vacuum! with { LeakCheck = Known(time), RiseAtMost = Known(rise) } } };
+    }
 
     private static double Value(string page, string label) => double.Parse(Regex.Match(page, $@"{label}: \*\*([\d.]+) mbar\*\*").Groups[1].Value, CultureInfo.InvariantCulture);
 }

@@ -17,6 +17,16 @@ public class PieceSizeTests
         Digits.Close(630 * 280, piece.RectangleArea.SquareMillimeters);
     }
 
+    // An open box of 360 x 120 x 20 mm laid flat with 15 mm of trim on each wall: 430 x 190 mm less four squares of 35 mm.
+    [Fact]
+    public void A_box_is_cut_without_its_corners()
+    {
+        FlatPiece piece = PieceSize.ForPly(Surfaces.OpenBox(Mm(360), Mm(120), Mm(20)), Mm(15), Mm(20));
+        Digits.Close(430, piece.Length.Millimeters);
+        Digits.Close(190, piece.Width.Millimeters);
+        Digits.Close((430 * 190) - (4 * 35 * 35), piece.Area.SquareMillimeters);
+    }
+
     [Fact]
     public void A_tube_is_trimmed_at_its_ends_and_overlapped_round_its_girth()
     {

@@ -77,11 +77,26 @@ public class OwnMixTests
         Assert.Equal(13.156, plan.Laminate!.Join!.Value.Value.Grams, 6);
         Assert.Equal(13.156, (plan.Laminate.TrimmedMass.Value.Value - without.Laminate!.TrimmedMass.Value.Value).Grams, 6);
         Assert.Equal(0.0286, Assert.Single(plan.Takeoff, l => l.Material.Name == "seam-tape").Net.Value.Si, 9);
-        Assert.Equal([OwnMixUse.SeamResin, OwnMixUse.Adhesive], plan.OwnMixes.Select(m => m.Use));
-        Assert.Equal(5.72, plan.OwnMixes[0].Laid.Value.Grams, 6);
-        Assert.Equal(1.716, plan.OwnMixes[1].Laid.Value.Grams, 6);
-        Assert.Equal(plan.OwnMixes[1].ToMix.Value.Kilograms, plan.Takeoff.Where(l => l.Group == TakeoffGroup.Adhesive).Sum(l => l.Gross.Value.Si), 9);
+        Assert.Equal([OwnMixUse.Adhesive, OwnMixUse.SeamResin], plan.OwnMixes.Select(m => m.Use));
+        Assert.Equal(1.716, plan.OwnMixes[0].Laid.Value.Grams, 6);
+        Assert.Equal(5.72, plan.OwnMixes[1].Laid.Value.Grams, 6);
+        Assert.Equal(plan.OwnMixes[0].ToMix.Value.Kilograms, plan.Takeoff.Where(l => l.Group == TakeoffGroup.Adhesive).Sum(l => l.Gross.Value.Si), 9);
         Assert.Equal(without.Clock!.Need.Value, plan.Clock!.Need.Value);
+    }
+
+    /// <summary>A join mixes no less than its pot, and never more than it needs for that: what is over the need is spare.</summary>
+    [Fact]
+    public void APotOfTheJoinIsTheLeastThatIsMixed()
+    {
+        var part = Halves() with { Join = Taped(JoinManner.CuredThenTaped) };
+        var plain = Planned(part).OwnMixes;
+        var small = Planned(part with { Join = part.Join! with { Pot = Fig.Mass("1 g") } }).OwnMixes;
+        var large = Planned(part with { Join = part.Join! with { Pot = Fig.Mass("40 g") } }).OwnMixes;
+        Assert.All(plain, mix => Assert.InRange(mix.ToMix.Value.Grams, 1, 40));
+        Assert.Equal(plain.Select(mix => mix.ToMix.Value.Grams), small.Select(mix => mix.ToMix.Value.Grams));
+        Assert.All(large, mix => Assert.Equal(40, mix.ToMix.Value.Grams, 9));
+        Assert.All(large, mix => Assert.Equal(40, Assert.Single(mix.Pots).Mass.Value.Grams, 9));
+        Assert.All(large, mix => Assert.Equal(40, (mix.Laid.Value + mix.Loss.Value + mix.Spare.Value).Grams, 9));
     }
 
     /// <summary>0.572 m by 25 mm by 0.5 mm at 1.1 g/cm3: 7.87 g.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CsCheck;
 using Recipe.Engineering;
 using Recipe.Model;
@@ -175,6 +176,51 @@ public class ResinTests
         Assert.Equal(113.1, Of(resin, ResinUse.Lines) * 1e3, 1);
         Close(0.2 * (Of(resin, ResinUse.Laminate) + Of(resin, ResinUse.Lines)), Of(resin, ResinUse.Loss));
         Assert.Equal(0, Of(resin, ResinUse.Spare));
+    }
+
+    /// <summary>
+    /// A shop's loss is one of brush and roller, which an infusion does not have: its reserve stays in the pot, and what its own part says comes on top. That
+    /// is said among the assumptions, as long as the part says nothing.
+    /// </summary>
+    [Theory]
+    [InlineData(null, 0)]
+    [InlineData("12 g", 12)]
+    [InlineData("0 g", 0)]
+    public void AnInfusionLosesItsReserveAndWhatItsOwnPartSays(string? own, double grams)
+    {
+        var part = Square(Recipes.Ply("ply", Stuffs.Cloth("cloth", "200 g/m2"))) with
+        {
+            Process = Fig.Stated(Process.Infused, "infused"),
+            Infusion = new Infusion { Where = Fig.Somewhere, FeedLine = Fig.Length("1 m") },
+            WetOut = new WetOut { Where = Fig.Somewhere, Loss = own is null ? null : Fig.Mass(own) },
+        };
+        var around = Recipes.Around(part);
+        var plan = Planner.Plan(part, around with { Shop = new Shop { Name = "ours", Where = Fig.Somewhere, Loss = Fig.Mass("30 g") } });
+        var used = Of(plan.Resin!, ResinUse.Laminate) + Of(plan.Resin!, ResinUse.Lines);
+        Close((0.2 * used) + (grams / 1e3), Of(plan.Resin!, ResinUse.Loss));
+        Assert.Equal(own is null, plan.Assumptions.Any(a => a.Key == "default.feed-loss"));
+    }
+
+    /// <summary>Each line holds its own resin, and each half of a mould has a bag with so many lines: counting.</summary>
+    [Theory]
+    [InlineData(null, false, 1)]
+    [InlineData("2", false, 2)]
+    [InlineData(null, true, 2)]
+    [InlineData("2", true, 4)]
+    public void EveryFeedLineOfEveryHalfIsFilled(string? lines, bool halves, int expected)
+    {
+        var part = Square(Recipes.Ply("ply", Stuffs.Cloth("cloth", "200 g/m2")));
+        part = part with
+        {
+            Mould = part.Mould! with { Halves = halves ? ["port", "starboard"] : [] },
+            Process = Fig.Stated(Process.Infused, "infused"),
+            Resin = Stuffs.Epoxy with { CuredDensity = Fig.Density("1000 kg/m3") },
+            Infusion = new Infusion { Where = Fig.Somewhere, FeedLine = Fig.Length("1 m"), FeedLines = lines is null ? null : Fig.Stated(int.Parse(lines, CultureInfo.InvariantCulture), lines) },
+        };
+        var plan = Planned(part);
+        Assert.Equal(expected, plan.Feed!.Lines.Value);
+        Assert.Equal(113.1 * expected, Of(plan.Resin!, ResinUse.Lines) * 1e3, 0.3);
+        Assert.Equal(halves && lines is null, plan.Assumptions.Any(a => a.Key == "default.feed-lines"));
     }
 
     private static WetOut Content(double percent) => new() { Where = Fig.Somewhere, Content = Fig.Resin(percent) };

@@ -104,6 +104,22 @@ public class StiffnessTests
         Assert.InRange(cheek.Along.Value.Gigapascals, 30, 65);
     }
 
+    /// <summary>A core or patch with a size of its own is no part of the full-cover stack: it changes no stiffness and is named.</summary>
+    [Fact]
+    public void LinesThatCoverPartOfTheSurfaceAreNamedAndCountForNothing()
+    {
+        const string outer = "outer printed-ud 0 resin-content 30 % by weight\n";
+        const string inner = "inner printed-ud 90 resin-content 30 % by weight\n";
+        var plain = Corpus.PlanOf(Materials + Part(outer + inner)).Stiffness!;
+        var thin = Corpus.PlanOf(Materials + Part(outer + "heart core pvc-foam-75 thickness 3 mm size 100 mm x 80 mm\n" + inner + "rib patch printed-ud 0 size 60 mm x 40 mm\n")).Stiffness!;
+        var whole = Corpus.PlanOf(Materials + Part(outer + "heart core pvc-foam-75 thickness 3 mm\n" + inner)).Stiffness!;
+        Assert.Equal(["heart", "rib"], thin.LeftOut.AsEnumerable());
+        Assert.Equal(plain.StripAlong.Value, thin.StripAlong.Value);
+        Assert.Empty(plain.LeftOut);
+        Assert.Empty(whole.LeftOut);
+        Assert.True(whole.StripAlong.Value > plain.StripAlong.Value * 2);
+    }
+
     private static string Part(string plies, string resin = "printed-epoxy") => $$"""
         mould plate {
           surface  flat 400 mm x 300 mm

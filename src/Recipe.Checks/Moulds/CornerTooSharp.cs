@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -77,12 +78,13 @@ public sealed class CornerTooSharp : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        var measured = context.Plan.Shape is { IsMeasured: true, Model.Measures.SmallestInsideRadius: { } found } ? found : (Length?)null;
-        if (part.Mould is not { } mould || context.Plan.Laminate?.Thickness is not { } thickness || (mould.InsideRadius?.Value ?? measured) is not { } radius)
+        if (part.Mould is not { } mould || context.Plan.Laminate?.Thickness is not { } thickness || EdgesOfMould.InsideRadius(context.Plan) is not { } edge
+            || !(edge.IsStated || context.Plan.Shape is { IsMeasured: true }))
         {
             return;
         }
 
+        var radius = edge.Radius;
         var heavy = part.Stack.OfType<PlyItem>().FirstOrDefault(p => p.Material.ArealWeight?.Value.KilogramsPerSquareMeter >= HeavyKgPerM2 - 1e-9);
         var wanted = Length.FromMillimeters(Math.Max(Least.Millimeters, 2 * thickness.Value.Millimeters));
         if (heavy is null || radius >= wanted)

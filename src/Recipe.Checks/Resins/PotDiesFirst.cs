@@ -126,7 +126,7 @@ public sealed class PotDiesFirst : Check
         var life = worst.DeadAt!.Value.Value - worst.MixedAt.Value;
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
-            $"pot {worst.Number} ({Say.About(worst.Mass.Value)}) takes {Say.Of(used)} to use up and lives {Say.Of(life)} "
+            $"pot {worst.Number} ({Say.Weighed(worst.Mass.Value, context.Plan.Shop)}) takes {Say.Of(used)} to use up and lives {Say.Of(life)} "
             + $"at {Say.Of(context.Plan.Conditions.Resin.Value)}{Say.More(late.Count - 1)}",
             Grounds.Sure.And<Duration>(worst.UsedUpAt).And(worst.DeadAt).And<Temperature>(context.Plan.Conditions.Resin),
             Story(part, worst),

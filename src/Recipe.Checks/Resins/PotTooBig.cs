@@ -112,9 +112,11 @@ public sealed class PotTooBig : Check
         }
 
         var grounds = Grounds.Sure.And($"largest pot of {resin.Name}", resin.LargestPot).And<Mass>(worst.Mass);
+        // Without a figure of its own it is another limit than the one that pots are planned by, which is said among the assumptions.
+        var stands = resin.LargestPot is null ? $"{Say.Of(largest)} in a cup, twice the mass of its pot life" : $"{Say.Of(largest)} in a cup";
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
-            $"pot {worst.Number} holds {Say.Of(worst.Mass.Value)}; {resin.Name} stands {Say.Of(largest)} in a cup{Say.More(big.Count - 1)}",
+            $"pot {worst.Number} holds {Say.Weighed(worst.Mass.Value, context.Plan.Shop)}; {resin.Name} stands {stands}{Say.More(big.Count - 1)}",
             resin.LargestPot is null ? grounds.AndThat("a cup may hold twice the mass that the pot life is given for") : grounds,
             part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
             [SmallerPots(context.Plan, largest), Tray(part)]);

@@ -103,7 +103,7 @@ public sealed class RunawayPot : Check
 
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
-            $"pot {worst.Number} holds {Say.Of(worst.Mass.Value)} of a resin that lives {Say.Of(resin.PotLife!.Value.Time)}; "
+            $"pot {worst.Number} holds {Say.Weighed(worst.Mass.Value, context.Plan.Shop)} of a resin that lives {Say.Of(resin.PotLife!.Value.Time)}; "
             + $"more than {Say.Of(Most)} of it can catch fire{Say.More(burning.Count - 1)}",
             Grounds.Sure.And($"pot life of {resin.Name}", resin.PotLife).And<Mass>(worst.Mass),
             part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],

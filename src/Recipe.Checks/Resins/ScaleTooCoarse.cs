@@ -1,5 +1,6 @@
 using Recipe.Model;
 using Recipe.Planning;
+using Recipe.Text;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -10,6 +11,12 @@ public sealed class ScaleTooCoarse : Check
 {
     private const double Ounce = 0.45359237 / 16;
     private const double Share = 0.01;
+
+    // A step that is just fine enough is not lost in the arithmetic.
+    private const double Noise = 1e-9;
+
+    // What the mix card of a coat, a seam or an adhesive accepts at the scale, so that its band is one.
+    private const double ShareOfOwnPots = 0.02;
 
     // The dose of a peroxide has a window, 1 to 3 % of the resin: a quarter of it more or less still lies inside.
     private const double ShareOfPeroxide = 0.25;
@@ -25,7 +32,8 @@ public sealed class ScaleTooCoarse : Check
         Remedy = "Weigh on a finer scale, or mix a larger pot.",
         Source = "a light-aircraft maintenance manual: error of 0.5 % at most; 1 % is common practice",
         Exceptions = """
-            Speaks only when the shop states its `scale`.
+            Speaks only when the shop states its `scale`; of every liquid that is mixed for the part. Coats, seam and
+            adhesive are held to the band of their mix card, 2 % of the hardener, the plies' resin to 1 %.
             """,
         BadExample = """
             shop ours {
@@ -92,34 +100,75 @@ public sealed class ScaleTooCoarse : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop?.ScaleResolution is not { } scale || context.Plan.Pots.IsEmpty || context.Part.Resin is not { } resin)
+        if (context.Plan.Shop?.ScaleResolution is not { } scale)
         {
             return;
         }
 
-        if (context.Plan.Pots.Where(p => p.Hardener is not null && p.Resin is not null).MinBy(Smaller) is not { } pot)
+        if (context.Part.Resin is { } resin && !context.Plan.Pots.IsEmpty && !context.Plan.Pots.Any(HasParts))
         {
             context.NotChecked($"no mix ratio is given for {resin.Name}", context.Part.ResinWhere);
-            return;
         }
 
-        var component = Mass.FromKilograms(Smaller(pot));
-        var finest = component * (resin.IsPeroxideCured() ? ShareOfPeroxide : Share);
-        if (scale.Value <= finest)
+        // Of all that is mixed for the part, the pot that wants the finest scale; the others are counted.
+        var coarse = Weighings(context).Where(weighing => scale.Value > weighing.Finest * (1 + Noise)).OrderBy(weighing => weighing.Finest.Kilograms).ToList();
+        if (coarse is not [var worst, ..])
         {
             return;
         }
 
-        var what = pot.Hardener!.Value.Value <= pot.Resin!.Value.Value ? "hardener" : "resin";
         context.Report(
             scale.Where ?? context.Part.Where,
-            $"the scale reads in steps of {Say.Of(scale)}; the {Say.About(component, scale.Written)} of {what} in pot {pot.Number} want {Say.About(finest, scale.Written)} or finer",
-            Grounds.Sure.And("step of the scale", scale).And<Mass>(pot.Mass),
-            [new FindingLabel(WetOutWords.PotWhere(context.Part, pot.Number), "pot here")],
-            [Finer(scale, finest)]);
+            $"the scale reads in steps of {Say.Of(scale)}; the {Say.About(worst.Component, scale.Written)} of {worst.What} in {worst.Pot} want {Say.About(worst.Finest, scale.Written)} or finer{Say.More(coarse.Count - 1)}",
+            Grounds.Sure.And("step of the scale", scale).And<Mass>(worst.Mixed),
+            worst.Where is { } where ? [new FindingLabel(where, "pot here")] : [],
+            [Finer(scale, worst.Finest), Larger(scale, worst)]);
     }
 
+    // A pot of the join that is large enough for the scale; what is over is left over.
+    private static Fix? Larger(Figure<Mass> scale, Weighing worst)
+    {
+        if (worst is not { Join: { Pot: null } join, Mixed.Value: var mixed } || worst.Finest.Kilograms <= 0)
+        {
+            return null;
+        }
+
+        var least = Math.Ceiling(mixed.Grams * (scale.Value / worst.Finest) / 5 * (1 - 1e-9)) * 5;
+        return least > 1000 ? null : Edits.Fix(FormattableString.Invariant($"Mix at least {least} g at once for the seam"), FixSafety.NeedsALook, Edits.Last(join.Where, FormattableString.Invariant($"pot {least} g")));
+    }
+
+    // What is weighed with the smallest part of each liquid: the plies' resin in its pots, and each coat, seam resin and adhesive in theirs.
+    private static IEnumerable<Weighing> Weighings(CheckContext context)
+    {
+        if (context.Part.Resin is { } resin && context.Plan.Pots.Where(HasParts).MinBy(Smaller) is { } pot)
+        {
+            yield return new(pot, resin, Share, $"pot {pot.Number}", WetOutWords.PotWhere(context.Part, pot.Number), null);
+        }
+
+        foreach (var mix in context.Plan.OwnMixes)
+        {
+            if (mix.Pots.Where(HasParts).MinBy(Smaller) is { } own)
+            {
+                var join = mix.Use == OwnMixUse.Coat ? null : context.Part.Join;
+                yield return new(own, mix.System, ShareOfOwnPots, $"the pot of {mix.System.Name}", join?.AdhesiveWhere ?? join?.Where, join);
+            }
+        }
+    }
+
+    private static bool HasParts(PotPlan pot) => pot is { Hardener: not null, Resin: not null };
+
     private static double Smaller(PotPlan pot) => Math.Min(pot.Hardener!.Value.Value.Kilograms, pot.Resin!.Value.Value.Kilograms);
+
+    private sealed record Weighing(PotPlan Planned, ResinSystem System, double OfHardener, string Pot, SourceSpan? Where, Join? Join)
+    {
+        public Computed<Mass> Mixed => Planned.Mass;
+
+        public Mass Component => Mass.FromKilograms(Smaller(Planned));
+
+        public Mass Finest => Component * (System.IsPeroxideCured() ? ShareOfPeroxide : OfHardener);
+
+        public string What => Planned.Hardener!.Value.Value <= Planned.Resin!.Value.Value ? "hardener" : "resin";
+    }
 
     private static Fix? Finer(Figure<Mass> scale, Mass finest)
     {

@@ -36,6 +36,16 @@ internal static class Say
     /// <summary>"77 g": a mass worked out from many figures, which nobody knows to four digits.</summary>
     public static string About(Mass mass, string? like = null) => In(mass.Kilograms, like, mass.Kilograms >= 1 ? "kg" : "g", 3);
 
+    /// <summary>"229.2 g": a mass that is weighed, as the scale of the shop shows it and the papers print it; in tenths of a gram where no scale is known.</summary>
+    public static string Weighed(Mass mass, Shop? shop)
+    {
+        var scale = shop?.ScaleResolution;
+        var unit = UnitLike(scale?.Written, "g").Symbol is "oz" or "lb" ? UnitTable.Get("oz") : UnitTable.Get("g");
+        var step = scale is { Value.Kilograms: > 0 } ? Math.Round(unit.FromSi(scale.Value.Kilograms), 6) : 0.1;
+        var shown = (decimal)Math.Round(unit.FromSi(mass.Kilograms) / step, MidpointRounding.AwayFromZero) * (decimal)step;
+        return $"{shown.ToString(CultureInfo.InvariantCulture)} {unit.Symbol}";
+    }
+
     /// <summary>"480 mm": a length worked out from figures that nobody knows to four digits.</summary>
     public static string About(Length length, string? like = null) => In(length.Meters, like, "mm", 2);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Checks;
 using Recipe.Documents;
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Planning.Exploring;
 using Recipe.Text.Findings;
 
@@ -113,6 +114,7 @@ public sealed class Exploration
             [.. Tally.FrontOfAll.Where(point => !front.Contains(point.Index)).OrderBy(point => point, ByValues).Select(point => new RefusedCandidate(_planner.Look(point.Index), ErrorsOf(point.Index)))])
         {
             ErrorsAsWritten = ErrorsOf(Study.Part!),
+            LeftOutOfStiffness = Planner.Plan(Study.Part!, _file.Bound.Model, PlanPieces.Stiffness).Stiffness?.LeftOut ?? [],
         };
     }
 

@@ -68,9 +68,14 @@ public static class RecordForm
         yield return "humidity __";
         yield return $"pulls-since-release __{(plan.Part.Mould?.PullsSinceRelease is { } pulls ? $"   # the mould says {pulls.Written}" : "")}";
         yield return "";
-        if (planned.Kit is { } kit)
+        // What is weighed is said as the scale shows it, and the kit as the sum of what the cut list prints.
+        var scale = new QuantityText(plan.Shop);
+        string Shown(UnitsNet.Mass mass) => scale.Weight(mass).Main.Replace('\u00A0', ' ');
+        string About(UnitsNet.Mass mass) => scale.AboutOnScale(mass).Main.Replace('\u00A0', ' ');
+        if (planned.Kit is not null)
         {
-            yield return $"kit __   # dry pieces; plan {units.Of(kit)}";
+            var kit = plan.Stack.Where(line => line.Item is PlyItem).Aggregate(UnitsNet.Mass.Zero, (sum, line) => sum + scale.OnScale(line.CutMass!.Value.Value));
+            yield return $"kit __   # dry pieces; plan {Shown(kit)}";
         }
 
         foreach (var line in Used(plan, units, on))
@@ -81,12 +86,12 @@ public static class RecordForm
         yield return "";
         foreach (var pot in plan.Pots)
         {
-            yield return $"pot {pot.Number.ToString(CultureInfo.InvariantCulture)} resin __ hardener __ mixed-at __ dead-at __{(pot is { Resin: { } resin, Hardener: { } hardener } ? $"   # plan {units.Of(resin.Value)} and {units.Of(hardener.Value)}" : "")}";
+            yield return $"pot {pot.Number.ToString(CultureInfo.InvariantCulture)} resin __ hardener __ mixed-at __ dead-at __{(pot is { Resin: { } resin, Hardener: { } hardener } ? $"   # plan {Shown(resin.Value)} and {Shown(hardener.Value)}" : "")}";
         }
 
         if (plan.Pots.Length > 0)
         {
-            yield return "left __   # what stayed in pots, brush and roller";
+            yield return plan.Part.Process.Value == Process.Infused ? "left __   # what stayed in the feed pot" : "left __   # what stayed in pots, brush and roller";
         }
 
         if (PlannedFiguresOf.WetWork(plan) is var (wet, pieces))
@@ -108,7 +113,7 @@ public static class RecordForm
         yield return "demould after __ at __   # from the first mix; how warm until then";
         yield return "";
         yield return "untrimmed __";
-        yield return $"mass __{(planned is { Mass: { } mass, MassLow: { } low, MassHigh: { } high } ? $"   # plan {units.Of(mass)}; from {units.Of(low)} to {units.Of(high)}" : "")}";
+        yield return $"mass __{(planned is { Mass: { } mass, MassLow: { } low, MassHigh: { } high } ? $"   # plan {About(mass)}; from {About(low)} to {About(high)}" : "")}";
         for (var mark = 1; mark <= 3 && planned.Thickness is not null; mark++)
         {
             yield return $"thickness __ at \"mark {mark.ToString(CultureInfo.InvariantCulture)}\"{(mark == 1 ? $"   # plan {units.Of(planned.Thickness.Value)}" : "")}";
@@ -161,7 +166,7 @@ public static class RecordForm
         if (plan.Part.Vacuum is not null)
         {
             yield return $"vacuum on __ reached __ off __{(planned.Vacuum is { } level ? $"   # plan {level}; write below ambient or absolute" : "")}";
-            yield return $"rise __ in {(planned.RiseTime is { } time ? FormUnits.Minutes(time) : "__")}{(planned.RiseAtMost is { } most ? $"   # at most {units.Of(most)}" : "")}";
+            yield return $"rise __ in {(planned.RiseTime is { } time ? FormUnits.Minutes(time) : "__")}{(planned.RiseAtMost is { } most ? $"   # at most {(plan.Part.Vacuum?.LeakCheck ?? plan.Part.Infusion?.DropTest)?.RiseAtMost?.Written ?? units.Of(most)}{(plan.Bag is { Bags: > 1 } ? "; that of the worse bag" : "")}" : "")}";
         }
 
         foreach (var layer in (plan.Bag?.Layers ?? []).Where(layer => layer.Pickup is { Value.Kilograms: > 0 }))

@@ -8,8 +8,8 @@ using UnitsNet;
 namespace Recipe.Documents.Bags;
 
 /// <summary>
-/// The bag from above: part and flange to scale with the dimensions that the plan knows; tape, pleats, port, gauge and the lines of an infusion as a
-/// reminder, since the recipe gives their places in words.
+/// The bag from above: part and flange to scale with the dimensions that the plan knows; tape and pleats as a reminder; port, gauge and the lines of an
+/// infusion where the words of the recipe put them (<see cref="BagPlaces"/>), and said to be assumed where they do not.
 /// </summary>
 internal static class BagFromAbove
 {
@@ -40,23 +40,23 @@ internal static class BagFromAbove
         var edge = border.Millimeters * scale;
         const double left = 16;
         const double top = 10;
-        var canvas = new Canvas(Width, Math.Max(high + top + 22, 72));
+        var fittings = BagFittings.Of(context, bag);
+        var key = Key(context, bag, fittings, left + wide + 30);
+        var canvas = new Canvas(Width, Math.Max(Math.Max(high + top + 22, 72), key.Sum(entry => entry.HeightMm) + 12));
         var (x, y) = (left + edge, top + edge);
         canvas.Add(new PathShape(outline.On(x, y, scale, border), known ? Pen.Firm : new Pen(0.3, Dashed: true), Closed: true, Fill.White));
         var tape = outline.On(x, y, scale, border * 0.6);
         canvas.Add(new PathShape(tape, new Pen(1.4, Dashed: true), Closed: true));
         canvas.Add(new PathShape(outline.On(x, y, scale), new Pen(0.7), Closed: true, Fill.Pale));
         Pleats(canvas, bag, tape, left + (wide / 2), top + (high / 2));
-        // Port and gauge face one another over the part.
-        _ = canvas.Ring(left + (edge * 0.35), top + (high / 2), "P");
-        _ = canvas.Ring(left + wide - (edge * 0.35), top + (high / 2), "G");
-        if (context.Process == Process.Infused)
+        var sheet = new BagGround(x, y, outline.Length.Millimeters * scale, outline.Width.Millimeters * scale, edge)
         {
-            Lines(canvas, context, outline, x, y, scale, edge);
-        }
-        else
+            Rim = outline.On(x, y, scale, Length.FromMillimeters(BagGround.GapOf(edge) / scale)),
+        };
+        fittings.Draw(canvas, context, sheet);
+        if (context.Process != Process.Infused)
         {
-            _ = canvas.Text(x + (outline.Length.Millimeters * scale / 2), y + (outline.Width.Millimeters * scale / 2), context.Say("part"), Size, Anchor.Middle);
+            _ = canvas.Text(x + (sheet.Length / 2), y + (sheet.Width / 2), context.Say("part"), Size, Anchor.Middle);
         }
 
         canvas.Across(x, x + (outline.Length.Millimeters * scale), top + high + 7, context.Text.Size(outline.Length).Main, Size);
@@ -66,9 +66,10 @@ internal static class BagFromAbove
             canvas.Across(left, x, top - 4, context.Say($"flange {context.Text.Size(flange!.Value).Main}"), Size);
         }
 
-        _ = canvas.Text(left, top + high + 17, context.Say($"Part and flange are to scale, 1 : {Numbers.Significant(1 / scale, 2)}."), Size - 1);
-        Key(canvas, context, bag, left + wide + 30);
-        return canvas.Draw(Name, context.Say("The bag from above"), Describe(context, outline));
+        var note = context.Say($"Part and flange are to scale, 1 : {Numbers.Significant(1 / scale, 2)}.");
+        _ = canvas.Text(left, top + high + 17, context.Bags.Length > 1 ? $"{note} {context.Say($"Drawn for {context.Bags[0]}; {context.Bags[^1]} is its mirror image.")}" : note, Size - 1);
+        Write(canvas, key, left + wide + 30);
+        return canvas.Draw(Name, context.Say("The bag from above"), Describe(context, outline, fittings));
     }
 
     // Evenly along the tape: small triangles, their points outwards.
@@ -103,50 +104,44 @@ internal static class BagFromAbove
 
     private static double Distance(Spot a, Spot b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
 
-    // The feed on one long side, the vent on the other; the way between them where the recipe says it.
-    private static void Lines(Canvas canvas, BenchContext context, PartOutline outline, double x, double y, double scale, double edge)
+    private sealed record KeyEntry(string Mark, IReadOnlyList<string> Lines)
     {
-        var (length, width) = (outline.Length.Millimeters * scale, outline.Width.Millimeters * scale);
-        var gap = Math.Min(edge * 0.25, 3);
-        canvas.Line(x, y + width + gap, x + length, y + width + gap, new Pen(1.6));
-        canvas.Line(x, y - gap, x + length, y - gap, new Pen(0.6));
-        canvas.Arrow(x + (length * 0.3), y + width - 2, x + (length * 0.3), y + 2, Pen.Firm);
-        _ = canvas.Ring(x + (length * 0.85), y + width - 5, "F");
-        _ = canvas.Ring(x + (length * 0.85), y + 5, "V");
-        if (context.Part.Infusion?.Path is { } path)
-        {
-            _ = canvas.Text(x + (length * 0.3) + 2, y + (width / 2) + 1.5, context.Say($"resin runs {context.Text.Written(path, value => context.Text.Size(value)).Main}"), Size);
-        }
+        public double HeightMm => Math.Max(8.5, (Lines.Count * Lettering.LineMm(Size)) + 2.5);
     }
 
-    private static void Key(Canvas canvas, BenchContext context, Bag bag, double x)
+    private static List<KeyEntry> Key(BenchContext context, Bag bag, BagFittings fittings, double x)
     {
-        var entries = new List<(string Mark, string What)>
-        {
-            ("P", context.Say("port on its pad")),
-            ("G", context.Say("gauge, far side")),
-        };
-        if (context.Process == Process.Infused)
-        {
-            entries.Add(("F", context.Say("feed line")));
-            entries.Add(("V", context.Say("vent line")));
-        }
+        List<KeyEntry> entries = [.. fittings.Key(context).Select(entry => Entry(entry.Mark, entry.What))];
+        entries.Add(Entry("", context.Say("tape")));
+        entries.Add(Entry("^", bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats") : context.Say("pleat")));
+        return entries;
 
+        KeyEntry Entry(string mark, string what) => new(mark, [.. TextLines.Wrap(what, Width - x - 10, Size)]);
+    }
+
+    private static void Write(Canvas canvas, List<KeyEntry> key, double x)
+    {
         var y = 8.0;
-        foreach (var (mark, what) in entries)
+        foreach (var entry in key)
         {
-            _ = canvas.Ring(x + 3, y, mark);
-            _ = canvas.Text(x + 9, y + 1.5, what, Size);
-            y += 8.5;
-        }
+            switch (entry.Mark)
+            {
+                case "":
+                    canvas.Line(x - 1, y, x + 7, y, new Pen(1.4, Dashed: true));
+                    break;
+                case "^":
+                    canvas.Add(new PathShape([new(x + 3, y - 2.5), new(x + 1, y + 2), new(x + 5, y + 2)], Pen.Firm, Closed: true, Fill.White));
+                    break;
+                default:
+                    _ = canvas.Ring(x + 3, y, entry.Mark);
+                    break;
+            }
 
-        canvas.Line(x - 1, y, x + 7, y, new Pen(1.4, Dashed: true));
-        _ = canvas.Text(x + 9, y + 1.5, context.Say("tape"), Size);
-        y += 8.5;
-        canvas.Add(new PathShape([new(x + 3, y - 2.5), new(x + 1, y + 2), new(x + 5, y + 2)], Pen.Firm, Closed: true, Fill.White));
-        _ = canvas.Text(x + 9, y + 1.5, bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats") : context.Say("pleat"), Size);
+            _ = canvas.Lines(x + 9, y + 1.5, entry.Lines, Size);
+            y += entry.HeightMm;
+        }
     }
 
-    private static string Describe(BenchContext context, PartOutline outline) => context.Say(
-        $"The part, {context.Text.Sheet(outline.Length, outline.Width).Main}, in its flange, with tape and pleats round it, the port on one side and the gauge opposite. The list says their places.");
+    private static string Describe(BenchContext context, PartOutline outline, BagFittings fittings) => context.Say(
+        $"The part, {context.Text.Sheet(outline.Length, outline.Width).Main}, in its flange, with tape and pleats round it. Drawn: {string.Join("; ", fittings.Key(context).Select(entry => entry.What))}. The list says their places.");
 }

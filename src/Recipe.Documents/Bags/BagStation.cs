@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
+using Recipe.Documents.Vacuums;
 using Recipe.Model;
 using UnitsNet;
 
@@ -33,8 +34,8 @@ internal static class BagStation
             context.Say("Bag, layer by layer"),
             [
                 new Table(
-                    context.Say("Read from the part outwards"),
-                    [new("Layer", Align.Centre, 22), new("Lay on", NamesTheRow: true), new("How", WidthMm: 62), new("On", Align.Centre, 16)],
+                    context.Bags.Length > 1 ? context.Say($"Read from the part outwards; {string.Join(" and ", context.Bags)} have a bag each") : context.Say("Read from the part outwards"),
+                    [new("Layer", Align.Centre, 22), new("Lay on", NamesTheRow: true), new("How", WidthMm: 62), new("On", Align.Centre, context.Bags.Length > 1 ? 32 : 16)],
                     [.. bag.Layers.Select((layer, i) => Layer(context, layer, i + 1)), .. Fittings(context, bag)],
                     TableUse.Steps),
                 .. drawings.IsEmpty ? [Panel(context, bag)] : ImmutableArray<Block>.Empty,
@@ -91,12 +92,13 @@ internal static class BagStation
     [
         new(context.Say("Pleats"), bag.Pleats is { } count ? Numbers.Whole(count.Value) : Phrase.Empty, new Blank(context.Say("pleats made"))),
         new(context.Say("Pad under port"), Phrase.Empty, new Blank(context.Say("pad under the port"), context.Say("yes / no"))),
-        new(context.Say("Level"), context.Plan.Vacuum is { } levels ? context.Text.Pressure(levels.BelowAmbient.Value).Main : Phrase.Empty, new Blank(context.Say("level reached"), context.Text.PressureUnit)),
-        new(context.Say("Drop"), Drop(context), new Blank(context.Say("drop measured"), context.Text.PressureUnit)),
+        .. context.BlankEach(context.Say("level reached"), context.Text.PressureUnit).Select(blank => new Fact(
+            context.Say("Level"), context.Plan.Vacuum is { } levels ? context.Text.Pressure(levels.BelowAmbient.Value).Main : Phrase.Empty, blank)),
+        .. context.BlankEach(context.Say("drop measured"), context.Text.PressureUnit).Select(blank => new Fact(context.Say("Drop"), Drop(context), blank)),
     ]);
 
-    private static Phrase Drop(BenchContext context) => context.Plan.Vacuum is { RiseAtMost: { } rise, LeakCheck: { } time }
-        ? context.Say($"{context.Text.Pressure(rise.Value, Rounding.Down).Main} in {QuantityText.Span(time.Value)}")
+    private static Phrase Drop(BenchContext context) => context.Plan.Vacuum is { LeakCheck: { } time } && VacuumStation.RiseSaid(context) is { } rise
+        ? context.Say($"{rise} in {QuantityText.Span(time.Value)}")
         : Phrase.Empty;
 
     private static IfBox If(BenchContext context) => new(
@@ -151,36 +153,65 @@ internal static class BagStation
             how.Add(context.Say($"stands {limit}"));
         }
 
-        return new CellRow([new RingCell(Numbers.Whole(number)), Describe(layer), string.Join("; ", how), TickCell.Of(layer.Count > MostBoxes ? 1 : layer.Count)]);
+        return new CellRow([new RingCell(Numbers.Whole(number)), Describe(layer), string.Join("; ", how), context.TickEach(layer.Count > MostBoxes ? 1 : layer.Count)]);
     }
 
     // The letters are those of the drawings.
     private static IEnumerable<Row> Fittings(BenchContext context, Bag bag)
     {
         var pleats = bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats") : context.Say("a pleat at every corner");
-        yield return Fitting("T", Named(context.Say("sealant tape"), bag.SealantTape?.Material, bag.SealantTape?.ChosenByDefault ?? false), bag.IsEnvelope ? context.Say($"{pleats}; envelope round the mould") : pleats);
+        yield return Fitting(context, "T", Named(context.Say("sealant tape"), bag.SealantTape?.Material, bag.SealantTape?.ChosenByDefault ?? false), bag.IsEnvelope ? context.Say($"{pleats}; envelope round the mould") : pleats);
         foreach (var port in bag.Ports)
         {
-            yield return Fitting("P", Named(context.Say("port"), port.Material, port.ChosenByDefault), port.At is { } at ? Words.Place(at) : context.Say("on a pad of breather"));
+            yield return Fitting(context, "P", Named(context.Say("port"), port.Material, port.ChosenByDefault), port.At is { } at ? Words.Place(at) : context.Say($"{Seat(context, port)}; place assumed: see the drawing"));
         }
 
         if (bag.Hose is not null || bag.CatchPot is not null)
         {
-            yield return Fitting("H", Named(context.Say("hose"), bag.Hose?.Material, bag.Hose?.ChosenByDefault ?? false), "");
+            yield return Fitting(context, "H", Named(context.Say("hose"), bag.Hose?.Material, bag.Hose?.ChosenByDefault ?? false), "");
         }
 
         if (bag.CatchPot is { } pot)
         {
-            yield return Fitting("C", Named(context.Say("catch pot"), pot.Material, pot.ChosenByDefault), context.Say("between bag and pump"));
+            // One pot before the pump serves all bags (common practice): a hose from each leads to it.
+            var where = context.Bags.Length > 1 ? context.Say("one between bags and pump, a hose from each bag to it") : context.Say("between bag and pump");
+            yield return Fitting("C", Named(context.Say("catch pot"), pot.Material, pot.ChosenByDefault), where, TickCell.Of(1));
         }
 
-        yield return Fitting("G", Phrase.Strong(context.Say("gauge")), bag.GaugeAt is { } place ? Words.Place(place) : context.Say("on the far side from the port"));
+        yield return Fitting(context, "G", Phrase.Strong(context.Say("gauge")), bag.GaugeAt is { } place ? Words.Place(place) : context.Say("place assumed: on the far side from the port"));
         if (context.Part.Infusion is { } infusion)
         {
-            yield return Fitting("F", Phrase.Strong(context.Say("feed line")), infusion.FeedLine is { } line ? context.Text.Written(line, value => context.Text.Size(value)).Main : "");
-            yield return Fitting("V", Phrase.Strong(context.Say("vent")), infusion.Vent is { } vent ? Words.Place(vent) : context.Say("the place is not known"));
+            yield return Fitting("F", Phrase.Strong(context.Say("feed line")), Feeds(context, infusion), context.TickEach(Math.Min(context.FeedsOfABag, MostBoxes)));
+            yield return Fitting(context, "V", Phrase.Strong(context.Say("vent")), infusion.Vent is { } vent ? Words.Place(vent) : context.Say("place assumed: across from the feed"));
         }
     }
 
-    private static CellRow Fitting(string mark, Phrase what, string how) => new([new TextCell(Phrase.Strong(mark)), new TextCell(what), how, TickCell.Of(1)]);
+    // What a port sits on: as written, else as bags of this kind have it (common practice).
+    private static string Seat(BenchContext context, Placed<Fitting> port) => port.Sits switch
+    {
+        PortSeat.Line => context.Say("on its line"),
+        PortSeat.Flange => context.Say("on the bare flange"),
+        PortSeat.Part => context.Say("on the part"),
+        null when context.Process == Process.Infused => context.Say("on the vent line"),
+        _ => context.Say("on a pad of breather"),
+    };
+
+    // How many, and how long each is: as written, else as the plan takes it.
+    private static string Feeds(BenchContext context, Infusion infusion)
+    {
+        var length = infusion.FeedLine is { } line ? context.Text.Written(line, value => context.Text.Size(value)).Main
+            : context.Plan.Feed?.Length is { } taken ? context.Text.Size(taken.Value).Main
+            : null;
+        var count = context.FeedsOfABag;
+        return (length, context.Bags.Length > 1) switch
+        {
+            (null, _) => "",
+            ({ } each, false) => count > 1 ? context.Say($"{Numbers.Whole(count)} lines, each {each}") : each,
+            ({ } each, true) => count > 1 ? context.Say($"{Numbers.Whole(count)} lines to each bag, each {each}") : context.Say($"one to each bag, {each}"),
+        };
+    }
+
+    private static CellRow Fitting(BenchContext context, string mark, Phrase what, string how) => Fitting(mark, what, how, context.TickEach());
+
+    private static CellRow Fitting(string mark, Phrase what, string how, TickCell boxes) => new([new TextCell(Phrase.Strong(mark)), new TextCell(what), how, boxes]);
 }

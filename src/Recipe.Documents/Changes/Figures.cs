@@ -21,7 +21,7 @@ internal static class Figures
         new(PartFigure.TimesOver, "loads_borne_times_over", "Stated loads borne", (_, times) => Numbers.Significant(times, 3) + "\u00A0times", FigureScales.Times, InShares: true),
         new(PartFigure.Resin, "resin_to_mix_kg", "Resin to mix", Mass, FigureScales.Mass, InShares: true),
         new(PartFigure.Pots, "pots", "Pots", (_, count) => Numbers.Whole((int)count), FigureScales.Plain),
-        new(PartFigure.ToVacuum, "first_mix_to_full_vacuum_s", "First mix to full vacuum", Minutes, FigureScales.Minutes),
+        new(PartFigure.ToVacuum, "first_mix_to_full_vacuum_s", "First mix to full vacuum", (_, s) => QuantityText.Minutes(Duration.FromSeconds(s), Rounding.Up), FigureScales.Minutes),
         new(PartFigure.ClockLeft, "left_on_the_clock_s", "Left on the clock", Minutes, FigureScales.Minutes),
         new(PartFigure.Fill, "fill_s", "Infusion fills in", (_, s) => Numbers.Significant(s / 60, 2) + "\u00A0min", FigureScales.Minutes),
         new(PartFigure.CureEnd, "cure_end_s", "Cure ends after", (_, s) => QuantityText.Span(Duration.FromSeconds(s)), FigureScales.Hours),

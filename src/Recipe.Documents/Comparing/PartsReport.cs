@@ -6,6 +6,7 @@ using Recipe.Documents.Comparing;
 using Recipe.Documents.Json;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
+using Recipe.Documents.Shared;
 using Recipe.Documents.Writing;
 using Recipe.Model;
 using Recipe.Text.Findings;
@@ -41,6 +42,11 @@ public static class PartsReport
             {
                 Line(row.Label, columns.Select(i => (i, Joined(row.Cells[i]))));
             }
+        }
+
+        foreach (var note in Partial(parts))
+        {
+            text.Append('\n').Append(PlainText.Spaced(note)).Append('\n');
         }
 
         return text.ToString();
@@ -108,7 +114,7 @@ public static class PartsReport
             Paper = PaperSize.A4,
             Landscape = parts.Count > 3,
             ForTheBench = false,
-            Stations = [new Station("Figures", [.. Tables(parts)]), .. Picture(parts) is { } drawing ? [new Station("Picture", [drawing])] : (ImmutableArray<Station>)[]],
+            Stations = [new Station("Figures", [.. Tables(parts), .. Partial(parts).Select(note => new Paragraph(note, Fine: true))]), .. Picture(parts) is { } drawing ? [new Station("Picture", [drawing])] : (ImmutableArray<Station>)[]],
         };
     }
 
@@ -123,6 +129,13 @@ public static class PartsReport
                 [.. Known(rows, [0, .. others]).Select(row => new CellRow([row.Label, row.Cells[0].Value, .. others.Select(i => Cell(row.Cells[i]))]))]);
         }
     }
+
+    // Parts that leave out the same lines share a sentence.
+    private static IEnumerable<string> Partial(IReadOnlyList<PartOnReport> parts) => parts
+        .Select(part => (part.Name, Said: PartialLines.Say(part.Input.Plan.Stiffness?.LeftOut ?? [])))
+        .Where(part => part.Said is not null)
+        .GroupBy(part => part.Said!, StringComparer.Ordinal)
+        .Select(same => same.Count() == parts.Count ? same.Key : $"{string.Join(", ", same.Select(part => part.Name))}: {char.ToLowerInvariant(same.Key[0])}{same.Key[1..]}");
 
     // Of the parts on one table.
     private static IEnumerable<FigureRow> Known(IEnumerable<FigureRow> rows, IReadOnlyList<int> columns) =>

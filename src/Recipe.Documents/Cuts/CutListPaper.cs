@@ -16,6 +16,7 @@ internal static class CutListPaper
     private const double PageMm = 210;
     private const double RowMm = 15;
     private const double HeadMm = 55;
+    private const int MostBoxes = 8;
 
     public static Document Build(PaperInput input)
     {
@@ -86,15 +87,33 @@ internal static class CutListPaper
         var length = context.Text.Distance(bag.SealantTape.Value);
         yield return new Table(
                 say.Say("Lay ready too, before mixing"),
-                [new(say.Say("Item"), NamesTheRow: true), new(say.Say("How much"), WidthMm: 50), new(say.Say("Ready"), Align.Centre, 18)],
+                [new(say.Say("Item"), NamesTheRow: true), new(say.Say("How much"), WidthMm: 50), new(say.Say("Ready"), Align.Centre, context.Bags.Length > 1 ? 32 : 18)],
                 [
                     new CellRow([tape is null ? say.Say("Sealant tape, none named") : Words.Of(tape), new BigCell(length.Main, length.Beside), TickCell.Of(1)]),
-                    .. (context.Part.Bag?.Ports ?? []).Select(port => new CellRow([Words.Of(port.Material), port.At is { } at ? Words.Place(at) : "", TickCell.Of(1)])),
-                    .. context.Part.Bag?.Hose is { } hose ? [new CellRow([Words.Of(hose.Material), "", TickCell.Of(1)])] : ImmutableArray<CellRow>.Empty,
-                    .. context.Part.Bag?.CatchPot is { } pot ? [new CellRow([Words.Of(pot.Material), "", TickCell.Of(1)])] : ImmutableArray<CellRow>.Empty,
+                    .. (context.Part.Bag?.Ports ?? []).Select(port => new CellRow([Words.Of(port.Material), port.At is { } at ? Words.Place(at) : "", context.TickEach()])),
+                    .. context.Part.Bag?.Hose is { } hose ? [new CellRow([Words.Of(hose.Material), "", context.TickEach()])] : ImmutableArray<CellRow>.Empty,
+                    .. context.Part.Bag?.CatchPot is { } pot ? [new CellRow([Words.Of(pot.Material), context.Bags.Length > 1 ? say.Say("one for all bags") : "", TickCell.Of(1)])] : ImmutableArray<CellRow>.Empty,
+                    .. Feeds(context),
                     .. context.Part.Bag?.Layers.Where(layer => layer.Class == LayerClass.Caul)
                         .Select(layer => new CellRow([Words.Of(layer.Material), say.Say("clean, edges rounded"), TickCell.Of(1)])) ?? [],
                 ],
                 TableUse.Steps);
+    }
+
+    // Each line is cut to its length; what is in it when it is clamped cures there, so it is used once.
+    private static IEnumerable<CellRow> Feeds(PaperContext context)
+    {
+        if (context.Plan.Feed is { Length: { } length } feed)
+        {
+            var each = context.Text.Size(length.Value);
+            var note = context.RestsOn([feed.Lines.RestsOn, length.RestsOn]);
+            var count = feed.Lines.Value;
+            yield return new CellRow(
+            [
+                new TextCell(context.Wording.Say("Feed line"), note),
+                new BigCell(count == 1 ? each.Main : context.Wording.Say($"{Numbers.Whole(count)} of {each.Main}"), each.Beside),
+                context.TickEach(Math.Min(context.FeedsOfABag, MostBoxes)),
+            ]);
+        }
     }
 }

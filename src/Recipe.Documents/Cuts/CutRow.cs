@@ -63,7 +63,7 @@ internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLaye
 
         return context.Plan.Geometry?.Shape switch
         {
-            BoxShape box when piece.Length > box.Length => context.Wording.Say($"cut {context.Text.Size((piece.Length - box.Length) / 2).Main} squares out of the corners"),
+            BoxShape when Size.Corner > Length.Zero => context.Wording.Say($"cut {context.Text.Size(Size.Corner).Main} squares out of the corners; their edges meet, nothing overlaps"),
             DiscShape or SphericalCapShape or ParaboloidShape or HalfEllipsoidShape => piece.Length.Equals(piece.Width, Length.FromMillimeters(1)) ? context.Wording.Say("cut round") : context.Wording.Say("cut oval"),
             _ => context.Wording.Say("cut to the outline of the mould"),
         };

@@ -61,9 +61,10 @@ internal static class NestDrawing
     public static ImmutableArray<(double Along, double Across)> Outline(NestSize size, NestPlacement place)
     {
         var (x, y, l, w) = (place.AlongAt.Meters, place.AcrossAt.Meters, place.Along.Meters, place.Across.Meters);
+        var corner = size.Strips > 1 ? 0 : size.Corner.Meters;
         if (size.Strips > 1 || Math.Abs(size.Angle) is < 1 or > 89)
         {
-            return [(x, y), (x + l, y), (x + l, y + w), (x, y + w)];
+            return [.. Corners(l / 2, w / 2, corner).Select(at => (x + (l / 2) + at.U, y + (w / 2) + at.V))];
         }
 
         var angle = (IsMirror(size, place.Copy) ? -size.Angle : size.Angle) * Math.PI / 180;
@@ -72,9 +73,18 @@ internal static class NestDrawing
         var isOval = (2 * a * Math.Abs(cosine)) + (2 * b * Math.Abs(sine)) > size.Along.Meters * 1.001;
         var corners = isOval
             ? Enumerable.Range(0, 36).Select(i => (U: a * Math.Cos(i * Math.PI / 18), V: b * Math.Sin(i * Math.PI / 18)))
-            : [(-a, -b), (a, -b), (a, b), (-a, b)];
-        return [.. corners.Select(corner => (x + (l / 2) + (corner.U * cosine) - (corner.V * sine), y + (w / 2) + (corner.U * sine) + (corner.V * cosine)))];
+            : Corners(a, b, corner);
+        return [.. corners.Select(at => (x + (l / 2) + (at.U * cosine) - (at.V * sine), y + (w / 2) + (at.U * sine) + (at.V * cosine)))];
     }
+
+    // Of a rectangle about its middle, with a square cut out of each corner where it is the net of a box.
+    private static IEnumerable<(double U, double V)> Corners(double a, double b, double corner) => corner <= 0
+        ? [(-a, -b), (a, -b), (a, b), (-a, b)]
+        :
+        [
+            (corner - a, -b), (a - corner, -b), (a - corner, corner - b), (a, corner - b), (a, b - corner), (a - corner, b - corner),
+            (a - corner, b), (corner - a, b), (corner - a, b - corner), (-a, b - corner), (-a, corner - b), (corner - a, corner - b),
+        ];
 
     private static bool IsMirror(NestSize size, int copy) => size.Mirrored && copy / size.Strips >= size.Count / size.Strips / 2;
 

@@ -19,6 +19,9 @@ public sealed record StudyResult(
     Study Study, Shop? Shop, string SourceName, string Revision, ImmutableArray<PartFigure> Figures, Candidate AsWritten, TallyRecord Tally,
     ImmutableArray<Candidate> Front, ImmutableArray<RefusedCandidate> Refused)
 {
+    /// <summary>Plies and cores of the part as it is written that cover only part of its surface: no stiffness counts them.</summary>
+    public ImmutableArray<string> LeftOutOfStiffness { get; init; } = [];
+
     /// <summary>Codes of the errors that the part as it is written has in it already; empty when it has none.</summary>
     public ImmutableArray<string> ErrorsAsWritten { get; init; } = [];
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Recipe.Documents.Changes;
 using Recipe.Documents.Layout;
+using Recipe.Documents.Shared;
 using Recipe.Model;
 using Recipe.Planning.Exploring;
 
@@ -97,6 +98,11 @@ internal sealed class StudyTables(StudyResult result)
             var written = result.AsWritten;
             var figures = string.Join(", ", result.Figures.Select((figure, i) => $"{Figures.Of(figure).Label.ToLowerInvariant()} {Value(i, written.Values[i])}"));
             yield return $"The recipe as written: {figures}.";
+            if (result.Figures.Any(PartialLines.IsStiffness) && PartialLines.Say(result.LeftOutOfStiffness) is { } partial)
+            {
+                yield return partial;
+            }
+
             if (!result.ErrorsAsWritten.IsEmpty)
             {
                 yield return $"It has open errors itself: {string.Join(", ", result.ErrorsAsWritten)}. A candidate that keeps them is left off the front.";

@@ -29,6 +29,7 @@ internal static class BagMapping
             bag?.Pleats?.Value,
             bag?.IsEnvelope ?? false,
             Si.Of(bag?.Time?.Value),
+            sizes?.Bags,
             Si.RestsOn(("sealant_tape_m", sizes?.SealantTape.RestsOn), ("pickup_kg", sizes?.Pickup?.RestsOn), ("could_take_kg", sizes?.CouldTake?.RestsOn)));
     }
 
@@ -62,8 +63,10 @@ internal static class BagMapping
                 ("hole_m", levels?.Hole?.RestsOn)));
     }
 
-    public static InfusionRecord Of(Infusion infusion, InfusionFlow? flow) => new(
-        Si.Of(infusion.FeedLine?.Value),
+    public static InfusionRecord Of(Infusion infusion, InfusionFlow? flow, FeedPlan? feed) => new(
+        Si.Of(feed?.Length) ?? Si.Of(infusion.FeedLine?.Value),
+        feed?.Lines.Value,
+        Si.Of(feed?.Bore),
         Si.Of(infusion.Path?.Value),
         Si.Of(infusion.ResinTemperature?.Value),
         Si.Of(infusion.MouldTemperature?.Value),
@@ -72,7 +75,8 @@ internal static class BagMapping
         Si.Number(infusion.Reserve?.Value),
         Si.Of(infusion.DropTest?.Duration?.Value),
         Si.Of(infusion.DropTest?.RiseAtMost?.Value),
-        flow is null ? null : Of(flow));
+        flow is null ? null : Of(flow),
+        Si.RestsOn(("feed_line_m", feed?.Length?.RestsOn), ("feed_lines", feed?.Lines.RestsOn), ("line_diameter_m", feed?.Bore.RestsOn)));
 
     private static FlowRecord Of(InfusionFlow flow) => new(
         flow.FromALine,

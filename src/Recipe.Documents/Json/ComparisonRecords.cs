@@ -11,7 +11,7 @@ internal sealed record ComparisonRecord(string Schema, ImmutableArray<PartFigure
 /// <summary>A part: figures in SI by their keys, which end with the unit, and what each is more than that of the first part.</summary>
 internal sealed record PartFiguresRecord(
     string Name, string Part, string? VariantOf, string File, string? Revision, string? Currency, Dictionary<string, double?> Figures, Dictionary<string, double?> MoreThanFirst,
-    int Errors, int Warnings, int Advice, ImmutableArray<OpenFindingRecord> OpenFindings)
+    ImmutableArray<string> LeftOutOfStiffness, int Errors, int Warnings, int Advice, ImmutableArray<OpenFindingRecord> OpenFindings)
 {
     public static PartFiguresRecord Of(PartOnReport part, PartOnReport first) => new(
         part.Name,
@@ -22,6 +22,7 @@ internal sealed record PartFiguresRecord(
         part.Input.Plan.Cost?.Currency,
         FiguresOf(part.Input.Plan),
         Differences(first.Input.Plan, part.Input.Plan),
+        part.Input.Plan.Stiffness?.LeftOut ?? [],
         part.Open(Severity.Error),
         part.Open(Severity.Warning),
         part.Open(Severity.Advice),

@@ -9,7 +9,7 @@ namespace Recipe.Documents.Json;
 internal sealed record ExplorationRecord(
     string Schema, string Study, string Part, string File, string Revision, ImmutableArray<ChoiceRecord> Choices, ImmutableArray<WantRecord> Wants, ImmutableArray<LimitRecord> Limits,
     long Candidates, long Tried, long Feasible, long BreakALimit, long SameAsAnother, ImmutableArray<ReasonRecord> NotComputed, string? Currency,
-    CandidateRecord AsWritten, ImmutableArray<string> ErrorsAsWritten, ImmutableArray<CandidateRecord> Front, ImmutableArray<RefusedRecord> KeptOffByErrors)
+    CandidateRecord AsWritten, ImmutableArray<string> LeftOutOfStiffness, ImmutableArray<string> ErrorsAsWritten, ImmutableArray<CandidateRecord> Front, ImmutableArray<RefusedRecord> KeptOffByErrors)
 {
     public static ExplorationRecord Of(StudyResult result, string schema) => new(
         schema,
@@ -28,6 +28,7 @@ internal sealed record ExplorationRecord(
         [.. result.Tally.Unknown.Select(reason => new ReasonRecord(reason.Reason, reason.Count))],
         result.Shop?.Currency,
         CandidateRecord.Of(result, result.AsWritten),
+        result.LeftOutOfStiffness,
         result.ErrorsAsWritten,
         [.. result.Front.Select(member => CandidateRecord.Of(result, member))],
         [.. result.Refused.Select(refused => new RefusedRecord(CandidateRecord.Of(result, refused.Candidate), refused.Codes))]);

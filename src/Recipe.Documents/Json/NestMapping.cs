@@ -40,5 +40,6 @@ internal static class NestMapping
         size.Strips,
         size.Count,
         size.Mirrored,
-        Keys.Of(size.Turn));
+        Keys.Of(size.Turn),
+        size.Corner > UnitsNet.Length.Zero ? Si.Of(size.Corner) : null);
 }

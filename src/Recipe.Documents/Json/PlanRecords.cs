@@ -80,7 +80,7 @@ internal sealed record NestRecord(
     ImmutableArray<NestSizeRecord> Sizes, ImmutableArray<NestPlacementRecord> Placements, Rests? RestsOn);
 
 internal sealed record NestSizeRecord(
-    string Letter, string? Line, int? Layer, double? LengthM, double? WidthM, double? RollAngleDeg, double? AlongM, double? AcrossM, int Strips, int Count, bool Mirrored, string Turn);
+    string Letter, string? Line, int? Layer, double? LengthM, double? WidthM, double? RollAngleDeg, double? AlongM, double? AcrossM, int Strips, int Count, bool Mirrored, string Turn, double? CornerM);
 
 /// <summary>From the cut end of the roll and from its selvedge.</summary>
 internal sealed record NestPlacementRecord(string Letter, int Copy, double? AlongAtM, double? AcrossAtM, double? AlongM, double? AcrossM, bool Turned);
@@ -146,7 +146,7 @@ internal sealed record ClockRecord(
     double? WetOutS, double? BaggingS, double? DrawDownS, double? NeedS, double? FilmLifeS, double? FilmLifeLowS, double? FilmLifeHighS, double? MarginS, double? FullVacuumByS, double? PumpOnByS, Rests? RestsOn);
 
 internal sealed record BagRecord(
-    ImmutableArray<BagLayerRecord> Layers, string? SealantTape, string? SealantTapeLabel, double? SealantTapeM, double? PickupKg, double? CouldTakeKg, ImmutableArray<FittingRecord> Fittings, string? GaugeAt, int? Pleats, bool Envelope, double? TimeS, Rests? RestsOn);
+    ImmutableArray<BagLayerRecord> Layers, string? SealantTape, string? SealantTapeLabel, double? SealantTapeM, double? PickupKg, double? CouldTakeKg, ImmutableArray<FittingRecord> Fittings, string? GaugeAt, int? Pleats, bool Envelope, double? TimeS, int? Bags, Rests? RestsOn);
 
 internal sealed record BagLayerRecord(
     string Class, string Material, string Label, bool ChosenByDefault, int Count, string? Perforation, double? SmallerM, double? BeyondM,

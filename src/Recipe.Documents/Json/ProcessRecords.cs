@@ -22,8 +22,8 @@ internal sealed record VacuumRecord(
     Rests? RestsOn);
 
 internal sealed record InfusionRecord(
-    double? FeedLineM, double? PathM, TemperatureRecord? ResinTemperature, TemperatureRecord? MouldTemperature, string? ClampFeed, string? Vent, double? ReserveFraction,
-    double? DropTestS, [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa, FlowRecord? Flow);
+    double? FeedLineM, int? FeedLines, double? LineDiameterM, double? PathM, TemperatureRecord? ResinTemperature, TemperatureRecord? MouldTemperature, string? ClampFeed, string? Vent, double? ReserveFraction,
+    double? DropTestS, [property: JsonPropertyName("rise_at_most_Pa")] double? RiseAtMostPa, FlowRecord? Flow, Rests? RestsOn);
 
 internal sealed record FlowRecord(
     bool FromALine,
@@ -74,7 +74,7 @@ internal sealed record FinishRecord(string Verb, string Text);
 
 internal sealed record JoinRecord(
     string? Manner, ImmutableArray<string> Parts, double? OverlapM, double? SeamM, string? Adhesive, string? AdhesiveLabel, double? BondLineM,
-    string? Tape, string? TapeLabel, double? TapeWidthM, int TapeLayers, double? WithinS, double? FilletKgPerM, double? FillerKg, double? VentM, string? Align,
+    string? Tape, string? TapeLabel, double? TapeWidthM, int TapeLayers, double? WithinS, double? FilletKgPerM, double? FillerKg, double? PotKg, double? VentM, string? Align,
     ImmutableArray<FinishRecord> Preparation, double? AdhesiveKg, double? TapeAreaM2, double? TapeClothKg, double? TapeResinKg, bool? SameSession, double? MassKg, Rests? RestsOn);
 
 internal sealed record ShelfRecord(string Written, string? Lot, DateOnly? Received, DateOnly? Opened, DateOnly? Expires);

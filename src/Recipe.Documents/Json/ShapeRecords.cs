@@ -27,8 +27,8 @@ internal sealed record ShapeRecord(
             [.. shape.Regions.Select(region => region.Written)],
             [Si.Number(box.X), Si.Number(box.Y), Si.Number(box.Z)],
             measures.Boundaries.Length,
-            Si.Of(measures.SmallestInsideRadius),
-            Si.Number(measures.Draft?.Smallest.Degrees),
+            Si.Of(EdgesOfMould.InsideRadius(plan)?.Radius),
+            Si.Number(EdgesOfMould.Draft(plan)?.Draft.Degrees),
             Si.Of(measures.Draft?.Undercut),
             [.. shape.Cloths.Select(cloth => SheetOnShapeRecord.Of(plan, cloth))],
             shape.Net?.RestsOn ?? []);

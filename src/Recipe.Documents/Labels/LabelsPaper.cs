@@ -5,6 +5,7 @@ using Recipe.Documents.Mixing;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
+using Recipe.Planning;
 
 namespace Recipe.Documents.Labels;
 
@@ -64,7 +65,7 @@ internal static class LabelsPaper
             {
                 var number = $"{Numbers.Whole(pot.Number)} of {Numbers.Whole(run.Pots.Length)}";
                 Add(say.Say($"{run.Name} {number}"), $"{run.Name} {number}", [Words.Of((Material)run.System), say.Say("mixed ______  dead ______")]);
-                Add(say.Say("Witness cup"), $"witness {run.Name} {number}", [$"{run.Name} {number}", say.Say("keep until H7")]);
+                Add(say.Say("Witness cup"), $"witness {run.Name} {number}", [$"{run.Name} {number}", KeepUntil(context, run)]);
             }
         }
 
@@ -82,6 +83,10 @@ internal static class LabelsPaper
             labels.Add(new Label(head, all, Payload(context, what)));
         }
     }
+
+    // The cup of what is mixed for a join of cured parts tells when the clamps may come off; all others when the part may leave its mould.
+    private static string KeepUntil(PaperContext context, MixRun run) =>
+        run.Own is { Use: not OwnMixUse.Coat } && context.Part.Join?.Manner?.Value != JoinManner.WetInWet ? context.Wording.Say("keep until the join is unclamped") : context.Wording.Say("keep until H7");
 
     // Lines of "key: value", so that a person who reads the code sees what it says and a program can split it.
     private static string Payload(PaperContext context, string what) => string.Join(

@@ -14,7 +14,9 @@ internal static class JoinSketch
     /// <summary>The sketch; null when the recipe states no overlap.</summary>
     public static Drawing? Draw(BenchContext context)
     {
-        if (context.Part.Overlap is not { } overlap)
+        // Where no ply of a box is joined, nothing overlaps: at its corners edges meet.
+        var joins = context.Plan.Stack.Any(line => line.Pieces.Any(piece => piece.Joins > 0));
+        if (context.Part.Overlap is not { } overlap || (!joins && LayUpStation.Corners(context)))
         {
             return null;
         }

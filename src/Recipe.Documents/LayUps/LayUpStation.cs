@@ -27,6 +27,9 @@ internal static class LayUpStation
         yield return Build(context);
     }
 
+    /// <summary>Whether plies are folded up at the corners of a box.</summary>
+    public static bool Corners(BenchContext context) => context.Plan.Nests.Any(nest => nest.Sizes.Any(size => size.Corner > Length.Zero));
+
     /// <summary>What is laid on a line: what it holds, and what the bag then carries away; null when not known.</summary>
     public static Computed<Mass>? TargetOf(StackPlan line) => line.LaidResin ?? line.CutResin;
 
@@ -34,6 +37,13 @@ internal static class LayUpStation
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
         blocks.Add(First(context));
+        if (Corners(context))
+        {
+            // The trade's way with a folded box; a lap there is a ply of its own.
+            blocks.Add(new Paragraph(context.Say(
+                "At the corners of the box the edges of a ply meet: their squares are cut out by the cut list and nothing overlaps there. A corner that carries load wants a strip over it, written as a ply of its own.")));
+        }
+
         if (context.Plan.Stack.IsEmpty)
         {
             blocks.Add(new Paragraph(context.Say("The recipe has no plies.")));
@@ -211,8 +221,6 @@ internal static class LayUpStation
     {
         // Each ply has a box of its own; of many small pieces all have one.
         var each = StackNames.Plies(item) > 1 ? Math.Min(item.Count, MostBoxes) : item.Count <= 2 ? Math.Max(item.Count, 1) : 1;
-        return context.Sides.Length > 1
-            ? new TickCell([.. Enumerable.Range(0, each).SelectMany(_ => context.Sides)])
-            : TickCell.Of(each);
+        return context.TickEach(each);
     }
 }

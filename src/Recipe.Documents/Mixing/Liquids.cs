@@ -45,10 +45,6 @@ internal static class Liquids
             : null;
     }
 
-    /// <summary>Whether the join has a liquid of its own.</summary>
-    public static bool IsMixedForTheJoin(Plan plan) =>
-        plan.Part.Join?.Adhesive is not null || plan.OwnMixes.Any(mix => mix.Use != OwnMixUse.Coat) || plan.Join is { SameSession: false, TapeResin: not null };
-
     /// <summary>Filler for the whole seam; null when its length or the filler per length is not given.</summary>
     public static Mass? FillerOf(Plan plan) => plan.Join?.Fillet?.Value
         ?? (plan.Part.Join is { Fillet: { } fillet, Seam: { } seam } ? Mass.FromKilograms(fillet.Value.KilogramsPerMeter * seam.Value.Meters) : null);

@@ -36,6 +36,11 @@ internal static class MixSteps
             rows.AddRange(Usual(context, run, resin.Value, hardener.Value, pot.HardenerTolerance));
         }
 
+        if (run.Own is not null && run.System.Filler is { } filler)
+        {
+            rows.Add(Filler(context, run.System, filler, pot));
+        }
+
         if (run.Own is null && context.Part.WetOut?.Tray?.Value == true)
         {
             rows.Add(Tick(say.Say("Pour it into the tray at once."), ""));
@@ -63,7 +68,7 @@ internal static class MixSteps
 
         var total = text.OnScale(resin) + text.OnScale(hardener);
         var alone = say.Say($"■ B {text.Weight(hardener).Main}");
-        var note = tolerance is { } off ? say.Say($"{text.Weight(total - off, Rounding.Up).Main} to {text.Weight(total + off, Rounding.Down).Main}; {alone}") : alone;
+        var note = tolerance is { } off ? $"{Band(context, total, off)}; {alone}" : alone;
         yield return Step(
             run.TakesPeroxide ? say.Say("Peroxide last: add ■ B until the scale shows") : say.Say("Add ■ B until the scale shows"),
             new BigCell(text.Weight(total).Main, note), new Blank(say.Say("scale shows"), text.ScaleUnit));
@@ -93,6 +98,16 @@ internal static class MixSteps
         }
     }
 
+    // Filler hides streaks and upsets the ratio, so it comes last; how much it takes is seen, and weighed for the next time (common practice).
+    private static CellRow Filler(PaperContext context, ResinSystem system, string filler, PotPlan pot)
+    {
+        var say = context.Wording;
+        var target = system.FillerParts is { } parts && pot.Resin is { } resin
+            ? new BigCell(context.Text.Weight(resin.Value * (parts.Value / 100)).Main, say.Say($"{Numbers.Significant(parts.Value, 3)} parts to 100 of A; mask on"))
+            : (Cell)say.Say("a little at a time, until a peak stands; mask on");
+        return Step(say.Say($"Scale to zero. Filler last: stir in {WrittenText.ForReading(filler)}."), target, new Blank(say.Say("filler added"), context.Text.ScaleUnit));
+    }
+
     private static string Cup(PaperContext context) => context.Part.Mixing?.Cup?.Value switch
     {
         MixingCup.Waxed => context.Wording.Say("the recipe says a waxed cup"),
@@ -100,10 +115,20 @@ internal static class MixSteps
         _ => context.Wording.Say("no wax, no foam; a wide cup"),
     };
 
+    // A band that holds no second step of the scale is none.
+    private static string Band(PaperContext context, Mass mass, Mass off)
+    {
+        var (say, text) = (context.Wording, context.Text);
+        var (least, most) = (text.OnScale(mass - off, Rounding.Up), text.OnScale(mass + off, Rounding.Down));
+        return most.Grams - least.Grams > 1e-9
+            ? say.Say($"{text.Weight(mass - off, Rounding.Up).Main} to {text.Weight(mass + off, Rounding.Down).Main}")
+            : say.Say($"exactly: {text.AboutOnScale(off).Main} more or less is less than this scale shows");
+    }
+
     private static CellRow Weigh(PaperContext context, string what, Mass mass, string blank, Mass? tolerance, string? note = null)
     {
         var text = context.Text;
-        var band = tolerance is { } off ? context.Wording.Say($"{text.Weight(mass - off, Rounding.Up).Main} to {text.Weight(mass + off, Rounding.Down).Main}") : note;
+        var band = tolerance is { } off ? Band(context, mass, off) : note;
         return Step(what, new BigCell(text.Weight(mass).Main, band), new Blank(blank, text.ScaleUnit));
     }
 

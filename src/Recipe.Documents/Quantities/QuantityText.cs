@@ -38,6 +38,12 @@ public sealed class QuantityText
     /// <summary>The step of the scale that weights are printed to, in the scale's own unit.</summary>
     public string ScaleStep => Numbers.AtMost(_scaleStep, 6) + Nb + (_scaleShowsOunces ? "oz" : "g");
 
+    /// <summary>
+    /// Whether the vacuum gauge counts in inches of mercury: the papers are in US units, or the recipe draws its vacuum in them. Then the inches stand first,
+    /// with millibars beside where the shop has metric papers.
+    /// </summary>
+    public bool GaugeInInches { get => field || IsUs; init; }
+
     /// <summary>Whether US customary units stand first.</summary>
     internal bool IsUs => _units == UnitSystem.Us;
 
@@ -51,7 +57,7 @@ public sealed class QuantityText
     public string TemperatureUnit => _units == UnitSystem.Us ? "°F" : "°C";
 
     /// <summary>The unit in which somebody writes down a pressure.</summary>
-    public string PressureUnit => _units == UnitSystem.Us ? "inHg" : "mbar";
+    public string PressureUnit => GaugeInInches ? "inHg" : "mbar";
 
     /// <summary>The unit in which somebody writes down a thickness.</summary>
     public string ThicknessUnit => _units == UnitSystem.Us ? "in" : "mm";
@@ -162,9 +168,12 @@ public sealed class QuantityText
         Numbers.Fixed(temperature.DegreesFahrenheit, 0) + Nb + "°F");
 
     /// <summary>A pressure or a difference of pressures.</summary>
-    public Reading Pressure(Pressure pressure, Rounding rounding = Rounding.Nearest) => In(
-        Numbers.ToStep(pressure.Millibars, 1, rounding) + Nb + "mbar",
-        Numbers.ToStep(pressure.Pascals / UnitTable.Get("inHg").Factor, 0.1, rounding) + Nb + "inHg");
+    public Reading Pressure(Pressure pressure, Rounding rounding = Rounding.Nearest)
+    {
+        var metric = Numbers.ToStep(pressure.Millibars, 1, rounding) + Nb + "mbar";
+        var us = Numbers.ToStep(pressure.Pascals / UnitTable.Get("inHg").Factor, 0.1, rounding) + Nb + "inHg";
+        return GaugeInInches && !IsUs ? new(us, metric) : In(metric, us);
+    }
 
     /// <summary>A share as per cent.</summary>
     public static string Share(double share) => Numbers.AtMost(share * 100, 1) + Nb + "%";

@@ -42,15 +42,21 @@ internal static class ShapePaper
         facts.Add(new(say.Say("Rim"), text.Distance(shape.Model.Rim).Main));
         facts.Add(new(say.Say("Box"), string.Join(" x ", Box(measures).Select(side => text.Size(side).Main))));
         facts.Add(new(say.Say("Depth below the rim"), text.Size(shape.Model.Depth).Main));
-        if (measures.SmallestInsideRadius is { } radius)
+        var edge = EdgesOfMould.InsideRadius(context.Plan);
+        facts.Add(edge switch
         {
-            facts.Add(new(say.Say("Smallest inside radius, about"), text.Thickness(radius).Main));
+            { IsStated: true } => new(say.Say("Smallest inside radius, as the mould says"), text.Written(context.Part.Mould!.InsideRadius!, value => text.Thickness(value)).Main),
+            { } measured => new(say.Say("Smallest inside radius, about"), text.Thickness(measured.Radius).Main),
+            null => new(say.Say("Smallest inside radius"), say.Say("not known: write `radius 6 mm` in the mould")),
+        });
+        if (EdgesOfMould.Draft(context.Plan) is { } draft)
+        {
+            facts.Add(new(draft.IsStated ? say.Say("Draft against the pull, as the mould says") : say.Say("Smallest draft against the pull"), Numbers.AtMost(draft.Draft.Degrees, 1) + "\u00A0" + "deg"));
         }
 
-        if (measures.Draft is { } draft)
+        if (measures.Draft is { } walls)
         {
-            facts.Add(new(say.Say("Smallest draft against the pull"), Numbers.AtMost(draft.Smallest.Degrees, 1) + "\u00A0" + "deg"));
-            facts.Add(new(say.Say("Undercut"), draft.Undercut is { SquareMeters: > 0 } under ? text.Area(under).Main : say.Say("none")));
+            facts.Add(new(say.Say("Undercut"), walls.Undercut is { SquareMeters: > 0 } under ? text.Area(under).Main : say.Say("none")));
         }
 
         var blocks = ImmutableArray.CreateBuilder<Block>();

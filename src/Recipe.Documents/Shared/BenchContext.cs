@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Layout;
-using Recipe.Documents.Quantities;
 using Recipe.Model;
 using Recipe.Planning;
 
@@ -27,9 +26,19 @@ internal sealed class BenchContext(PaperInput input)
     public bool IsWet => Process is Process.Hand or Process.Bagged;
 
     /// <summary>Names of the halves; empty when the mould is in one piece. Two nameless sides are called 1 and 2.</summary>
-    public ImmutableArray<string> Sides => Part.Mould is { Halves: { IsEmpty: false } halves }
-        ? halves
-        : Plan.Geometry is { Sides: > 1 } geometry ? [.. Enumerable.Range(1, geometry.Sides).Select(Numbers.Whole)] : [];
+    public ImmutableArray<string> Sides => Paper.Sides;
+
+    /// <summary>Names of the bags: a half is a bag of its own; one without a name where there is one bag.</summary>
+    public ImmutableArray<string> Bags => Paper.Bags;
+
+    /// <summary>Feed lines of one bag of an infusion.</summary>
+    public int FeedsOfABag => Paper.FeedsOfABag;
+
+    /// <summary>Boxes for something that is done to each half, so many times.</summary>
+    public TickCell TickEach(int times = 1) => Paper.TickEach(times);
+
+    /// <summary>A space to write in for each bag, named where there are several.</summary>
+    public IEnumerable<Blank> BlankEach(string what, string unit) => Bags.Select(bag => new Blank(bag.Length == 0 ? what : $"{what}, {bag}", unit));
 
     /// <summary>Columns of a table of steps. Who did them and when stands at the hold point that follows: a box of 40 mm for each step would cost half the page.</summary>
     public ImmutableArray<Column> StepColumns =>
@@ -50,6 +59,9 @@ internal sealed class BenchContext(PaperInput input)
     /// <summary>A step that is done or not done.</summary>
     public static CellRow Tick(Phrase what, Cell? target = null, string? note = null, int boxes = 1) =>
         new([StepNumbers.ToCome, new TextCell(what, note), target ?? "", TickCell.Of(boxes)]);
+
+    /// <summary>A step that is done for each bag.</summary>
+    public static CellRow TickEach(BenchContext context, Phrase what, Cell? target = null) => new([StepNumbers.ToCome, new TextCell(what), target ?? "", context.TickEach()]);
 
     /// <summary>A table of steps.</summary>
     public Table Steps(string caption, IEnumerable<Row> rows) => new(caption, StepColumns, [.. rows], TableUse.Steps);

@@ -14,7 +14,11 @@ internal sealed class PaperContext
     public PaperContext(PaperInput input)
     {
         Input = input;
-        Text = new QuantityText(input.Plan.Shop, input.Units);
+        Text = new QuantityText(input.Plan.Shop, input.Units)
+        {
+            // The author's gauge, unless the papers were asked for in other units.
+            GaugeInInches = input.Units is null && input.Plan.Part.Vacuum?.Draw is { } draw && WrittenText.IsUs(draw.Written),
+        };
         Wording = WordingOf(input);
         _assumptionNumbers = input.Plan.Assumptions
             .Select((assumption, i) => (assumption.Key, Number: i + 1))
@@ -31,12 +35,26 @@ internal sealed class PaperContext
     /// <summary>How many good parts the job is for: the number asked for, or else the recipe's.</summary>
     public int Parts => Input.Quantity ?? Math.Max(1, Part.Quantity);
 
+    /// <summary>Names of the halves; empty when the mould is in one piece. Two nameless sides are called 1 and 2.</summary>
+    public ImmutableArray<string> Sides => Part.Mould is { Halves: { IsEmpty: false } halves }
+        ? halves
+        : Plan.Geometry is { Sides: > 1 } geometry ? [.. Enumerable.Range(1, geometry.Sides).Select(Numbers.Whole)] : [];
+
+    /// <summary>Names of the bags: a half is a bag of its own; one without a name where there is one bag.</summary>
+    public ImmutableArray<string> Bags => Sides.Length > 1 ? Sides : [""];
+
+    /// <summary>Feed lines of one bag of an infusion.</summary>
+    public int FeedsOfABag => Math.Max(1, Plan.Feed is { } feed ? feed.Lines.Value / Bags.Length : Part.Infusion?.FeedLines?.Value ?? 1);
+
     public QuantityText Text { get; }
 
     /// <summary>The words of the paper; every sentence that stands on it goes through <c>Wording.Say</c>.</summary>
     public Languages.Wording Wording { get; }
 
     public PaperSize Paper => Input.Paper ?? Plan.Shop?.Paper ?? PaperSize.A4;
+
+    /// <summary>Boxes for something that is done to each half, so many times.</summary>
+    public TickCell TickEach(int times = 1) => Sides.Length > 1 ? new TickCell([.. Enumerable.Range(0, times).SelectMany(_ => Sides)]) : TickCell.Of(times);
 
     public Identity Identity(bool ofOneBuild) => new(Part.Label, Part.Name, Input.Revision, Input.Printed, Input.SourceName, ofOneBuild, Input.Serial) { Wording = Wording };
 

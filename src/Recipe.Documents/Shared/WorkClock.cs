@@ -37,7 +37,7 @@ internal sealed class WorkClock
     public Duration? Margin => FullVacuumBy is { } by ? by - _clock!.Need.Value : null;
 
     /// <summary>What is left over in whole minutes, as the difference of the minutes that papers show: of the limit rounded down and the need rounded up.</summary>
-    public Duration? MarginInMinutes => FullVacuumBy is { } by ? WholeMinutes(by, Rounding.Down) - WholeMinutes(_clock!.Need.Value, Rounding.Up) : null;
+    public Duration? MarginInMinutes => FullVacuumBy is { } by ? WholeMinutes.Left(by, _clock!.Need.Value) : null;
 
     /// <summary>The pot with the least time to spare; null when no pot life is known.</summary>
     public PotPlan? Tightest { get; }
@@ -50,7 +50,7 @@ internal sealed class WorkClock
 
     /// <summary>What a pot's use leaves over of its life in whole minutes, as the difference of the minutes that papers show.</summary>
     public static Duration? MarginInMinutesOf(PotPlan pot) => pot.PotLife is { } life
-        ? WholeMinutes(life.Value, Rounding.Down) - WholeMinutes(pot.UsedUpAt.Value - pot.MixedAt.Value, Rounding.Up)
+        ? WholeMinutes.Left(life.Value, pot.UsedUpAt.Value - pot.MixedAt.Value)
         : null;
 
     /// <summary>
@@ -64,7 +64,7 @@ internal sealed class WorkClock
             return null;
         }
 
-        var at = start.Add(TimeSpan.FromMinutes(WholeMinutes(afterFirstMix, rounding).Minutes), out var days);
+        var at = start.Add(TimeSpan.FromMinutes(Numbers.Snap(afterFirstMix.Minutes, 1, rounding)), out var days);
         var time = at.ToString("HH:mm", CultureInfo.InvariantCulture);
         return days == 0 ? time : $"{time} ({(days > 0 ? "+" : "-")}{Counts.Days(Math.Abs(days), _say)})";
     }
@@ -72,5 +72,4 @@ internal sealed class WorkClock
     /// <summary>"minute 104", rounded down: a limit.</summary>
     public static string Minute(Wording say, Duration afterFirstMix, Rounding rounding = Rounding.Down) => say.Say($"minute\u00A0{Numbers.ToStep(afterFirstMix.Minutes, 1, rounding)}");
 
-    private static Duration WholeMinutes(Duration time, Rounding rounding) => Duration.FromMinutes(Numbers.Snap(time.Minutes, 1, rounding));
 }

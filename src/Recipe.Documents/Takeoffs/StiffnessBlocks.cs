@@ -28,6 +28,7 @@ internal static class StiffnessBlocks
                 stiffness.Along.RestsOn, stiffness.StripAlong.RestsOn, .. stiffness.Loads.Select(load => load.First?.Factor.RestsOn ?? []),
                 .. stiffness.Curl is { IsSymmetric: false } curl ? [curl.RiseAlong.RestsOn] : Array.Empty<ImmutableArray<string>>(),
             ]);
+        var partial = PartialLines.Say(stiffness.LeftOut);
         return
         [
             new Station(
@@ -45,6 +46,7 @@ internal static class StiffnessBlocks
                     new Paragraph(
                         $"Strip: {context.Text.Size(Width)} wide on supports {context.Text.Size(Supports)} apart, loaded in the middle until it sags {context.Text.Size(Sag)}: cut one from an offcut and weigh what it takes. "
                         + "Computed for the full-cover stack with straight fibres, without coats and patches; crimp makes a cloth softer by up to some 15 %. "
+                        + (partial is null ? "" : partial + " ")
                         + (stiffness.Loads.IsEmpty ? "No strength is worked out and this is no certification" : "Compare stacks with it; it certifies nothing")
                         + ": load-bearing and flying parts are for tests and licensed practice. "
                         + (stiffness.Lines.Any(line => IsCore(context, line.Name)) ? "A soft core slides in itself as well, so that the strip takes less. " : "")

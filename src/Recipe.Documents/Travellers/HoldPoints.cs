@@ -17,10 +17,10 @@ internal static class HoldPoints
     {
         var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
 
-        // The cloth alone, as in the cut list and in the record: history takes what it says off the part.
+        // The cloth alone, the same sum of printed pieces as in the cut list and in the record: history takes what it says off the part.
         var cloth = context.Plan.Stack.Where(line => line.Item is PlyItem).ToList();
         var weighed = cloth.Where(line => line.CutMass is not null).ToList();
-        var mass = Mass.FromKilograms(weighed.Sum(line => line.CutMass!.Value.Value.Kilograms));
+        var mass = weighed.Aggregate(Mass.Zero, (sum, line) => sum + context.Text.OnScale(line.CutMass!.Value.Value));
         var kit = weighed.Count == cloth.Count && weighed.Count > 0
             ? context.SayPhrase($"Cloth in the kit weighs {Phrase.Strong(context.Text.Weight(mass).ToString())}")
             : context.Say("Cloth in the kit weighed (no target: a weight is missing in the recipe)");
@@ -63,8 +63,8 @@ internal static class HoldPoints
     public static HoldPoint Leak(BenchContext context) => new(
         "H5",
         context.Process == Process.Infused ? context.Say("leak check: no resin without it") : context.Say("leak check: no cure without it"),
-        [context.Say("Level reached, rise within its limit")],
-        [new Blank(context.Say("Rise"), context.Text.PressureUnit)]);
+        [context.Bags.Length > 1 ? context.Say("Level reached, rise within its limit, in every bag") : context.Say("Level reached, rise within its limit")],
+        [.. context.BlankEach(context.Say("Rise"), context.Text.PressureUnit)]);
 
     /// <summary>H6: cured.</summary>
     public static HoldPoint Cure(BenchContext context)

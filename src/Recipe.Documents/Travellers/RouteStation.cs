@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Bags;
 using Recipe.Documents.Layout;
+using Recipe.Documents.Mixing;
 using Recipe.Documents.Quantities;
 using Recipe.Documents.Shared;
 using Recipe.Model;
@@ -93,7 +94,7 @@ internal static class RouteStation
         {
             var number = Numbers.Whole(pot.Number);
             yield return Step(
-            context.Say("Mix"), context.Say($"Pot {number}: mix card {number}."), new BigCell(text.Weight(pot.Mass.Value).Main, When(context, pot)), new Blank(context.Say("mixed"), text.ScaleUnit));
+            context.Say("Mix"), context.Say($"Pot {number}: mix card {number}."), new BigCell(text.Weight(MixRun.Total(text, pot)).Main, When(context, pot)), new Blank(context.Say("mixed"), text.ScaleUnit));
         }
     }
 

@@ -119,8 +119,8 @@ internal static class StartStation
             : new(context.Say("Feed open to full"), never, Remarks(context.Say($"the front stops after {context.Text.Size(flow.Reach.Value)}"), thick), Alarm: true);
     }
 
-    // Seconds to the nearest ten below two minutes: a mesh can be that quick.
-    private static string Short(UnitsNet.Duration time) => time.Minutes < 2
+    /// <summary>The time of a fill: seconds to the nearest ten below two minutes, since a mesh can be that quick.</summary>
+    public static string Short(UnitsNet.Duration time) => time.Minutes < 2
         ? Numbers.Whole(Math.Max(1, (int)Math.Round(time.Seconds / 10)) * 10) + "\u00A0s"
         : QuantityText.Minutes(time, Rounding.Up);
 

@@ -28,7 +28,7 @@ internal static class VacuumStation
             [
                 new Paragraph(Phrase.Strong(Limit(context)) + (Meaning(context) is { } meaning ? " " + meaning : "")),
                 context.Steps("", Shut(context)),
-                Readings(context),
+                .. Readings(context),
                 If(context),
                 .. context.Foot("H5", context.Plan.Vacuum is { } levels ? [levels.BelowAmbient.RestsOn, levels.Ceiling.RestsOn, levels.RiseAtMost?.RestsOn ?? []] : []),
             ]);
@@ -41,6 +41,22 @@ internal static class VacuumStation
     /// <summary>The rise that is still accepted in that time; null when nobody says.</summary>
     public static Pressure? RiseOf(BenchContext context) =>
         context.Plan.Vacuum?.RiseAtMost?.Value ?? (context.Part.Vacuum?.LeakCheck ?? context.Part.Infusion?.DropTest)?.RiseAtMost?.Value;
+
+    /// <summary>
+    /// That rise in words: as the recipe states it, unless its gauge counts in another unit, which then stands first; what is converted or computed is
+    /// rounded down to what a gauge shows. Null when nobody says.
+    /// </summary>
+    public static Reading? RiseSaid(BenchContext context)
+    {
+        var text = context.Text;
+        if ((context.Part.Vacuum?.LeakCheck ?? context.Part.Infusion?.DropTest)?.RiseAtMost is not { } stated)
+        {
+            return RiseOf(context) is { } rise ? text.Pressure(rise, Rounding.Down) : null;
+        }
+
+        var (written, shown) = (WrittenText.ForReading(stated.Written), text.Pressure(stated.Value, Rounding.Down));
+        return WrittenText.IsUs(stated.Written) == text.GaugeInInches ? shown with { Main = written } : new(shown.Main, written);
+    }
 
     /// <summary>When the gauge is read, from the shut valve: the last time is the end of the test.</summary>
     public static ImmutableArray<Duration> ReadAt(BenchContext context)
@@ -111,36 +127,43 @@ internal static class VacuumStation
 
     private static IEnumerable<Row> Shut(BenchContext context)
     {
-        yield return BenchContext.Tick(context.Say("Shut the bag off from the pump, at the bag."), context.Say("leave the pump on"));
-        yield return BenchContext.Tick(context.Say("Read the gauge on the far side. Tap it first."), context.Part.Bag?.GaugeAt is { } at ? Words.Place(at) : null);
+        var several = context.Bags.Length > 1;
+        yield return BenchContext.TickEach(context, several ? context.Say("Shut each bag off from the pump, at the bag.") : context.Say("Shut the bag off from the pump, at the bag."), context.Say("leave the pump on"));
+        yield return BenchContext.TickEach(
+            context, several ? context.Say("Read the gauge of each bag. Tap it first.") : context.Say("Read the gauge. Tap it first."), context.Part.Bag?.GaugeAt is { } at ? Words.Place(at) : context.Say("on the far side from the port"));
     }
 
-    private static string Limit(BenchContext context) => (RiseOf(context), TimeOf(context)) switch
+    private static string Limit(BenchContext context) => (RiseSaid(context), TimeOf(context)) switch
     {
-        ({ } rise, { } time) => context.Say($"It may lose at most {context.Text.Pressure(rise, Rounding.Down).ToString()} in {QuantityText.Span(time)}."),
-        ({ } rise, null) => context.Say($"It may lose at most {context.Text.Pressure(rise, Rounding.Down).ToString()}; no time is written."),
+        ({ } rise, { } time) when context.Bags.Length > 1 => context.Say($"Each bag may lose at most {rise} in {QuantityText.Span(time)}."),
+        ({ } rise, { } time) => context.Say($"It may lose at most {rise} in {QuantityText.Span(time)}."),
+        ({ } rise, null) => context.Say($"It may lose at most {rise}; no time is written."),
         _ => context.Say("No limit is written. Decide one before the test and write it here."),
     };
 
     // A rise says little; a hole that one can look for says more.
     private static string? Meaning(BenchContext context) => context.Plan.Vacuum is { LeakOfAir: { } air, Hole: { } hole }
-        ? context.Say($"That is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm.")
+        ? context.Bags.Length > 1
+            ? context.Say($"In all bags that is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm.")
+            : context.Say($"That is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm.")
         : null;
 
-    private static Table Readings(BenchContext context)
+    private static IEnumerable<Table> Readings(BenchContext context) => context.Bags.Select(bag => Readings(context, bag));
+
+    private static Table Readings(BenchContext context, string bag)
     {
         var unit = context.Text.PressureUnit;
         var times = ReadAt(context);
         return new Table(
-            context.Say("Leak test, from the shut valve"),
+            bag.Length == 0 ? context.Say("Leak test, from the shut valve") : context.Say($"Leak test of {bag}, from the shut valve"),
             [new(context.Say("After"), Align.Centre, 34), new(context.Say("Gauge shows"), WidthMm: 46), new(context.Say("Lost since 0"), WidthMm: 46), new(context.Say("Limit"), NamesTheRow: true)],
             [.. times.Select((at, i) => new CellRow(
             [
                 new TextCell(Phrase.Strong(QuantityText.Span(at))),
                 new Blank(context.Say("gauge"), unit),
                 i == 0 ? "" : new Blank(context.Say("lost since the start"), unit),
-                i == times.Length - 1 && RiseOf(context) is { } rise
-                    ? new BigCell(context.Text.Pressure(rise, Rounding.Down).Main, context.Say("at most"))
+                i == times.Length - 1 && RiseSaid(context) is { } rise
+                    ? new BigCell(rise.Main, rise.Beside is { } beside ? context.Say($"at most; {beside}") : context.Say("at most"))
                     : new TextCell(i == 0 ? context.Say("write the level") : context.Say("falls less each minute?")),
             ]))],
             TableUse.Steps);

@@ -132,6 +132,12 @@ public sealed record ResinSystem : Material
     /// <summary>Bond line thickness (adhesives).</summary>
     public Figure<Length>? BondLine { get; init; }
 
+    /// <summary>What thickens it at the bench, in words; null when it comes ready or is used thin.</summary>
+    public string? Filler { get; init; }
+
+    /// <summary>Parts of that filler to 100 parts of resin, by weight; null when it is stirred in until the mix stands.</summary>
+    public Figure<double>? FillerParts { get; init; }
+
     /// <summary>Cure kinetics as given: the model's name and its constants by word, in SI.</summary>
     public Kinetics? Kinetics { get; init; }
 }

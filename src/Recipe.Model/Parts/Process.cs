@@ -78,13 +78,13 @@ public sealed record Infusion
     /// <summary>Where the block stands.</summary>
     public required SourceSpan Where { get; init; }
 
-    /// <summary>Length of the feed line.</summary>
+    /// <summary>Length of one feed line.</summary>
     public Figure<Length>? FeedLine { get; init; }
 
     /// <summary>Inner diameter of feed and vacuum lines.</summary>
     public Figure<Length>? LineDiameter { get; init; }
 
-    /// <summary>Number of feed lines.</summary>
+    /// <summary>Number of feed lines; of each half where the mould has halves.</summary>
     public Figure<int>? FeedLines { get; init; }
 
     /// <summary>How long the mixed resin stands under vacuum first.</summary>
@@ -276,6 +276,9 @@ public sealed record Join
 
     /// <summary>Mass of filler per length of seam.</summary>
     public Figure<LinearDensity>? Fillet { get; init; }
+
+    /// <summary>The least that is mixed at once for the seam; null when just as much as it needs.</summary>
+    public Figure<Mass>? Pot { get; init; }
 
     /// <summary>Vent hole diameter.</summary>
     public Figure<Length>? Vent { get; init; }

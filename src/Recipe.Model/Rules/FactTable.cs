@@ -53,7 +53,7 @@ public static class FactTable
             Quantity("altitude", "m", "height above the sea"),
             YesNo("tray", "whether the pot is a shallow tray"),
             Quantity("mixing", "min", "time to mix one pot, as stated"),
-            Quantity("loss", "g", "resin lost in pot, brush and roller, as stated"),
+            Quantity("loss", "g", "resin lost in pot, brush and roller, as `wet-out` states it; of an infusion, that of the shop is not counted"),
             Quantity("spare", "%", "resin mixed on top of the need, as stated"),
             Quantity("mass", "g", "mass of the trimmed part"),
             Quantity("fibre-mass", "g", "dry fibre inside the trim line"),

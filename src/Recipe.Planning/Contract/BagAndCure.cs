@@ -8,6 +8,9 @@ namespace Recipe.Planning;
 /// <summary>Sizes of the bag. Sizes are of one side, areas of all sides.</summary>
 public sealed record BagPlan
 {
+    /// <summary>How many bags: one for each half, each with its port, gauge and hose; they share a catch pot.</summary>
+    public int Bags { get; init; } = 1;
+
     /// <summary>The layers, the one next to the laminate first.</summary>
     public required ImmutableArray<BagLayerPlan> Layers { get; init; }
 

@@ -76,4 +76,8 @@ internal sealed record NestLayout(Computed<Length> LengthUsed, Length LeastLengt
 /// <param name="Mirrored">Whether half of the pieces are mirror images.</param>
 /// <param name="Turn">How a piece may be turned.</param>
 public sealed record NestSize(
-    string Letter, int? StackLine, int? BagLayer, Length Length, Length Width, double Angle, Length Along, Length Across, int Strips, int Count, bool Mirrored, NestTurn Turn);
+    string Letter, int? StackLine, int? BagLayer, Length Length, Length Width, double Angle, Length Along, Length Across, int Strips, int Count, bool Mirrored, NestTurn Turn)
+{
+    /// <summary>Side of the squares that are cut out of its corners: a ply of an open box, whose walls meet at the corners and do not overlap. Zero for any other.</summary>
+    public Length Corner { get; init; }
+}

@@ -40,7 +40,7 @@ public sealed record Plan
     /// <summary>The pots in the order they are mixed; empty when the resin is unknown.</summary>
     public ImmutableArray<PotPlan> Pots { get; init; } = [];
 
-    /// <summary>What is mixed besides that, in pots of its own, in the order of its use: coats, resin of a later seam, adhesive.</summary>
+    /// <summary>What is mixed besides that, in pots of its own, in the order of its use: coats, adhesive, resin of a later seam.</summary>
     public ImmutableArray<OwnMixPlan> OwnMixes { get; init; } = [];
 
     /// <summary>First mix to full vacuum, or null for processes without that clock.</summary>
@@ -51,6 +51,9 @@ public sealed record Plan
 
     /// <summary>Vacuum levels, or null without vacuum.</summary>
     public VacuumLevels? Vacuum { get; init; }
+
+    /// <summary>The lines through which the resin of an infusion comes, or null for another process.</summary>
+    public FeedPlan? Feed { get; init; }
 
     /// <summary>How the resin of an infusion runs, or null for another process and where it cannot be worked out.</summary>
     public InfusionFlow? Flow { get; init; }

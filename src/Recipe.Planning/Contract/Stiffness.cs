@@ -28,6 +28,9 @@ public sealed record StiffnessPlan
     /// <summary>What each full-cover line brings, from the mould.</summary>
     public required ImmutableArray<PlyShare> Lines { get; init; }
 
+    /// <summary>Names of the plies and cores that cover only part of the surface: nothing here counts them.</summary>
+    public ImmutableArray<string> LeftOut { get; init; } = [];
+
     /// <summary>What the stated loads do to it, in the order of the recipe.</summary>
     public ImmutableArray<LoadPlan> Loads { get; init; } = [];
 

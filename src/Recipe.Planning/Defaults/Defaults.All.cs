@@ -14,7 +14,7 @@ public static partial class Defaults
         [
             Room, ResinTemperature, Laminators, Altitude, GivenAreaShape, CoversShape, Trim, Overlap, NestGap, LockingAngle, DrapeStart, SharpEdge, Orientation, CoreUptake, CorePoisson, StressFree,
             GelCoatFilm, SurfaceCoatFilm, WetOutPace, CurvatureFactor, PieceHandling, CoatPace, SeamPace, Mixing, PeelPlyPace, LayerPace,
-            ClosingPace, LeakHunt, ToolLoss, BrushLoss, PotLoss, Spare, FeedReserve, LineBore, FeedLine, LargestPot, LargestTray,
+            ClosingPace, LeakHunt, ToolLoss, BrushLoss, PotLoss, Spare, FeedReserve, FeedLoss, LineBore, FeedLine, FeedLines, LargestPot, LargestTray,
             LargestFeedPot, PotLifeMass, PotLifeShare, RampRate, CoolRate, FirstOffBand, PractisedBand, Seam, BondLine,
             CuredEpoxy, CuredPolyester, CuredVinylester, CuredPhenolic, FibreDensity, PeelPlyPickup, BleederPickup, BreatherPickup,
             FlowMediumPickup, FilmPerforation, PrepregBleed, LayerBeyond, FilmEdge, FilmFactor, TapeOffset, Pleats, TapeSpare,

@@ -194,6 +194,11 @@ public static partial class Defaults
     public static readonly TradeDefault<double> FeedReserve = new(
         "default.feed-reserve", "share of the need kept in the feed pot so that no air is drawn in", 0.20, "20 %", Common, "write `reserve 20 %` in `infuse`");
 
+    /// <summary>What an infusion loses besides its reserve.</summary>
+    public static readonly TradeDefault<Mass> FeedLoss = new(
+        "default.feed-loss", "left on pot and stick of an infusion over its reserve; the `loss` of a shop is one of brush and roller, and an infusion has neither",
+        Mass.Zero, "0 g", $"{Common}: the reserve in the feed pot covers it", "write `loss 5 g` in `wet-out` of the part");
+
     /// <summary>Bore of the lines of an infusion.</summary>
     public static readonly TradeDefault<Length> LineBore = new(
         "default.line-bore", "inner diameter of the feed line", Length.FromMillimeters(12), "12 mm", Memory, "write `feed-line length 400 mm diameter 12 mm` in `infuse`");
@@ -201,6 +206,11 @@ public static partial class Defaults
     /// <summary>Length of the feed line.</summary>
     public static readonly TradeDefault<string> FeedLine = new(
         "default.feed-line", "length of the feed line", "part", "the length of the part", "arithmetic", "write `feed-line length 400 mm` in `infuse`");
+
+    /// <summary>Feed lines of a half.</summary>
+    public static readonly TradeDefault<int> FeedLines = new(
+        "default.feed-lines", "feed lines of each half, which has a bag, port, vent and gauge of its own", 1, "1", Common,
+        "write `feed-lines 2` in `infuse`: so many for each half");
 
     /// <summary>Largest pot in a cup.</summary>
     public static readonly TradeDefault<Mass> LargestPot = new(

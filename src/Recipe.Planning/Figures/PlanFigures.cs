@@ -25,7 +25,7 @@ public static class PlanFigures
             PartFigure.Resin => plan.Resin?.ToMix.Value.Kilograms,
             PartFigure.Pots => plan.Resin is null ? null : plan.Pots.Length,
             PartFigure.ToVacuum => plan.Clock?.Need.Value.Seconds,
-            PartFigure.ClockLeft => plan.Clock is { FilmLife: { } life } clock ? life.Value.Seconds - clock.Need.Value.Seconds : null,
+            PartFigure.ClockLeft => plan.Clock is { FilmLife: { } life } clock ? WholeMinutes.Left(life.Value, clock.Need.Value).Seconds : null,
             PartFigure.Fill => plan.Flow?.Fill?.Value.Seconds,
             PartFigure.CureEnd => plan.Cure?.Total.Value.Seconds,
             PartFigure.Hottest => plan.Cure?.Peak.Value.Kelvins,

@@ -28,7 +28,8 @@ internal sealed record LayerWork(BagLayer Layer, Num Length, Num Width, int Shee
 /// <param name="Tape">Sealant tape, all sides, m.</param>
 /// <param name="TapeLine">Line that the tape follows, all sides, m.</param>
 /// <param name="FilmArea">Area of film inside the tape, all sides, m2.</param>
-internal sealed record BagWork(ImmutableArray<LayerWork> Layers, Num Tape, Num TapeLine, Num FilmArea)
+/// <param name="Bags">How many bags that is: one for each side laid.</param>
+internal sealed record BagWork(ImmutableArray<LayerWork> Layers, Num Tape, Num TapeLine, Num FilmArea, int Bags)
 {
     /// <summary>Resin that the layers could carry away before the plies had a word in it, kg; null when they take all they can.</summary>
     public Num? CouldTake { get; init; }
@@ -106,6 +107,7 @@ internal static class BagPlanner
 
         return new BagPlan
         {
+            Bags = bag.Bags,
             Layers = layers.MoveToImmutable(),
             SealantTape = ledger.PublishLength(bag.Tape),
             Pickup = ledger.PublishMass(bag.Pickup),
@@ -185,12 +187,12 @@ internal static class BagPlanner
         {
             // Along the slit and across both ends of the film, which is there twice over.
             var line = (film.Length + film.Width) * ground.Sides;
-            return new BagWork(layers, line + (line * spare), line, film.Length * film.Width * ground.Sides);
+            return new BagWork(layers, line + (line * spare), line, film.Length * film.Width * ground.Sides, ground.Sides);
         }
 
         var on = ground.ShapeOn | offset.On;
         var tapeLine = new Num(BagSize.TapeLine(surface, rule).Meters * ground.Sides, on);
         var length = new Num(BagSize.Tape(surface, rule).Meters * ground.Sides, on | spare.On | (shaped ? pleats.On : Rests.None));
-        return new BagWork(layers, length, tapeLine, film.Length * film.Width * ground.Sides);
+        return new BagWork(layers, length, tapeLine, film.Length * film.Width * ground.Sides, ground.Sides);
     }
 }

@@ -12,7 +12,7 @@ internal static class NestPlanner
 {
     private const double EvenWarp = 0.05;
 
-    public static ImmutableArray<NestPlan> Work(PlanContext context, ImmutableArray<LineWork> stack, BagWork? bag)
+    public static ImmutableArray<NestPlan> Work(PlanContext context, Ground? ground, ImmutableArray<LineWork> stack, BagWork? bag)
     {
         var rolls = new List<(Material Material, Figure<Length>? Width, List<NestSize> Sizes)>();
         var pieces = 0;
@@ -22,7 +22,7 @@ internal static class NestPlanner
             {
                 foreach (var piece in stack[i].Pieces)
                 {
-                    Roll(rolls, ply.Material, ply.Material.Width).Add(OfPly(ply, piece, i, Letter(pieces++)));
+                    Roll(rolls, ply.Material, ply.Material.Width).Add(OfPly(ply, piece, i, Letter(pieces++), Corner(ground, ply, piece)));
                 }
             }
         }
@@ -57,12 +57,21 @@ internal static class NestPlanner
         return rolls[^1].Sizes;
     }
 
-    private static NestSize OfPly(PlyItem ply, PiecePlan piece, int line, string letter)
+    // A ply of an open box is one piece: the walls fold up, and the squares between them are cut out. Their edges meet and do not overlap.
+    private static Length Corner(Ground? ground, PlyItem ply, PiecePlan piece) =>
+        ground?.Shape is BoxShape box && ply is { SizeLength: null, CoversArea: null, CoversShare: null } && piece.Length > box.Length
+            ? (piece.Length - box.Length) / 2
+            : Length.Zero;
+
+    private static NestSize OfPly(PlyItem ply, PiecePlan piece, int line, string letter, Length corner)
     {
         var strips = piece.Joins + 1;
         return new NestSize(
             letter, line, null, piece.Length, piece.Width, piece.RollAngle, piece.LengthOnRoll, piece.StripWidth ?? piece.WidthOnRoll, strips,
-            (int)Math.Min((long)piece.Count * strips, int.MaxValue), piece.Mirrored, Turn(ply, piece));
+            (int)Math.Min((long)piece.Count * strips, int.MaxValue), piece.Mirrored, Turn(ply, piece))
+        {
+            Corner = corner,
+        };
     }
 
     private static NestSize OfLayer(LayerWork layer, int index)

@@ -17,7 +17,8 @@ internal sealed record OwnMixWork(OwnMixUse Use, ResinSystem System, Num Laid, N
 /// </summary>
 /// <remarks>
 /// To mix = (laid + brush) (1 + spare) / (1 - pot loss), as for the plies (Recipe.Engineering ResinBalance). What `wet-out` says of
-/// pots, tray and loss is said of the plies' resin and does not hold here.
+/// pots, tray and loss is said of the plies' resin and does not hold here. The `pot` of a join is the least that is mixed for it: what it holds
+/// over the need is spare.
 /// </remarks>
 internal sealed class OwnMixPlanner
 {
@@ -86,14 +87,15 @@ internal sealed class OwnMixPlanner
             return;
         }
 
-        if (!join.SameSession && _context.Part.Resin is { } resin)
-        {
-            Add(OwnMixUse.SeamResin, resin, join.LaminatingResin, time);
-        }
-
+        // Glued first, taped when it is closed.
         if (join.Join.Adhesive is { } adhesive)
         {
             Add(OwnMixUse.Adhesive, adhesive, (join.Adhesive ?? Num.Zero) + (join.Fillet ?? Num.Zero), time);
+        }
+
+        if (!join.SameSession && _context.Part.Resin is { } resin)
+        {
+            Add(OwnMixUse.SeamResin, resin, join.LaminatingResin, time);
         }
     }
 
@@ -110,6 +112,12 @@ internal sealed class OwnMixPlanner
         var spare = (laid + brush) * share;
         var toMix = (laid + brush + spare) / (one - _context.Take(Defaults.PotLoss));
         var loss = toMix - laid - spare;
+        if (use != OwnMixUse.Coat && _context.Figures.Mass(_context.Part.Join?.Pot, _context.PartOwner, "pot") is { } least && least.Si > toMix.Si)
+        {
+            // A pot that the scale can weigh holds more than the seam takes.
+            (spare, toMix) = (spare + (least - toMix), least.And(toMix.On));
+        }
+
         var largest = PotPlanner.LargestPot(_context, system) ?? _context.Take(Defaults.LargestPot);
         var lives = new PotLives(_context, system, _conditions, ofWetOut: false);
         var laying = time.And(_conditions.Laminators.On);

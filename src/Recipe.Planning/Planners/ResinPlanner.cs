@@ -30,7 +30,7 @@ internal static class ResinPlanner
 
     private static Num One => new(1, Rests.None);
 
-    public static ResinWork? Work(PlanContext context, Ground? ground, ImmutableArray<LineWork> stack, BagWork? bag, JoinWork? join, Conditions conditions, PlyContents contents)
+    public static ResinWork? Work(PlanContext context, ImmutableArray<LineWork> stack, BagWork? bag, JoinWork? join, Conditions conditions, PlyContents contents, FeedWork? feed)
     {
         if (context.Process == Process.Prepreg)
         {
@@ -64,7 +64,7 @@ internal static class ResinPlanner
 
         if (context.Process == Process.Infused)
         {
-            AddFeedLine(context, ground, contents, lines);
+            AddFeedLines(context, feed, contents, lines);
         }
 
         var used = Sum(lines);
@@ -140,21 +140,19 @@ internal static class ResinPlanner
         }
     }
 
-    // The vacuum line stays empty; the feed line is full of resin when it is clamped.
-    private static void AddFeedLine(PlanContext context, Ground? ground, PlyContents contents, ImmutableArray<ResinLineWork>.Builder lines)
+    // The vacuum line stays empty; every feed line is full of resin when it is clamped.
+    private static void AddFeedLines(PlanContext context, FeedWork? feed, PlyContents contents, ImmutableArray<ResinLineWork>.Builder lines)
     {
-        var infusion = context.Part.Infusion;
-        var length = context.Figures.Length(infusion?.FeedLine, context.PartOwner, "feed-line length", zero: true)
-            ?? (ground is null ? null : new Num(ground.Surface.DevelopedLength.Meters, ground.ShapeOn | context.Ledger.Assume(Defaults.FeedLine)));
-        if (length is not { } line)
+        if (feed?.Length is not { } line)
         {
             context.Miss("resin in the feed line", "its length is not known");
             return;
         }
 
-        var bore = context.Figures.Length(infusion?.LineDiameter, context.PartOwner, "feed-line diameter") ?? context.Take(Defaults.LineBore);
-        var mass = bore * bore * (Math.PI / 4) * line * contents.CuredDensity;
-        lines.Add(new ResinLineWork(ResinUse.Lines, $"feed line, {Words.Millimetres(line.Si)} of {Words.Millimetres(bore.Si)}", mass));
+        var (count, bore) = (feed.Lines, feed.Bore);
+        var mass = bore * bore * (Math.PI / 4) * line * contents.CuredDensity * count;
+        var size = $"{Words.Millimetres(line.Si)} of {Words.Millimetres(bore.Si)}";
+        lines.Add(new ResinLineWork(ResinUse.Lines, count.Si > 1 ? $"{Words.Number(count.Si)} feed lines, each {size}" : $"feed line, {size}", mass));
     }
 
     private static ResinWork Mix(
@@ -196,13 +194,13 @@ internal static class ResinPlanner
             lines.Add(new ResinLineWork(ResinUse.Loss, $"reserve in the feed pot, {Words.Percent(reserve.Si)}", tail));
 
             // The shop's figure is one of brush and roller; only what the part itself says is said of this pot.
-            if (figures.Mass(context.Part.WetOut?.Loss, context.PartOwner, "loss", zero: true) is { Si: > 0 } stuck)
+            var stuck = figures.Mass(context.Part.WetOut?.Loss, context.PartOwner, "loss", zero: true) ?? context.Take(Defaults.FeedLoss);
+            if (stuck.Si > 0)
             {
                 lines.Add(new ResinLineWork(ResinUse.Loss, "on pot and stick", stuck));
-                tail += stuck;
             }
 
-            return (tail, Num.Zero);
+            return (tail + stuck, Num.Zero);
         }
 
         var stated = figures.Mass(context.Part.WetOut?.Loss, context.PartOwner, "loss", zero: true)

@@ -13,6 +13,9 @@ namespace Recipe.Planning.Planners;
 /// <param name="On">What its stiffness rests on.</param>
 internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContribution> Lines, ImmutableArray<PlyWork> Plies, Rests On)
 {
+    /// <summary>Plies and cores that cover only part of the surface and so play no part.</summary>
+    public ImmutableArray<string> LeftOut { get; init; } = [];
+
     /// <summary>What its limits rest on besides.</summary>
     public Rests LimitsOn => Plies.Aggregate(Rests.None, static (on, ply) => on | ply.LimitsOn);
 
@@ -73,7 +76,10 @@ internal static class StiffnessPlanner
         try
         {
             var laminate = new Laminate([.. plies.Select(ply => ply.Ply)]);
-            return new StiffnessWork(laminate, withLines ? Contributions.Of(laminate) : [], plies.ToImmutable(), rests);
+            return new StiffnessWork(laminate, withLines ? Contributions.Of(laminate) : [], plies.ToImmutable(), rests)
+            {
+                LeftOut = [.. stack.Where(line => !line.CoversAll && line.Item is PlyItem or CoreItem).Select(line => line.Item.Name)],
+            };
         }
         catch (ArgumentOutOfRangeException)
         {
@@ -94,6 +100,7 @@ internal static class StiffnessPlanner
             StripAlong = ledger.Publish(laminate.StripStiffness(), on),
             StripAcross = ledger.Publish(laminate.StripStiffness(Angle.FromDegrees(90)), on),
             Lines = [.. work.Lines.Select((share, i) => Share(work.Plies[i].Line, share))],
+            LeftOut = work.LeftOut,
             Loads = [.. loads.Select(load => LoadPlanner.Publish(ledger, work, load))],
             Curl = curl is null ? null : CurlPlanner.Publish(ledger, curl),
         };

@@ -152,7 +152,7 @@ internal static class VacuumPlanner
         var pot = (parts.CatchPot is { } trap ? figures.Volume(trap.Material.Volume, Owner.Of(trap.Material), "volume") : null)
             ?? context.Take(Defaults.CatchPot);
         var gap = context.Take(Defaults.BagGap);
-        var length = context.Take(Defaults.HoseLength);
+        var length = context.Take(Defaults.HoseLength) * bag.Bags;
         var volume = Vacuum.BagFreeVolume(
             Area.FromSquareMeters(bag.FilmArea.Si), Length.FromMeters(gap.Si), Length.FromMeters(bore.Si), Length.FromMeters(length.Si), Volume.FromCubicMeters(pot.Si));
         return new Num(volume.CubicMeters, bag.FilmArea.On | bore.On | pot.On | gap.On | length.On);

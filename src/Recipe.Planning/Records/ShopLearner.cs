@@ -19,7 +19,7 @@ public static class ShopLearner
             .. Figures(LearntKind.ResinContent, builds, Contents),
             .. Figures(LearntKind.Pickup, builds, Pickups),
             .. Figures(LearntKind.Pace, builds, Paces),
-            .. Figures(LearntKind.Loss, builds, build => build.Record.Left is { } left ? [(null, null, left.Value.Kilograms)] : []),
+            .. Figures(LearntKind.Loss, builds, Losses),
             .. Figures(LearntKind.LeakRise, builds, Rises),
             .. Figures(LearntKind.Demould, builds, build => build is { Record.Demould: { } time, Planned.Resin: { } resin } ? [(resin, null, time.Value.Seconds)] : []),
         ];
@@ -34,6 +34,10 @@ public static class ShopLearner
 
     private static IEnumerable<(string? Of, Process? Process, double Si)> Contents(LoggedBuild build) =>
         ResinFound.Cloths(build.Record, build.Planned).Select(cloth => ((string?)cloth.Material, build.Planned!.Process, cloth.Share));
+
+    // What is left over of an infusion is the reserve of its feed pot, not what brush and roller keep.
+    private static IEnumerable<(string? Of, Process? Process, double Si)> Losses(LoggedBuild build) =>
+        build.Record.Left is { } left && build.Planned?.Process != Process.Infused ? [(null, null, left.Value.Kilograms)] : [];
 
     // A layer on two lines is one layer.
     private static IEnumerable<(string? Of, Process? Process, double Si)> Pickups(LoggedBuild build) => build.Record.Pickups

@@ -68,7 +68,7 @@ public sealed record ClothLayout(Reinforcement Cloth, ImmutableArray<PieceToCut>
             static Point2 Flip(Point2 at) => new(at.X, -at.Y);
             yield return piece with
             {
-                Mark = piece.Mark + "m",
+                Mark = piece.Mark + "*",
                 Count = mirrored,
                 MirrorImages = mirrored,
                 Outline = piece.Outline.Mirrored(),

@@ -104,6 +104,11 @@ public static class PiecesToCut
     {
         var own = size.Angle;
         var rectangle = new Found(PieceOutlines.Patch(size.Length, size.Width, Length.Zero).Turned(-own), OutlineOrigin.Exact, Length.Zero, 0, null);
+        if (size.Corner > Length.Zero)
+        {
+            return [rectangle with { Outline = PieceOutlines.Cross(size.Length, size.Width, size.Corner).Turned(-own) }];
+        }
+
         if (ply.SizeLength is not null || plan.Geometry is not { } geometry || geometry.Shape is GivenAreaShape || (plan.Shape is null && geometry.Shape is not DiscShape))
         {
             return [ply.SizeLength is null && plan.Geometry?.Shape is null or GivenAreaShape ? rectangle with { Origin = OutlineOrigin.Surrounded } : rectangle];

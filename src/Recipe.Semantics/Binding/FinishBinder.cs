@@ -44,6 +44,7 @@ internal static class FinishBinder
             TapeLayers = tape?.Reading.Count ?? 1,
             Within = lines.Figure("within", Si.Time),
             Fillet = lines.Figure("fillet", Si.LinearDensity),
+            Pot = lines.Figure("pot", Si.Mass),
             Vent = lines.Figure("vent", Si.Length),
             Align = lines.Text("align"),
             Preparation = [.. lines.All.Where(l => l.Word.Word is "prepare" or "abrade").Select(Step)],

@@ -74,6 +74,8 @@ internal static class ResinBinder
             Shrinkage = lines.Plain("shrinkage"),
             Film = lines.Figure("film", Si.ArealWeight),
             BondLine = lines.Figure("thickness", Si.Length),
+            Filler = lines.Text("filler"),
+            FillerParts = lines.One("filler")?.Figure("parts", Si.Plain),
             Kinetics = Kinetics(lines.One("kinetics")),
         };
     }

@@ -53,6 +53,7 @@ internal static class FinishSchema
             Word("abrade", "Sanding before the join.", "abrade 80 grit", new ArgumentPattern(Define.Value, Kinds.Free)).Repeatable().Also("sand"),
             Word("align", "What aligns the halves.", "align dowels", Kinds.Free),
             Word("vent", "Diameter of the vent hole.", "vent 3 mm", Kinds.PositiveLength),
+            Word("pot", "The least that is mixed at once for the seam, so that the scale can weigh it; what is over is left over.", "pot 25 g", Kinds.PositiveMass),
             Word("fillet", "Filler per length of seam.", "fillet 6 g/m", Kinds.LinearDensity),
             MaterialWords.Note,
             MaterialWords.Source,

@@ -84,6 +84,12 @@ internal static class ResinSchema
             Word("shrinkage", "Shrinkage by volume on curing.", "shrinkage 5 %", Kinds.Share),
             Word("film", "Wet coat mass per area (coats).", "film 500 g/m2", Kinds.PositiveArealWeight),
             Word("thickness", "Bond line thickness (adhesives).", "thickness 0.3 mm", Kinds.PositiveLength),
+            Word(
+                "filler",
+                "What thickens it at the bench, stirred in last and weighed.",
+                "filler \"cotton flock and silica\" parts 8",
+                Arg(Kinds.Text),
+                Clause("parts", new NumberKind("a plain number", 0, 1000), "parts to 100 of resin, by weight")),
             Word("hardener", "A hardener of its own: its lines replace the resin's.", "hardener fast { mix 100:30 by weight }", Arg("name", Kinds.NewName(NameKind.Hardener)))
                 .WithBlock(HardenerBlock)
                 .Also("catalyst", "curing-agent", "activator") with

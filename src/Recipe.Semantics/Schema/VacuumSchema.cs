@@ -29,8 +29,8 @@ internal static class VacuumSchema
         "infuse",
         "Infusion: feed, path, clamp, test.",
         [
-            Word("feed-line", "Length and bore of the feed line.", "feed-line length 400 mm", Clause("length", Kinds.PositiveLength, "its length"), Clause("diameter", Kinds.PositiveLength, "its inner diameter")),
-            Word("feed-lines", "Number of feed lines.", "feed-lines 2", Kinds.Count),
+            Word("feed-line", "Length and bore of one feed line.", "feed-line length 400 mm", Clause("length", Kinds.PositiveLength, "its length"), Clause("diameter", Kinds.PositiveLength, "its inner diameter")),
+            Word("feed-lines", "Number of feed lines; of each half where the mould has halves.", "feed-lines 2", Kinds.Count),
             Word("degas", "How long the mixed resin stands under vacuum first.", "degas 8 min", Kinds.Time),
             Word("vent", "Where the vent is, in words.", "vent ring at rim", Kinds.Free),
             Word("path", "The longest way the resin flows.", "path 300 mm", Kinds.PositiveLength),

@@ -13,7 +13,7 @@ internal static class WetOutSchema
 
     public static readonly WordSchema Pace = Word("pace", "Time per square metre and ply for one pair of hands.", "pace 5 min/m2", Kinds.Pace);
 
-    public static readonly WordSchema Loss = Word("loss", "Resin lost in pot, brush and roller.", "loss 30 g", Kinds.Mass);
+    public static readonly WordSchema Loss = Word("loss", "Resin lost in pot, brush and roller. Of an infusion, which has no brush, only what its own wet-out says: its reserve is what stays in the pot.", "loss 30 g", Kinds.Mass);
 
     public static readonly BlockSchema Block = new(
         "wet-out",

@@ -186,6 +186,56 @@ public class ResinTests
         }
     }
 
+    // A pot is said as the scale shows it, which is how the mix card prints it.
+    [Theory]
+    [InlineData("scale 0.1 g", "pot 400.04 g", "pot 1 holds 400.0 g; slow-laminating-epoxy stands 150 g in a cup")]
+    [InlineData("scale 5 g", "pot 402 g", "pot 1 holds 400 g; slow-laminating-epoxy stands 150 g in a cup")]
+    [InlineData("scale 0.05 oz", "pot 14.11 oz", "pot 1 holds 14.10 oz; slow-laminating-epoxy stands 150 g in a cup")]
+    public void A_pot_is_said_as_the_scale_shows_it(string scale, string pot, string said) =>
+        Assert.Equal(said, Bench.Fires("pot-too-big", Tray.Hand with { Shop = scale, WetOut = pot }, Severity.Warning).Message);
+
+    private const string Paste = """
+        adhesive paste {
+          chemistry epoxy; mix 100:50 by weight; pot-life 60 min at 23 degC in 100 g; density cured 1.17 g/cm3; source "data sheet"
+        }
+        """;
+
+    // 1000 mm by 25 mm by 0.3 mm at 1.17 g/cm3 are 8.78 g, 15.6 g with brush, spare and cup, 5.21 g of them hardener at 100:50: two percent is 0.104 g.
+    // Of a pot of 60 g they are 0.4 g.
+    [Theory]
+    [InlineData("0.1 g", "", false)]
+    [InlineData("0.2 g", "", true)]
+    [InlineData("0.2 g", "pot 60 g", false)]
+    [InlineData("0.4 g", "pot 60 g", false)]
+    [InlineData("0.5 g", "pot 60 g", true)]
+    public void The_scale_shows_the_band_of_what_is_mixed_for_a_join(string scale, string pot, bool fires)
+    {
+        var tray = Tray.Hand with
+        {
+            Above = Paste,
+            Shop = $"scale {scale}",
+            WetOut = "pot 400 g",
+            Join = $"manner cured-then-bonded; adhesive paste; bond-line 0.3 mm; overlap 25 mm; seam 1000 mm; {pot}",
+        };
+        if (fires)
+        {
+            Assert.Contains("in the pot of paste want ", Bench.Fires("scale-too-coarse", tray, Severity.Warning).Message, StringComparison.Ordinal);
+        }
+        else
+        {
+            Bench.Silent("scale-too-coarse", tray);
+        }
+    }
+
+    [Fact]
+    public void A_join_is_offered_a_pot_that_its_scale_can_weigh()
+    {
+        var tray = Tray.Hand with { Above = Paste, Shop = "scale 0.2 g", WetOut = "pot 400 g", Join = "manner cured-then-bonded; adhesive paste; bond-line 0.3 mm; overlap 25 mm; seam 1000 mm" };
+        var fix = Assert.Single(Bench.Fires("scale-too-coarse", tray, Severity.Warning).Fixes, fix => fix.Title.Contains("at once", StringComparison.Ordinal));
+        Assert.Equal("Mix at least 30 g at once for the seam", fix.Title);
+        Bench.Silent("scale-too-coarse", tray with { Join = tray.Join + "; pot 30 g" });
+    }
+
     private static void Says(Tray tray, string? fires)
     {
         foreach (var check in new[] { "pot-too-big", "runaway-pot" })

@@ -45,6 +45,40 @@ public class ShapePlanTests
         Assert.Equal(mm.Depth.Meters, profile.Depth.Meters, 1e-4);
     }
 
+    // An open box of 360 x 120 x 20 mm laid flat with 15 mm of trim: 430 x 190 mm less four squares of 35 mm. Plane geometry.
+    [Fact]
+    public void The_piece_of_a_box_is_drawn_as_the_cut_list_has_it_with_the_same_names()
+    {
+        var model = Corpus.ModelOf($"mould lid {{\n  surface box 360 mm x 120 mm x 20 mm\n  halves port starboard\n}}\npart lid {{\n  mould lid\n  trim 15 mm\n{Plies}\n}}\n", null);
+        var plan = Planner.Plan(Assert.Single(model.Parts), model);
+        var pieces = PiecesToCut.Of(plan);
+        var cloths = pieces.Where(piece => piece.Ply is "outer" or "body").ToList();
+        Assert.Equal(2, cloths.Count);
+        Assert.All(cloths, piece =>
+        {
+            Assert.Equal(OutlineOrigin.Exact, piece.Origin);
+            Assert.Equal((0.430 * 0.190) - (4 * 0.035 * 0.035), piece.Outline.SquareMetres, 1e-9);
+            Assert.Equal(12, piece.Outline.Points.Length);
+        });
+        Assert.Equal(["A", "A*", "B", "B*"], ClothLayout.Of(plan, model, pieces, 1, offcuts: false)[0].Pieces.Select(piece => piece.Mark));
+        var outer = plan.Stack.Single(line => line.Item.Name == "outer");
+        Assert.Equal(outer.CutArea!.Value.Value.SquareMeters, 2 * cloths[0].Outline.SquareMetres, 1e-9);
+    }
+
+    // What the mould says comes first; a box made of numbers has sharp edges on paper, which nobody measured. A sphere of a cap bends as its radius: (150^2 + 60^2) / 120 mm.
+    [Fact]
+    public void The_radius_of_a_mould_is_what_it_says_else_what_was_measured()
+    {
+        var box = "surface box 360 mm x 120 mm x 20 mm";
+        Assert.Equal((Length.FromMillimeters(6), true), EdgesOfMould.InsideRadius(Plan(box + "\n  radius 6 mm", null)));
+        Assert.Equal((Angle.FromDegrees(3), true), EdgesOfMould.Draft(Plan(box + "\n  draft 3 deg", null)));
+        Assert.Null(EdgesOfMould.InsideRadius(Plan(box, null)));
+        Assert.Null(EdgesOfMould.Draft(Plan(box, null)));
+        var cap = EdgesOfMould.InsideRadius(Plan("surface spherical-cap diameter 300 mm rise 60 mm", null))!.Value;
+        Assert.False(cap.IsStated);
+        Assert.Equal(217.5, cap.Radius.Millimeters, 1.0);
+    }
+
     [Fact]
     public void A_region_keeps_a_part_of_it()
     {

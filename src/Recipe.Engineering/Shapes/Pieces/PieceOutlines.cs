@@ -11,6 +11,22 @@ public static class PieceOutlines
 {
     private const int QuarterParts = 16;
 
+    /// <summary>A rectangle with a square cut out of each corner, its middle at the origin: an open box laid flat.</summary>
+    /// <param name="along">Its whole length along X, more than nothing.</param>
+    /// <param name="across">Its whole width along Y, more than nothing.</param>
+    /// <param name="corner">Side of the squares, at least nothing and less than half of either.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
+    public static Outline Cross(Length along, Length across, Length corner)
+    {
+        double x = Guard.Positive(along.Meters, "m", nameof(along)) / 2;
+        double y = Guard.Positive(across.Meters, "m", nameof(across)) / 2;
+        double square = Guard.Between(corner.Meters, 0, Math.Min(x, y), "m", nameof(corner));
+        (double a, double b) = (x - square, y - square);
+        return square == 0 || a <= 0 || b <= 0
+            ? Patch(along, across, Length.Zero)
+            : new Outline([new(-a, -y), new(a, -y), new(a, -b), new(x, -b), new(x, b), new(a, b), new(a, y), new(-a, y), new(-a, b), new(-x, b), new(-x, -b), new(-a, -b)]);
+    }
+
     /// <summary>A rectangular patch, its middle at the origin.</summary>
     /// <param name="along">Length along the warp, above 0.</param>
     /// <param name="across">Width across it, above 0.</param>

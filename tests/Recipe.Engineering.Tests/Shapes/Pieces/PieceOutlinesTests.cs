@@ -23,6 +23,19 @@ public class PieceOutlinesTests
         Assert.Throws<ArgumentOutOfRangeException>(() => PieceOutlines.WithTrim(Square, M(-0.01)));
     }
 
+    // Plane geometry: a rectangle less four squares; without squares it is the rectangle.
+    [Theory]
+    [InlineData(0, 4)]
+    [InlineData(0.035, 12)]
+    public void A_box_laid_flat_lacks_a_square_at_each_corner(double corner, int points)
+    {
+        var net = PieceOutlines.Cross(M(0.43), M(0.19), M(corner));
+        Digits.Close((0.43 * 0.19) - (4 * corner * corner), net.SquareMetres);
+        Assert.Equal(points, net.Points.Length);
+        Digits.Close(0.43, net.Along);
+        Digits.Close(0.19, net.Across);
+    }
+
     [Fact]
     public void A_ply_drop_steps_inside_until_nothing_is_left()
     {
