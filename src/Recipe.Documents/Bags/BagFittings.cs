@@ -162,7 +162,7 @@ internal sealed class BagFittings
         }
 
         Mark("F", FeedsAcross()[0], 0.85);
-        Mark("V", vent[^1], 0.7);
+        Mark("V", vent[^1], _places.Vent == BagPlace.Rim ? 0.5 : 0.7);
         if (context.Part.Infusion?.Path is { } path)
         {
             var text = context.Say($"resin runs {context.Text.Written(path, value => context.Text.Size(value)).Main}");

@@ -46,7 +46,7 @@ public class ResinTests
         var tray = Tray.Hand with { Resin = resin, WetOut = "pace 60 min/m2; " + pots };
         if (fires)
         {
-            Assert.StartsWith("pot 1 (120 g) takes ", Bench.Fires("pot-dies-first", tray, Severity.Warning).Message, StringComparison.Ordinal);
+            Assert.StartsWith("pot 1 (120.0 g) takes ", Bench.Fires("pot-dies-first", tray, Severity.Warning).Message, StringComparison.Ordinal);
         }
         else
         {
