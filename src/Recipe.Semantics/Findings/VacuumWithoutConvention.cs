@@ -2,6 +2,7 @@ using Recipe.Semantics.Reading;
 using Recipe.Semantics.Values;
 using Recipe.Text;
 using Recipe.Text.Findings;
+using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Findings;
 
@@ -39,8 +40,9 @@ public static class VacuumWithoutConvention
         Exceptions = "A negative level is a warning: the sign says below ambient by custom.",
     };
 
-    internal static Finding Create(SourceSpan where, string written, double pascals, bool onlyAbsolute, StandardAir air)
+    internal static Finding Create(SourceSpan where, string written, Value level, bool onlyAbsolute, StandardAir air)
     {
+        var pascals = level.Si;
         if (onlyAbsolute)
         {
             return Finding.Of(Descriptor, where, $"{written} does not say how it is counted; this line takes an absolute pressure.") with
@@ -58,6 +60,12 @@ public static class VacuumWithoutConvention
         if (canDraw)
         {
             fixes.Add(Behind(where, "below ambient", $"Write {written} below ambient ({Mbar(Math.Max(0, left))} of air left {air.Place})"));
+        }
+
+        else
+        {
+            var good = air.GoodVacuum(level.Unit ?? UnitTable.Get("mbar"));
+            fixes.Add(new Fix($"Write {good} below ambient, nine tenths of the air {air.Place}", FixSafety.NeedsALook, new TextEdit(where, good + " below ambient")));
         }
 
         if (left > 0)

@@ -29,6 +29,14 @@ internal sealed record StandardAir(double? Altitude)
     /// <summary>Whether a pump can draw so much below it, Pa. Where nobody says how high the shop lies, a high barometer is let pass.</summary>
     public bool CanDraw(double below) => below <= Pascals * (Altitude is null ? FineDay : AlmostAll);
 
+    /// <summary>What a good pump draws below it: nine tenths (common practice), in a unit, rounded down to two figures.</summary>
+    public string GoodVacuum(Unit unit)
+    {
+        var number = unit.FromSi(Pascals * 0.9);
+        var step = Math.Pow(10, Math.Floor(Math.Log10(number)) - 1);
+        return Shown(unit.ToSi(Math.Floor(number / step) * step), unit, "G3");
+    }
+
     /// <summary>A pressure in a unit, with so many figures as <paramref name="figures"/> says.</summary>
     public static string Shown(double pascals, Unit unit, string figures)
     {

@@ -35,7 +35,7 @@ internal static class VacuumReader
             // What is read quietly tells nobody; the height of the shop itself is read so.
             if (!line.Context.Sink.IsQuiet)
             {
-                line.Report(VacuumWithoutConvention.Create(line.At(value), written, level.Si, kind.OnlyAbsolute, new StandardAir(line.Context.Scope.Altitude)));
+                line.Report(VacuumWithoutConvention.Create(line.At(value), written, level, kind.OnlyAbsolute, new StandardAir(line.Context.Scope.Altitude)));
             }
 
             if (kind.OnlyAbsolute)
