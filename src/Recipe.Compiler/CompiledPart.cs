@@ -9,10 +9,10 @@ namespace Recipe.Compiler;
 /// <summary>A part or variant of a compiled file.</summary>
 public sealed class CompiledPart
 {
-    private readonly Plan _figures;
+    private readonly Plan? _figures;
     private readonly Lazy<Plan> _plan;
 
-    internal CompiledPart(Part part, Plan figures, Lazy<Plan> plan, PartExamination examination, ImmutableArray<TextSpan> reach)
+    internal CompiledPart(Part part, Plan? figures, Lazy<Plan> plan, PartExamination examination, ImmutableArray<TextSpan> reach)
     {
         (Part, _figures, _plan, Examination, Reach) = (part, figures, plan, examination, reach);
     }
@@ -30,13 +30,16 @@ public sealed class CompiledPart
     /// A plan with the same figures, at hand without any work. Its places may be those of an earlier text in which this part and all
     /// it rests on read the same: for what is shown of the part as a whole.
     /// </summary>
-    public Plan Figures => _plan.IsValueCreated ? _plan.Value : _figures;
+    public Plan Figures => _plan.IsValueCreated ? _plan.Value : _figures ?? _plan.Value;
 
     /// <summary>What the checks say of it before reasons are heard.</summary>
     internal PartExamination Examination { get; }
 
     /// <summary>The stretches of the file's text that it is made from, besides those that every part rests on.</summary>
     internal ImmutableArray<TextSpan> Reach { get; }
+
+    /// <summary>The same part without its plan, which is made again if somebody asks for it.</summary>
+    internal CompiledPart Light(RecipeModel model) => new(Part, null, new Lazy<Plan>(() => Planner.Plan(Part, model)), Examination, Reach);
 
     /// <summary>Whether any line inside a span of the file's text may belong to it.</summary>
     public bool MayStandIn(TextSpan span) => Reach.Any(stretch => stretch.Start <= span.End && span.Start <= stretch.End);

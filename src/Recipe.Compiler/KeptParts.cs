@@ -17,10 +17,22 @@ public sealed class KeptParts
     // A plan that is kept holds the text it was made from. A part whose text is one of more than so many is planned anew.
     private const int TextsHeld = 8;
 
+    private readonly bool _keeps;
     private readonly ConcurrentDictionary<string, KeptFile> _files = new(StringComparer.Ordinal);
+
+    /// <summary>Keeps the parts.</summary>
+    public KeptParts()
+        : this(keeps: true)
+    {
+    }
+
+    private KeptParts(bool keeps) => _keeps = keeps;
 
     /// <summary>Forgets a file that is gone.</summary>
     public void Forget(string name) => _files.TryRemove(name, out _);
+
+    /// <summary>One that keeps nothing, for a workspace that is looked at once.</summary>
+    internal static KeptParts Nothing() => new(keeps: false);
 
     /// <summary>The parts of a file: those that nothing has changed for as they were, moved to where they stand now; all others made anew.</summary>
     internal ImmutableArray<CompiledPart> PartsOf(
@@ -58,7 +70,11 @@ public sealed class KeptParts
         }
 
         ImmutableArray<CompiledPart> all = [.. made];
-        _files[name] = new KeptFile(now, book, today, others, all, TextsHeld);
+        if (_keeps)
+        {
+            _files[name] = new KeptFile(now, book, today, others, all, TextsHeld);
+        }
+
         return all;
 
         CompiledPart Fresh(Part part)

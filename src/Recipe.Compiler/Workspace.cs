@@ -28,6 +28,7 @@ public sealed class Workspace
     private readonly UseScope _uses;
     private readonly ParsedTexts _parsed;
     private readonly KeptParts _parts;
+    private readonly bool _findingsOnly;
     private readonly ConcurrentDictionary<string, Lazy<BoundFile?>> _settings = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<SyntaxTree, Lazy<BoundFile>> _bound = new(ReferenceEqualityComparer.Instance);
     private readonly ConcurrentDictionary<SyntaxTree, Lazy<string>> _revisions = new(ReferenceEqualityComparer.Instance);
@@ -73,6 +74,17 @@ public sealed class Workspace
         _records = new FolderRecords(files, TreeOf, tree => BuildsOf(BoundOf(tree)));
         _uses = new UseScope((from, path) => TreeOf(PathNames.Resolve(from, path)), (from, path) => ShapeOf(PathNames.Resolve(from, path)));
     }
+
+    private Workspace(IFileStore files, DateOnly? today, Book book, bool findingsOnly)
+        : this(files, today, book, new ParsedTexts(), KeptParts.Nothing()) => _findingsOnly = findingsOnly;
+
+    /// <summary>
+    /// Makes a workspace for those who want to know what is wrong and nothing else: it lets a plan go when the checks have looked at it, so that a large folder
+    /// takes little memory and the collector little time. A plan that is asked for all the same is made again.
+    /// </summary>
+    /// <param name="files">Where texts come from.</param>
+    /// <param name="today">Today, as above.</param>
+    public static Workspace ForFindings(IFileStore files, DateOnly? today) => new(files, today, ShippedTexts.Book, findingsOnly: true);
 
     /// <summary>The materials always in scope.</summary>
     public Book Book => _book;
@@ -158,6 +170,11 @@ public sealed class Workspace
         findings.AddRange(codedFiles.Where(file => file.Text is null && ReferenceEquals(file.Where.Source, tree.Source)).Select(file => ImportMissing.Create(file.Where, file.Name)));
         findings.AddRange(report.Findings);
         findings.Sort(Finding.Compare);
+        if (_findingsOnly)
+        {
+            parts = LetGo(parts, bound.Model, builds);
+        }
+
         return new CompiledFile
         {
             Tree = tree,
@@ -174,6 +191,22 @@ public sealed class Workspace
             Checks = checks,
             CodedExaminations = codedExaminations,
         };
+    }
+
+    private ImmutableArray<CompiledPart> LetGo(ImmutableArray<CompiledPart> parts, RecipeModel model, ImmutableArray<LoggedBuild> builds)
+    {
+        // The few figures that records beside this one ask for are taken while the plan is there.
+        foreach (var build in builds.Where(build => _plans.TryGetValue(build.Part, out _)))
+        {
+            _ = build.Now;
+        }
+
+        foreach (var part in parts)
+        {
+            _plans.Remove(part.Part);
+        }
+
+        return [.. parts.Select(part => part.Light(model))];
     }
 
     // What rules in C# would have looked at, where they could not be asked.

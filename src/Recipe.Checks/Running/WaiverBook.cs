@@ -11,7 +11,7 @@ internal sealed class WaiverBook
     private readonly IReadOnlyList<Part> _parts;
     private readonly RecipeModel _model;
     private readonly DateOnly? _today;
-    private readonly Dictionary<string, Check> _checks = new(StringComparer.Ordinal);
+    private readonly Lazy<Dictionary<string, Check>> _checks;
     private readonly HashSet<SourceSpan> _needed = [];
     private readonly HashSet<string> _unseen = new(StringComparer.Ordinal);
 
@@ -20,11 +20,20 @@ internal sealed class WaiverBook
         _parts = parts;
         _model = model;
         _today = today;
+        _checks = new(() => ByCodeAndName(checks));
+    }
+
+    // Most files waive nothing and never ask.
+    private static Dictionary<string, Check> ByCodeAndName(IReadOnlyList<Check> checks)
+    {
+        var known = new Dictionary<string, Check>(2 * checks.Count, StringComparer.Ordinal);
         foreach (var check in checks)
         {
-            _checks[check.Descriptor.Code] = check;
-            _checks[check.Descriptor.Name] = check;
+            known[check.Descriptor.Code] = check;
+            known[check.Descriptor.Name] = check;
         }
+
+        return known;
     }
 
     /// <summary>The reason why a finding is accepted in this part, the part's own waiver before one of the whole file; or null. What is found in no part, only the file's.</summary>
@@ -62,7 +71,7 @@ internal sealed class WaiverBook
 
     private WaiverUse Judge(Waiver waiver)
     {
-        if (!_checks.TryGetValue(waiver.Code, out var check))
+        if (!_checks.Value.TryGetValue(waiver.Code, out var check))
         {
             return BeyondTheChecks(waiver);
         }
@@ -81,7 +90,7 @@ internal sealed class WaiverBook
         var other = FindingCatalogue.BeforeTheChecks.FirstOrDefault(d => Names(waiver, d));
         return other is not null
             ? new WaiverUse(waiver, WaiverFate.Refused, other, [])
-            : new WaiverUse(waiver, WaiverFate.NamesNothing, null, [.. _checks.Where(c => c.Value.CanBeAccepted).Select(c => c.Key)]);
+            : new WaiverUse(waiver, WaiverFate.NamesNothing, null, [.. _checks.Value.Where(c => c.Value.CanBeAccepted).Select(c => c.Key)]);
     }
 
     private bool EveryCarrierWasExamined(Waiver waiver)

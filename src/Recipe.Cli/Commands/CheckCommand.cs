@@ -32,7 +32,7 @@ internal static class CheckCommand
     {
         var names = RecipeFinder.Find(paths, recurse);
         var made = fix ? FixedFiles.Fix(names, terminal) : [];
-        var files = CompileAll(names, terminal);
+        var files = CompileAll(names, Workspace.ForFindings(new DiskFiles(terminal.Rules), terminal.Today));
         switch (format)
         {
             case "json":
@@ -61,11 +61,10 @@ internal static class CheckCommand
     }
 
     /// <summary>Compiles the files; one that vanished since it was found cannot be checked.</summary>
-    public static List<CompiledFile> CompileAll(IReadOnlyList<string> names, Terminal terminal) =>
-    [
-        .. new Workspace(new DiskFiles(terminal.Rules), terminal.Today).CompileAll(names)
-            .Select((file, i) => file ?? throw DiskFiles.Missing(names[i])),
-    ];
+    public static List<CompiledFile> CompileAll(IReadOnlyList<string> names, Terminal terminal) => CompileAll(names, new Workspace(new DiskFiles(terminal.Rules), terminal.Today));
+
+    private static List<CompiledFile> CompileAll(IReadOnlyList<string> names, Workspace workspace) =>
+        [.. workspace.CompileAll(names).Select((file, i) => file ?? throw DiskFiles.Missing(names[i]))];
 
     /// <summary>All that was found, for people, and a line that sums it up.</summary>
     public static void PrintText(TextWriter output, Style style, List<CompiledFile> files)

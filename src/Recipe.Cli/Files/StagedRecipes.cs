@@ -38,7 +38,7 @@ internal sealed class StagedRecipes : IDisposable
         var names = MayRestOn(changed).Order(StringComparer.Ordinal).ToList();
         return
         [
-            .. new Workspace(_files, today).CompileAll(names).OfType<CompiledFile>()
+            .. Workspace.ForFindings(_files, today).CompileAll(names).OfType<CompiledFile>()
                 .Where(file => file.RestsOn.Any(text => changed.Contains(text.Name))),
         ];
     }

@@ -58,7 +58,17 @@ internal static class HtmlWriter
 
         foreach (var block in station.Blocks)
         {
-            html.Append(Of(block, say)).Append('\n');
+            if (block is Drawing drawing)
+            {
+                // Straight behind the rest: a sheet of codes is long, and each string on the way a copy of it.
+                html.Append($"<figure class=\"drawing\">\n<figcaption>{HtmlText.Escape(drawing.Title)}</figcaption>\n");
+                SvgWriter.Write(html, drawing);
+                html.Append("\n</figure>\n");
+            }
+            else
+            {
+                html.Append(Of(block, say)).Append('\n');
+            }
         }
 
         html.Append("</section>\n");
@@ -78,7 +88,6 @@ internal static class HtmlWriter
         BulletList list => $"<ul{(list.Fine ? " class=\"fine\"" : "")}>\n{Items(list.Items.Select(HtmlText.Of))}\n</ul>",
         TickList list => Ticks(list.Items, say),
         Table table => HtmlTables.Of(table, say),
-        Drawing drawing => $"<figure class=\"drawing\">\n<figcaption>{HtmlText.Escape(drawing.Title)}</figcaption>\n{SvgWriter.Write(drawing)}\n</figure>",
         _ => throw new ArgumentException($"No HTML for {block.GetType().Name}.", nameof(block)),
     };
 

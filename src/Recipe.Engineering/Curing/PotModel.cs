@@ -29,6 +29,15 @@ public static class PotModel
     public static PotCurve Along(ExothermicResin resin, Pot pot, Duration lasts) =>
         Run(resin, pot, HeatGuard.Lasts(lasts, nameof(lasts)), double.PositiveInfinity);
 
+    /// <summary>The highest mean temperature of a pot within a time: that of <see cref="Along"/>, without the hours in which nothing can make it hotter any more.</summary>
+    /// <param name="resin">The resin.</param>
+    /// <param name="pot">The pot.</param>
+    /// <param name="lasts">Within how long; more than 0, at most 60 days.</param>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="Along"/>.</exception>
+    /// <exception cref="ArgumentException">There is a brake and no glass transition.</exception>
+    public static Temperature Peak(ExothermicResin resin, Pot pot, Duration lasts) =>
+        Run(resin, pot, HeatGuard.Lasts(lasts, nameof(lasts)), double.PositiveInfinity, untilHottest: true).Peak;
+
     /// <summary>Time until a pot has a degree of cure; null when it does not within 60 days.</summary>
     /// <param name="resin">The resin.</param>
     /// <param name="pot">The pot.</param>
@@ -57,7 +66,7 @@ public static class PotModel
         return CureSimulation.Along(resin.Kinetics, CureSchedule.Create(part, [new HoldStep(part, lasts)]), resin.OptionsOrNone);
     }
 
-    private static PotCurve Run(ExothermicResin resin, Pot pot, double lasts, double stopDegree)
+    private static PotCurve Run(ExothermicResin resin, Pot pot, double lasts, double stopDegree, bool untilHottest = false)
     {
         ArgumentNullException.ThrowIfNull(resin);
         ArgumentNullException.ThrowIfNull(pot);
@@ -67,6 +76,7 @@ public static class PotModel
         double start = balance.Kinetics.Inside((pot.Start ?? pot.Room).Kelvins, nameof(pot.Start));
         PotNode now = balance.Node(0, reaction.Start, start);
         nodes.Add(now);
+        double hottest = now.Kelvin;
         double h = Math.Min(lasts / 8, 0.001 / Math.Max(now.DegreeRate, 1e-9));
         for (int count = 0; now.Time < lasts && now.Degree < stopDegree; count++)
         {
@@ -88,6 +98,11 @@ public static class PotModel
             now = next with { Time = h >= lasts - now.Time ? lasts : next.Time };
             nodes.Add(now);
             h *= factor;
+            hottest = Math.Max(hottest, now.Kelvin);
+            if (untilHottest && balance.HottestYet(now) < hottest)
+            {
+                break;
+            }
         }
 
         return new PotCurve(nodes, resin.Kinetics.HighestKelvin, resin.Options?.GlassTransition);
@@ -120,6 +135,9 @@ public static class PotModel
         }
 
         internal CureKinetics Kinetics { get; }
+
+        /// <summary>A temperature that it cannot exceed from here on: all that is left to react at once, and nothing lost to the room.</summary>
+        internal double HottestYet(in PotNode now) => Math.Max(now.Kelvin, _room) + (_risePerDegree * (1 - now.Degree));
 
         internal PotNode Node(double time, double degree, double kelvin)
         {

@@ -40,7 +40,7 @@ internal sealed class PotHeat
 
     /// <summary>How hot it gets when it is left standing; null when the model does not answer for it.</summary>
     public Temperature? Peak(Mass mass, Temperature at, PotShape shape) =>
-        Try<Temperature>(() => PotModel.Along(_resin, new Pot(mass, at) { Shape = shape }, Duration.FromDays(2)).Peak);
+        Try<Temperature>(() => PotModel.Peak(_resin, new Pot(mass, at) { Shape = shape }, Duration.FromDays(2)));
 
     private static PotHeat? Make(ResinSystem resin)
     {

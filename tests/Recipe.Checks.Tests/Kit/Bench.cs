@@ -19,14 +19,19 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
 
     public IEnumerable<string> Codes => All.Select(f => f.Descriptor.Code);
 
-    public static Bench Of(string text, DateOnly? today = null, bool dated = true, Book? book = null)
+    /// <param name="text">The recipe.</param>
+    /// <param name="today">The day; one of May 2026 when not given.</param>
+    /// <param name="dated">Whether there is a day at all.</param>
+    /// <param name="book">The book of materials; the small one of these tests when not given.</param>
+    /// <param name="checks">The checks to run; all when not given.</param>
+    public static Bench Of(string text, DateOnly? today = null, bool dated = true, Book? book = null, IReadOnlyList<Check>? checks = null)
     {
         var source = new SourceText("part.recipe", text);
         var tree = SyntaxTree.Parse(source);
         var bound = Binder.Bind(tree, book ?? TestBook.Book, UseScope.Alone());
         var plans = bound.Model.Parts.Select(p => Planner.Plan(p, bound.Model)).ToImmutableArray();
         ImmutableArray<Finding> before = [.. tree.Findings, .. bound.Findings];
-        var examiner = new Examiner(bound.Model, dated ? today ?? Today : null, earlier: before);
+        var examiner = new Examiner(bound.Model, dated ? today ?? Today : null, checks, before);
         var rules = bound.Model.OwnRules.Select(rule => RuleExamples.Judge(rule, tree, book ?? TestBook.Book, UseScope.Alone()).Judged);
         var report = examiner.Conclude([.. plans.Select(examiner.Examine)], rules: [.. rules], coded: [.. Coded(tree)]);
         return new Bench(source, bound.Model, plans, before, report);
@@ -50,7 +55,7 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
     /// <summary>The only finding of a check in a text.</summary>
     public static Finding Fires(string code, string text)
     {
-        var bench = Of(text);
+        var bench = Of(text, checks: Only(code));
         Assert.True(bench.Before.IsEmpty, bench.Story());
         var found = bench.Report.Findings.Where(f => f.Descriptor.Code == code || f.Descriptor.Name == code).ToList();
         Assert.True(found.Count == 1, $"{code} fires {found.Count} times\n{bench.Story()}");
@@ -60,7 +65,7 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
     /// <summary>A check says nothing about a text, and the text is understood.</summary>
     public static void Silent(string code, string text)
     {
-        var bench = Of(text);
+        var bench = Of(text, checks: Only(code));
         Assert.True(bench.Before.IsEmpty, bench.Story());
         Assert.False(bench.Report.Findings.Any(f => f.Descriptor.Code == code || f.Descriptor.Name == code), bench.Story());
     }
@@ -82,6 +87,13 @@ internal sealed record Bench(SourceText Source, RecipeModel Model, ImmutableArra
             Assert.False(after.All.Any(f => f.Descriptor == found[0].Descriptor || also.Contains(f.Descriptor.Name)), $"{fix.Title}\n{after.Story()}");
         }
     }
+
+    /// <summary>
+    /// The check of a code or name by itself: what a test of one check runs is then that check and no other, so that a fault put into a check
+    /// (<c>.ci/mutants</c>) is held against its own tests. All of them where a check looks at what the others said.
+    /// </summary>
+    public static IReadOnlyList<Check>? Only(string code) =>
+        CheckCatalogue.All.FirstOrDefault(c => c.Descriptor.Code == code || c.Descriptor.Name == code) is { } check and not (WaiverCheck or ElsewhereCheck) ? [check] : null;
 
     /// <summary>Nothing at all is found in a text.</summary>
     public static void Clean(string text)

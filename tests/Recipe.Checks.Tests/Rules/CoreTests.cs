@@ -54,6 +54,39 @@ public class CoreTests
         Limits.Says("cell-print", sandwich with { Plies = sandwich.Plies.Replace("0/90", "0/90" + repeats, StringComparison.Ordinal) }, fires, Severity.Advice);
     }
 
+    // The thinner skin counts, whichever side it is on: one ply of 163 g/m2 is 0.15 mm, three are 0.46 mm. A patch is no skin.
+    [Theory]
+    [InlineData("outer glass-twill-163 0/90 x3; {core}; inner glass-twill-163 0/90", true)]
+    [InlineData("outer glass-twill-163 0/90; {core}; inner glass-twill-163 0/90 x3", true)]
+    [InlineData("outer glass-twill-163 0/90 x3; {core}; inner glass-twill-163 0/90 x3", false)]
+    [InlineData("outer glass-twill-163 0/90; inside glass-twill-163 0/90; {core}; inner glass-twill-163 0/90 x3", false)]
+    [InlineData("outer glass-twill-163 0/90 x3; {core}; inner glass-twill-163 0/90; pad glass-twill-163 0/90 size 60 mm x 60 mm at \"under the cleat\"", true)]
+    public void Cells_print_through_the_thinner_skin(string plies, bool fires)
+    {
+        var sandwich = Sandwich("", kind: "cell 6 mm; resin-uptake 150 g/m2");
+        Limits.Says("cell-print", sandwich with { Plies = plies.Replace("{core}", "heart core shop-honeycomb thickness 5 mm", StringComparison.Ordinal) }, fires, Severity.Advice);
+    }
+
+    [Fact]
+    public void A_plate_on_the_skin_keeps_cells_from_printing()
+    {
+        var sandwich = Sandwich("", kind: "cell 6 mm; resin-uptake 150 g/m2");
+        Bench.Silent("cell-print", sandwich with { Bag = "peel-ply; release-film perforated; breather; aluminium-caul; bag-film" });
+        Assert.Contains(Bench.Of(Sandwich("", kind: "resin-uptake 150 g/m2").ToString(), checks: Bench.Only("cell-print")).Report.NotChecked, n => n.Missing.Contains("width of its cells", StringComparison.Ordinal));
+    }
+
+    // Of the foams that carry load, the one as thick as the honeycomb was to be.
+    [Fact]
+    public void Foam_of_the_nearest_thickness_is_offered_for_honeycomb()
+    {
+        var more = "core thick-foam { family pvc-foam; density 80 kg/m3; thickness 20 mm; compressive-strength 1.4 MPa; heat-limit 80 degC; source \"data sheet\" }\n"
+            + "core near-foam { family pvc-foam; density 80 kg/m3; thickness 5 mm; compressive-strength 1.4 MPa; heat-limit 80 degC; source \"data sheet\" }\n"
+            + "core soft-foam { family soft-foam; density 30 kg/m3; thickness 5 mm; compressive-strength 0.2 MPa; heat-limit 80 degC; source \"data sheet\" }\n";
+        var sandwich = Sandwich("", kind: "cell 3 mm");
+        var fix = Assert.Single(Bench.Fires("wet-honeycomb", sandwich with { Above = more + sandwich.Above }, Severity.Warning).Fixes);
+        Assert.Contains("near-foam", fix.Title, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("chamfer 61 deg", true)]
     [InlineData("chamfer 60 deg", false)]
@@ -98,6 +131,15 @@ public class CoreTests
     [InlineData("drill \"3 mm drain\"", "", null)]
     public void A_bolt_through_a_core_wants_a_hard_point(string finish, string size, Severity? severity) =>
         Limits.Says("drilled-core", Sandwich("", size) with { Finish = finish }, severity is not null, severity ?? Severity.Error);
+
+    // The shop's own block before one of the book, and no line into the plies of a variant, which has none of its own.
+    [Fact]
+    public void A_hard_point_of_the_shop_is_offered_first()
+    {
+        var sandwich = Sandwich("") with { Finish = "drill \"6 mm for the cleat bolts\"" };
+        var own = sandwich with { Above = "insert z-pad { mass 10 g; stuff glass; source \"offcuts\" }\ninsert a-pad { mass 10 g; stuff oak; source \"offcuts\" }\n" + sandwich.Above };
+        Assert.Contains("z-pad", Assert.Single(Bench.Fires("drilled-core", own, Severity.Error).Fixes).Title, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_hard_point_carries_the_bolt() =>

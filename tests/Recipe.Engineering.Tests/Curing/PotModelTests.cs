@@ -63,6 +63,23 @@ public class PotModelTests
     }
 
     [Fact]
+    public void The_peak_alone_is_that_of_the_whole_curve()
+    {
+        // To the last digit: only hours in which nothing can make the pot hotter are left out. A pot hotter than its room cools before it warms.
+        foreach (double grams in new[] { 5, 60, 100, 300, 1000, 4200 })
+        {
+            foreach (double start in new[] { 15, 23, 35, 60 })
+            {
+                foreach (Pot pot in new[] { Cup(grams, 23), Tray(grams, 23) })
+                {
+                    Pot warm = pot with { Start = C(start) };
+                    Assert.Equal(PotModel.Along(SlowMix, warm, Duration.FromDays(2)).Peak, PotModel.Peak(SlowMix, warm, Duration.FromDays(2)));
+                }
+            }
+        }
+    }
+
+    [Fact]
     public void A_fine_step_of_another_method_agrees_through_a_runaway()
     {
         Pot cup = Cup(500, 23);
