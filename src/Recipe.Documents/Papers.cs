@@ -43,7 +43,7 @@ public static class Papers
     /// <summary>What is cut before anything is mixed.</summary>
     public static PaperKind CutList { get; } = new(
         "cut-list", "Cut list", "what is cut from which roll, how it lies there, and in which order it goes into the kit box",
-        CutListPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
+        CutListPaper.Build, IsLaid, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
 
     /// <summary>The surface, and the cloth on it.</summary>
     public static PaperKind Shape { get; } = new(
@@ -58,7 +58,7 @@ public static class Papers
     /// <summary>Ply by ply from the mould.</summary>
     public static PaperKind LayUp { get; } = new(
         "lay-up", "Lay-up card", "ply by ply from the mould: direction, resin, minutes",
-        LayUpPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+        LayUpPaper.Build, IsLaid, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>The bag from the part outwards.</summary>
     public static PaperKind Bag { get; } = new(
@@ -73,7 +73,7 @@ public static class Papers
     /// <summary>Heat against the clock.</summary>
     public static PaperKind Cure { get; } = new(
         "cure", "Cure chart", "heat and vacuum against the clock, with limits and spaces for readings",
-        CurePaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+        CurePaper.Build, input => IsLaid(input) || input.Plan.Cure is not null, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>What was found on the part.</summary>
     public static PaperKind Record { get; } = new(
@@ -83,7 +83,7 @@ public static class Papers
     /// <summary>What a mould is and what was done to it.</summary>
     public static PaperKind Passport { get; } = new(
         "passport", "Mould passport", "what the mould is, how it is released, what it stands, pull by pull",
-        PassportPaper.Build, PaperFormat.Markdown, PaperFormat.Html);
+        PassportPaper.Build, IsLaid, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>Labels to cut out.</summary>
     public static PaperKind Labels { get; } = new(
@@ -94,6 +94,9 @@ public static class Papers
     public static PaperKind ChangeNote { get; } = new(
         "change-note", "Change note", "what is different from the version before, what to expect and to watch",
         ChangeNotePaper.Build, input => input.Earlier is not null, PaperFormat.Markdown, PaperFormat.Html);
+
+    // What is joined of finished parts is cut, laid and released by their papers.
+    private static bool IsLaid(PaperInput input) => !input.Plan.Part.IsAssembly;
 
     /// <summary>All papers, in the order in which they are used.</summary>
     public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, Shape, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels, ChangeNote];

@@ -46,6 +46,29 @@ public sealed class TravellerTests
         }
     }
 
+    // What is joined of finished parts has no mould to release, nothing to cut, lay up or cure: their own papers say that. All finishing follows the join.
+    [Fact]
+    public void An_assembly_is_joined_weighed_and_decided_on_and_has_no_papers_of_what_is_laid()
+    {
+        var plan = RudderHalves.Input.Plan;
+        var join = plan.Part.Join! with { Manner = Stated(JoinManner.CuredThenBonded, "manner"), Parts = ["left", "right"] };
+        var part = plan.Part with { Stack = [], Mould = null, Join = join };
+        Assert.True(part.IsAssembly);
+        Assert.False((part with { Stack = plan.Part.Stack }).IsAssembly);
+        Assert.False((part with { Join = join with { Parts = [] } }).IsAssembly);
+        var input = RudderHalves.Input with { Plan = plan with { Part = part, Stack = [], Pots = [], Cure = null } };
+        Assert.Equal(["H8", "H9"], Papers.HoldPoints(input).Select(hold => hold.Id));
+        var page = Papers.Write(input, Papers.Traveller, PaperFormat.Markdown);
+        Assert.Contains("joined of left, right", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("lay-up card", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Clean the mould", page, StringComparison.Ordinal);
+        Assert.All(part.Finish.Where(line => line.Verb == "trim"), line => Assert.True(page.IndexOf("Trim", StringComparison.Ordinal) > page.IndexOf("Close and clamp", StringComparison.Ordinal)));
+        PaperKind[] laid = [Papers.CutList, Papers.LayUp, Papers.Cure, Papers.Passport];
+        Assert.All(laid, kind => Assert.True(kind.AppliesTo(RudderHalves.Input)));
+        Assert.All(laid, kind => Assert.False(kind.AppliesTo(input)));
+        Assert.DoesNotContain("Kit box", Papers.Write(input, Papers.Labels, PaperFormat.Markdown), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(0.2, false)]
     [InlineData(5.9, false)]

@@ -28,12 +28,33 @@ internal static class HelperCard
     private static IEnumerable<(string Station, string Rules, string Stop)> Lines(PaperContext context)
     {
         var (say, part) = (context.Wording, context.Part);
-        yield return (say.Say("Cut"), say.Say("Letter and arrow on every piece. Sharp blade, away from you. Weigh what you cut."), say.Say("the cloth is not the one on the list"));
+        if (!part.IsAssembly)
+        {
+            yield return (say.Say("Cut"), say.Say("Letter and arrow on every piece. Sharp blade, away from you. Weigh what you cut."), say.Say("the cloth is not the one on the list"));
+        }
+
         if (part.Process.Value != Process.Prepreg)
         {
             yield return (say.Say("Mix"), say.Say("By weight, A first. Write the time. Scrape, second cup."), say.Say("the pot is warm, or the scale is past the band"));
         }
 
+        if (part.IsAssembly)
+        {
+            yield return (say.Say("Join"), say.Say("Keyed and clean, dry fit first. Clamp in time. Wipe what squeezes out."), say.Say("it will not close, or the glue stiffens"));
+        }
+        else
+        {
+            foreach (var line in Laid(say, part))
+            {
+                yield return line;
+            }
+        }
+
+        yield return (say.Say("Trim"), say.Say("Fully cured only. Mask and extraction. Weigh before and after."), say.Say("a nail marks it, or it is soft"));
+    }
+
+    private static IEnumerable<(string Station, string Rules, string Stop)> Laid(Languages.Wording say, Part part)
+    {
         yield return (say.Say("Lay"), say.Say("Ply 1 first, on the mould. Tick each ply. Change gloves often."), say.Say("resin strings, a ply is short, or a white spot stays"));
         if (part.Bag is not null || part.Vacuum is not null)
         {
@@ -41,6 +62,5 @@ internal static class HelperCard
         }
 
         yield return (say.Say("Cure"), say.Say("No heat before H5. Coldest probe counts. Vacuum stays on."), say.Say("it smokes, smells, or passes its limit"));
-        yield return (say.Say("Trim"), say.Say("Fully cured only. Mask and extraction. Weigh before and after."), say.Say("a nail marks it, or it is soft"));
     }
 }

@@ -58,7 +58,11 @@ internal static class LabelsPaper
         var (say, part) = (context.Wording, context.Part);
         var labels = ImmutableArray.CreateBuilder<Label>();
         Add(say.Say("Part"), "part", []);
-        Add(say.Say("Kit box"), "kit", [say.Say("weighs ____________")]);
+        if (!part.IsAssembly)
+        {
+            Add(say.Say("Kit box"), "kit", [say.Say("weighs ____________")]);
+        }
+
         foreach (var run in MixRun.Of(context))
         {
             foreach (var pot in run.Pots)

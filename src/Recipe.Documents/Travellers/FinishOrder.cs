@@ -25,7 +25,7 @@ internal sealed record FinishOrder(ImmutableArray<FinishStep> BeforeJoin, Immuta
     {
         // The traveller takes bag and mould off at stations of their own.
         var lines = part.Finish.Where(line => !(line is { Text.Length: 0, Verb: "debag" or "demould" })).ToImmutableArray();
-        var apart = joinsCured ? lines.TakeWhile(line => !IsWeighing(line) && !OfTheWhole.Contains(line.Verb)).Count() : 0;
+        var apart = joinsCured && !part.IsAssembly ? lines.TakeWhile(line => !IsWeighing(line) && !OfTheWhole.Contains(line.Verb)).Count() : 0;
         var last = lines.Length - 1;
         while (last >= apart && !IsWeighing(lines[last]) && lines[last].Verb != "inspect")
         {

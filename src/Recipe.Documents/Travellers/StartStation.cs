@@ -31,7 +31,7 @@ internal static class StartStation
     {
         var part = context.Part;
         var process = Words.Of(part.Process.Value, context.Wording);
-        var made = part.Mould is { } mould ? context.Say($"{process}, in {mould.Label}") : process;
+        var made = part.IsAssembly ? context.Say($"joined of {string.Join(", ", part.Join!.Parts)}") : part.Mould is { } mould ? context.Say($"{process}, in {mould.Label}") : process;
         var facts = ImmutableArray.CreateBuilder<Fact>();
         facts.Add(new(context.Say("Job, customer"), Phrase.Empty, new Blank(context.Say("job and customer"))));
         facts.Add(new(context.Say("Due"), Phrase.Empty, new Blank(context.Say("when it is due"))));
@@ -59,7 +59,8 @@ internal static class StartStation
     /// <summary>Whether the job fits into the life of the resin.</summary>
     public static IEnumerable<Block> Clock(BenchContext context)
     {
-        if (context.Process == Process.Prepreg)
+        // The life of an adhesive stands on its card.
+        if (context.Process == Process.Prepreg || context.Part.IsAssembly)
         {
             yield break;
         }

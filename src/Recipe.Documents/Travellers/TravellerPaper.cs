@@ -23,6 +23,14 @@ internal static class TravellerPaper
         var joinsCured = join is not null && join.Manner?.Value != JoinManner.WetInWet;
         var finish = FinishOrder.Of(context.Part, joinsCured);
         yield return StartStation.Build(context);
+        if (context.Part.IsAssembly)
+        {
+            yield return JoinStation.Build(context, join!);
+            yield return FinishStation.BuildJoined(context, finish);
+            yield return CloseStation.Build(context, finish);
+            yield break;
+        }
+
         yield return MouldStation.Build(context);
         yield return RouteStation.LayUp(context);
         if (join is not null && !joinsCured)

@@ -159,6 +159,9 @@ public sealed record Part
     /// <summary>The join, or null.</summary>
     public Join? Join { get; init; }
 
+    /// <summary>Whether it is an assembly: nothing is laid for it, it is joined of other parts that are made by papers of their own.</summary>
+    public bool IsAssembly => Stack.IsEmpty && Mould is null && Join is { Parts.IsEmpty: false };
+
     /// <summary>Waivers written in the part (and, in a variant, in the part it comes from).</summary>
     public ImmutableArray<Waiver> Waivers { get; init; } = [];
 }
