@@ -28,9 +28,6 @@ internal static class PdfPages
     // Tried in this order until a station needs no page more than at the tightest.
     private static readonly double[] Airs = [1, 0.7, 0.4, 0.1];
 
-    // Stations that share a sheet keep more air: they are parted by it.
-    private static readonly double[] SharedAirs = [1, 0.7, 0.4, 0.1];
-
     public static PdfPaper Of(Document document)
     {
         var (width, height) = SizeOf(document);
@@ -92,13 +89,17 @@ internal static class PdfPages
         (Sheet Sheet, int Last) best = (new Sheet(), first);
         for (var last = first + 1; last < document.Stations.Length; last++)
         {
-            var fitting = SharedAirs.Select(air => Station(document, first, room, new PdfMeasures(IsBench: true, air), last)).FirstOrDefault(sheets => sheets.Count == 1);
-            if (fitting is null)
+            var end = last;
+
+            // At the tightest first: most do not fit, and are laid out once and not once for each air.
+            if (On(Airs[^1]).Count != 1)
             {
                 break;
             }
 
-            best = (fitting[0], last);
+            best = (Airs.Select(On).First(sheets => sheets.Count == 1)[0], last);
+
+            List<Sheet> On(double air) => Station(document, first, room, new PdfMeasures(IsBench: true, air), end);
         }
 
         return best;
