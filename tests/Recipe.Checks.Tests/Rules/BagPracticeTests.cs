@@ -190,6 +190,23 @@ public class BagPracticeTests
         },
         fires);
 
+    // With braid before one of which nothing is said, the shop's own before the book's, and none that the heat is too much for.
+    [Theory]
+    [InlineData("hose said-hose { inner-diameter 8 mm; heat-limit 70 degC; reinforced yes; source \"data sheet\" }", "said-hose")]
+    [InlineData("hose soft-hose { inner-diameter 8 mm; heat-limit 45 degC; reinforced yes; source \"data sheet\" }\nhose quiet-hose { inner-diameter 8 mm; heat-limit 70 degC; source \"data sheet\" }\n"
+        + "hose firm-hose { inner-diameter 8 mm; heat-limit 60 degC; reinforced yes; source \"data sheet\" }", "firm-hose")]
+    [InlineData("hose b-hose { inner-diameter 8 mm; heat-limit 60 degC; reinforced yes; source \"data sheet\" }\nhose a-hose { inner-diameter 8 mm; heat-limit 90 degC; reinforced yes; source \"data sheet\" }", "a-hose")]
+    public void A_hose_that_stands_the_heat_is_offered(string hoses, string taken)
+    {
+        var found = Bench.Fires("hose-collapses", Hot with
+        {
+            Above = "hose our-hose { inner-diameter 8 mm; heat-limit 70 degC; reinforced no; source \"data sheet\" }\n" + hoses,
+            Bag = Plain + "; our-hose",
+            Cure = "hold 20 degC for 24 h under vacuum; hold 50 degC for 6 h under vacuum; cool to 30 degC; demould",
+        }, Severity.Warning);
+        Assert.Equal(taken, Assert.Single(Assert.Single(found.Fixes).Edits).NewText);
+    }
+
     [Theory]
     [InlineData("peel-ply reused; breather; bag-film", true)]
     [InlineData("peel-ply; breather reused; bag-film", false)]

@@ -57,6 +57,10 @@ public class FigureTests
     [InlineData("resin-temperature 18 degC", "slow-laminating-epoxy", false)]
     [InlineData("resin-temperature 64 degF", "slow-laminating-epoxy", true)]
     [InlineData("room 16 degC; resin-temperature 20 degC", "slow-laminating-epoxy", false)]
+    [InlineData("room 20 degC; resin-temperature 16 degC", "slow-laminating-epoxy", true)]
+    [InlineData("room 16 degC", "slow-laminating-epoxy", true)]
+    [InlineData("room 16 degC to 20 degC", "slow-laminating-epoxy", false)]
+    [InlineData("room 14 degC to 17 degC", "slow-laminating-epoxy", true)]
     [InlineData("resin-temperature 15 degC", "laminating-polyester", false)]
     [InlineData("resin-temperature 14 degC", "laminating-polyester", true)]
     public void Resin_is_mixed_warm(string wetOut, string resin, bool fires) => Limits.Says("cold-resin", Tray.Hand with { Resin = resin, WetOut = wetOut }, fires);

@@ -114,6 +114,41 @@ public class MixingTests
         new Tray { Shop = shop, Cure = "hold 20 degC for 24 h; ramp 10 degC/h to 50 degC; hold 50 degC for 16 h; cool to 30 degC; demould" },
         fires);
 
+    // Two hours above 40 degC in all, however many steps they are spread over; half an hour of them to cool down (common practice: nobody stays longer beside it).
+    [Theory]
+    [InlineData("hold 20 degC for 24 h; hold 50 degC for 60 min; hold 45 degC for 31 min; cool to 30 degC; demould", true)]
+    [InlineData("hold 20 degC for 24 h; hold 50 degC for 60 min; hold 45 degC for 30 min; cool to 30 degC; demould", false)]
+    [InlineData("hold 20 degC for 24 h; hold 40 degC for 16 h; cool to 30 degC; demould", false)]
+    [InlineData("hold 20 degC for 24 h; hold 41 degC for 16 h; cool to 30 degC; demould", true)]
+    public void Hours_of_heat_are_counted_together(string cure, bool fires) =>
+        Limits.Speaks("unattended-heat", new Tray { Shop = "oven limit 80 degC cut-out no", Cure = cure }, fires);
+
+    [Fact]
+    public void An_oven_of_which_nothing_is_known_is_said_to_be_unchecked_and_only_when_it_is_hot()
+    {
+        NotChecked("hold 20 degC for 24 h; hold 50 degC for 16 h; cool to 30 degC; demould", 1);
+        NotChecked("hold 20 degC for 48 h; demould", 0);
+
+        static void NotChecked(string cure, int times) => Assert.Equal(
+            times, Bench.Of(new Tray { Shop = "oven limit 80 degC", Cure = cure }.ToString(), checks: Bench.Only("unattended-heat")).Report.NotChecked.Length);
+    }
+
+    // Four hours in all, over several steps; those of the open mould do not count.
+    [Theory]
+    [InlineData("hold 20 degC for 3 h under vacuum; hold 21 degC for 61 min under vacuum; hold 20 degC for 48 h; demould", true)]
+    [InlineData("hold 20 degC for 3 h under vacuum; hold 21 degC for 60 min under vacuum; hold 20 degC for 48 h; demould", false)]
+    public void Hours_under_vacuum_are_counted_together(string cure, bool fires) =>
+        Limits.Speaks("pump-may-stop", new Tray { Shop = "check-valve no", Cure = cure }, fires);
+
+    [Fact]
+    public void Bare_hands_and_thin_gloves_are_told_apart()
+    {
+        Assert.Equal("resin is handled with bare hands", Bench.Fires("latex-gloves", (Tray.Hand with { Shop = "safety { gloves \"none\" }" }).ToString()).Message);
+        var thin = Bench.Fires("latex-gloves", (Tray.Hand with { Shop = "safety { gloves \"thin latex\" }" }).ToString());
+        Assert.Equal("gloves are thin latex; nitrile or butyl keeps resin out", thin.Message);
+        Assert.Equal("gloves \"nitrile, changed on every splash\"", Assert.Single(Assert.Single(thin.Fixes).Edits).NewText);
+    }
+
     [Theory]
     [InlineData("thaw 6 h sealed", "opened-frozen", false)]
     [InlineData("thaw 5 h sealed", "opened-frozen", true)]

@@ -25,6 +25,12 @@ public class ModelTests
         var found = Bench.Fires("bleeds-dry", new Tray { Bag = thirsty, WetOut = "resin-content 34 % by weight" }, Severity.Warning);
         Assert.Contains("laid at 34 %", found.Message, StringComparison.Ordinal);
         Bench.Silent("bleeds-dry", new Tray { Bag = thirsty, WetOut = "resin-content 55 % by weight" });
+
+        // The fix gives what the bag takes and what the cloth keeps: laid like that it is silent, and not much wetter than it must be.
+        var fix = Assert.Single(found.Fixes);
+        Bench.Settles("bleeds-dry", new Tray { Bag = thirsty, WetOut = "resin-content 34 % by weight" }.ToString());
+        var percent = int.Parse(fix.Title.Split(' ')[3], System.Globalization.CultureInfo.InvariantCulture);
+        Bench.Fires("bleeds-dry", new Tray { Bag = thirsty, WetOut = $"resin-content {percent - 12} % by weight" }, Severity.Warning);
         Bench.Silent("bleeds-dry", new Tray { Bag = "peel-ply; breather; bag-film", WetOut = "resin-content 55 % by weight" });
     }
 

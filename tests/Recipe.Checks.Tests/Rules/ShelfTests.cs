@@ -67,6 +67,26 @@ public class ShelfTests
     public void One_part_is_cut_from_one_lot(string stock, bool fires) =>
         Limits.Says("two-lots", Tray.Hand with { Above = Shelf(stock), PartLines = "trim 15 mm" }, fires, Severity.Advice);
 
+    // Two rolls of one lot are as good as one; what counts is the need of one part, not that of the batch; another cloth's lots do not matter.
+    [Theory]
+    [InlineData("glass-twill-163 0.15 m2 lot \"A\"\n  glass-twill-163 0.15 m2 lot \"A\"\n  glass-twill-163 0.2 m2 lot \"B\"", "", false)]
+    [InlineData("glass-twill-163 0.25 m2 lot \"A\"\n  glass-twill-163 0.25 m2 lot \"B\"\n  glass-twill-163 0.25 m2 lot \"C\"", "quantity 2", true)]
+    [InlineData("glass-twill-163 0.4 m2 lot \"A\"\n  glass-twill-163 0.4 m2 lot \"B\"", "quantity 2", false)]
+    [InlineData("glass-twill-163 0.25 m2 lot \"A\"\n  glass-twill-163 0.2 m2", "", false)]
+    [InlineData("glass-twill-163 0.1 m2 lot \"A\"\n  glass-twill-163 0.1 m2 lot \"B\"", "", false)]
+    public void Lots_are_counted_for_one_part(string stock, string quantity, bool fires) =>
+        Limits.Says("two-lots", Tray.Hand with { Above = Shelf(stock), PartLines = "trim 15 mm; " + quantity }, fires, Severity.Advice);
+
+    [Fact]
+    public void The_largest_lot_is_named_and_the_others_are_shown()
+    {
+        var tray = Tray.Hand with { Above = Shelf("glass-twill-163 0.2 m2 lot \"small\"\n  glass-twill-163 0.25 m2 lot \"large\""), PartLines = "trim 15 mm" };
+        var found = Bench.Fires("two-lots", tray, Severity.Advice);
+        Assert.Contains("the largest lot, large, holds 0.25 m2", found.Message, StringComparison.Ordinal);
+        Assert.Contains("large", found.Where.Text, StringComparison.Ordinal);
+        Assert.Contains("small", Assert.Single(found.Labels, label => label.Text == "other lot").Where.Text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("our-tape 1.4 m\n  our-tape 1.4 m", true)]
     [InlineData("our-tape 1.6 m\n  our-tape 1.2 m", false)]

@@ -164,6 +164,25 @@ public class VacuumTests
         }
     }
 
+    [Fact]
+    public void Without_the_pumps_own_figure_its_reach_is_not_judged()
+    {
+        var report = Bench.Of(new Tray { Shop = "altitude 0 m; pump 2.5 cfm", Vacuum = "draw 20 mbar absolute" + LeakCheck }.ToString(), checks: Bench.Only("vacuum-beyond-pump")).Report;
+        Assert.Contains(report.NotChecked, note => note.Missing.Contains("ultimate pressure", StringComparison.Ordinal));
+    }
+
+    // In the author's own convention: 50 mbar absolute of 1013 at sea level, with something in hand for the hoses.
+    [Theory]
+    [InlineData("draw 20 mbar absolute", "absolute")]
+    [InlineData("draw 29 inHg below ambient", "inHg below ambient")]
+    public void A_level_that_the_pump_reaches_is_offered_in_the_authors_convention(string draw, string unit)
+    {
+        var shop = "altitude 0 m; pump 2.5 cfm ultimate 50 mbar absolute";
+        var fix = Assert.Single(Bench.Fires("vacuum-beyond-pump", new Tray { Shop = shop, Vacuum = draw + LeakCheck }, Severity.Warning).Fixes);
+        Assert.EndsWith(unit, fix.Edits[^1].NewText, StringComparison.Ordinal);
+        Bench.Settles("vacuum-beyond-pump", new Tray { Shop = shop, Vacuum = draw + LeakCheck }.ToString());
+    }
+
     // A board of 100 kPa carries half of it for hours (common practice): 14.76 inHg.
     [Theory]
     [InlineData("14.7 inHg below ambient", false)]
