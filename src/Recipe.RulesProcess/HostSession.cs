@@ -16,13 +16,15 @@ internal sealed class HostSession : IDisposable
     private readonly BlockingCollection<byte[]> _lines = new(boundedCapacity: 8);
     private readonly CancellationTokenSource _end = new();
     private readonly StringBuilder _errors = new();
+    private readonly Thread _complaints;
     private volatile bool _tooLong;
 
     private HostSession(Process process, int longestLine)
     {
         _process = process;
         new Thread(() => ReadLines(longestLine)) { IsBackground = true, Name = "rules host" }.Start();
-        new Thread(ReadErrors) { IsBackground = true, Name = "rules host, errors" }.Start();
+        _complaints = new Thread(ReadErrors) { IsBackground = true, Name = "rules host, errors" };
+        _complaints.Start();
     }
 
     /// <summary>Whether the host has written a line that is too long.</summary>
@@ -121,8 +123,10 @@ internal sealed class HostSession : IDisposable
     /// <summary>What the host said last where programs complain, to end a sentence.</summary>
     public string Words()
     {
-        // The end of its output comes a moment before the end of its complaints.
+        // The end of its output comes a moment before the end of its complaints, and they are read by another thread. Neither is waited for long: a child of
+        // the host may keep its end of the pipe open.
         _process.WaitForExit(500);
+        _complaints.Join(500);
         lock (_errors)
         {
             var text = _errors.ToString().ReplaceLineEndings("\n").Split('\n').FirstOrDefault(line => line.Trim().Length > 0)?.Trim();
