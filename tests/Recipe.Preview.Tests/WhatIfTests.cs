@@ -90,6 +90,13 @@ public sealed class WhatIfTests(BrowserFixture browser)
         });
         await look.Page.ClickAsync("#what-if button.main");
         await look.Says("#what-if .notice", "has changed meanwhile; nothing was written");
+
+        // It is still said when the page has drawn the text that was in the way, until the next lever is moved.
+        await look.Says("body", "Somebody else was quicker");
+        await look.Says("#what-if .notice", "has changed meanwhile; nothing was written");
+        await look.Move("laminators", 2);
+        await look.Says("#what-if .diff", "laminators");
+        Assert.DoesNotContain("nothing was written", await look.TextOf("#what-if"), StringComparison.Ordinal);
         Assert.Contains("laminators         1", shop.Read(), StringComparison.Ordinal);
         Assert.Contains("Somebody else was quicker", shop.Read(), StringComparison.Ordinal);
     }

@@ -12,6 +12,9 @@ export function whatIf(panel, { ask, tried }) {
   let round = 0;
   let trial = null;
 
+  // Why nothing was written. It stays until a lever is moved: the change of the file that was in the way redraws the page a moment later.
+  let trouble = null;
+
   const result = make('div', { class: 'result' });
 
   function take(next) {
@@ -54,6 +57,7 @@ export function whatIf(panel, { ask, tried }) {
     };
     input.addEventListener('input', () => {
       const value = Number(input.value);
+      trouble = null;
       if (value === declared) {
         moved.delete(lever.id);
       } else {
@@ -102,7 +106,7 @@ export function whatIf(panel, { ask, tried }) {
     }
     const was = trial;
     trial = answer;
-    result.replaceChildren(...(answer ? outcome(answer) : []));
+    result.replaceChildren(...(answer ? outcome(answer) : trouble ? [trouble] : []));
     if (was !== null || answer !== null) {
       tried(answer);
     }
@@ -135,12 +139,14 @@ export function whatIf(panel, { ask, tried }) {
       clear();
       await ask('apply', { part: view.part, stamp, values });
     } catch (problem) {
-      result.replaceChildren(make('p', { class: 'notice bad', role: 'alert' }, problem.message));
+      trouble = make('p', { class: 'notice bad', role: 'alert' }, problem.message);
+      result.replaceChildren(trouble);
     }
   }
 
   function clear() {
     moved.clear();
+    trouble = null;
     clearTimeout(timer);
     settle(null);
     if (view?.picture) {
