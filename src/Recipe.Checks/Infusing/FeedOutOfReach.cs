@@ -107,22 +107,23 @@ public sealed class FeedOutOfReach : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part is not { Process.Value: Process.Infused, Infusion: { Path: { } path } infusion } || context.Plan.Geometry is not { } shape)
+        if (part is not { Process.Value: Process.Infused, Infusion: { Path: { } path } infusion } || context.Plan.Geometry is not { } shape
+            || context.Plan.Feed?.Length is not { } planned)
         {
             return;
         }
 
         // All that lies no further than the path from a straight line: a strip on either side of it, and half a circle at each end.
         var count = Math.Max(1, infusion.FeedLines?.Value ?? 1);
-        var line = infusion.FeedLine?.Value ?? Length.Zero;
+        var line = planned.Value;
         var reached = count * ((2 * line.Meters * path.Value.Meters) + (Math.PI * path.Value.Meters * path.Value.Meters));
         if (shape.Area.SquareMeters > reached * Slack)
         {
-            var feed = infusion.FeedLine is { } stated ? $"{(count == 1 ? "a feed line" : FormattableString.Invariant($"{count} feed lines"))} of {Say.Of(stated)}" : "a feed point";
+            var feed = $"{(count == 1 ? "a feed line" : FormattableString.Invariant($"{count} feed lines"))} of {(infusion.FeedLine is { } stated ? Say.Of(stated) : Say.About(line, path.Written))}";
             context.Report(
                 path.Where ?? infusion.Where,
                 $"{feed} and a path of {Say.Of(path)} reach {Area(reached, shape)}; the part has {Area(shape.Area.SquareMeters, shape)}",
-                Grounds.Sure.And("path", path).And("length of the feed line", infusion.FeedLine),
+                Grounds.Sure.And("path", path).And<Length>(planned),
                 infusion.FeedLine?.Where is { } where && where != path.Where ? [new FindingLabel(where, "feed line here")] : []);
             return;
         }

@@ -1,3 +1,4 @@
+using Recipe.Engineering;
 using Recipe.Model;
 using Recipe.Text.Findings;
 using UnitsNet;
@@ -127,15 +128,10 @@ public sealed class ContentOutOfReach : Check
             [byWeight ? Edits.Fix("Lay it at 42 % by weight", FixSafety.NeedsALook, part.Rewrite(stated, "42 % by weight")) : null]);
     }
 
-    // Vf = ((1 - w) / fibre) / ((1 - w) / fibre + w / resin), the rule of mixtures.
-    private static double Fibre(Content content, Density fibre, Density resin)
+    private static double Fibre(Content content, Density fibre, Density resin) => content switch
     {
-        if (content.Basis == ContentBasis.FibreByVolume)
-        {
-            return content.Fraction;
-        }
-
-        var dry = (1 - content.Fraction) / fibre.KilogramsPerCubicMeter;
-        return dry / (dry + (content.Fraction / resin.KilogramsPerCubicMeter));
-    }
+        { Basis: ContentBasis.FibreByVolume } => content.Fraction,
+        { Fraction: > 0 and < 1 } => FibreContent.VolumeFraction(Ratio.FromDecimalFractions(1 - content.Fraction), fibre, resin).DecimalFractions,
+        _ => 1 - content.Fraction,
+    };
 }
