@@ -19,7 +19,7 @@ public sealed class FeedOutOfReach : Check
         Remedy = "Measure the longest way from the feed to the vent, and lay the feed line along the part.",
         Source = "geometry: what lies within the path of a line; a line at least half as long as its path is common practice",
         Exceptions = """
-            Without a feed line the feed is a point. A path over 600 mm is judged by `long-flow-path`. Silent where the part has no known size.
+            Where no feed line is given, that of the plan is looked at: one as long as the part. A path over 600 mm is judged by `long-flow-path`. Silent where the part has no known size.
             """,
         BadExample = """
             mould tray-mould {
