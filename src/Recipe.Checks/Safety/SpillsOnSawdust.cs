@@ -94,7 +94,7 @@ public sealed class SpillsOnSawdust : Check
 
         context.Report(
             said.Where ?? safety.Where,
-            $"spills are taken up with {(said.Value == SpillBinder.Rags ? "rags" : "sawdust")}, which heat up by themselves",
+            $"spills are taken up with {(said.Value == SpillBinder.Rags ? "rags, which heat up by themselves" : "sawdust, which heats up by itself")}",
             Grounds.Sure.And("spills", said),
             [new FindingLabel(context.Part.ResinWhere ?? context.Part.Where, "for this part")],
             [Edits.Fix("Take sand or clay", FixSafety.NeedsALook, FigureEdits.Rewrite(said, "mineral"))]);

@@ -96,6 +96,8 @@ public sealed class NoLeakCheck : Check
             return;
         }
 
+        // The same limit as a gauge in inches shows it: 30 mbar would be 0.886 inHg.
+        var most = Say.UnitLike(vacuum.Draw?.Written, "mbar").Symbol == "inHg" ? "1 inHg" : "30 mbar";
         context.Report(
             vacuum.Where,
             $"nothing shows that the bag of {part.Name} is tight",
@@ -103,9 +105,9 @@ public sealed class NoLeakCheck : Check
             fixes:
             [
                 Edits.Fix(
-                    "Add a leak check: 30 mbar at most in 5 min",
+                    $"Add a leak check: {most} at most in 5 min",
                     FixSafety.NeedsALook,
-                    Edits.Last(vacuum.Where, "leak-check 5 min rise at-most 30 mbar isolated")),
+                    Edits.Last(vacuum.Where, $"leak-check 5 min rise at-most {most} isolated")),
             ]);
     }
 }

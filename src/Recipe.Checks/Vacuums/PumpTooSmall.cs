@@ -134,7 +134,10 @@ public sealed class PumpTooSmall : Check
         }
 
         var unit = Say.UnitLike(rise.Written, "mbar");
-        var number = Math.Floor(unit.FromSi(rise.Value.Pascals * margin / Enough) * 10) / 10;
+        var most = unit.FromSi(rise.Value.Pascals * margin / Enough);
+
+        // A gauge shows no tenths of what counts in tens.
+        var number = most >= 10 ? Math.Floor(most) : Math.Floor(most * 10) / 10;
         var text = $"{Say.Number(number)} {unit.Symbol}";
         return number > 0 ? Edits.Fix($"Accept {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(rise, text)) : null;
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Units;
 using UnitsNet;
 
@@ -39,11 +40,8 @@ internal static class Say
     /// <summary>"229.2 g": a mass that is weighed, as the scale of the shop shows it and the papers print it; in tenths of a gram where no scale is known.</summary>
     public static string Weighed(Mass mass, Shop? shop)
     {
-        var scale = shop?.ScaleResolution;
-        var unit = UnitLike(scale?.Written, "g").Symbol is "oz" or "lb" ? UnitTable.Get("oz") : UnitTable.Get("g");
-        var step = scale is { Value.Kilograms: > 0 } ? Math.Round(unit.FromSi(scale.Value.Kilograms), 6) : 0.1;
-        var shown = (decimal)Math.Round(unit.FromSi(mass.Kilograms) / step, MidpointRounding.AwayFromZero) * (decimal)step;
-        return $"{shown.ToString(CultureInfo.InvariantCulture)} {unit.Symbol}";
+        var scale = ScaleSteps.Of(shop);
+        return $"{scale.Shown(mass).ToString(CultureInfo.InvariantCulture)} {scale.Unit}";
     }
 
     /// <summary>"480 mm": a length worked out from figures that nobody knows to four digits.</summary>
@@ -136,23 +134,7 @@ internal static class Say
     public static string More(int others) => others > 0 ? FormattableString.Invariant($"; likewise {others} more") : "";
 
     /// <summary>The unit that a figure was written in when it measures the same kind of thing, else the usual one.</summary>
-    public static Unit UnitLike(string? written, string otherwise)
-    {
-        var usual = UnitTable.Get(otherwise);
-        for (var i = 0; written is not null && i < written.Length; i++)
-        {
-            var startsAWord = i == 0 || written[i - 1] is ' ' or ')' || char.IsAsciiDigit(written[i - 1]);
-            if (startsAWord
-                && UnitTable.TryRead(written.AsSpan(i), out _, out var unit)
-                && unit.Dimension == usual.Dimension
-                && unit.Scale == usual.Scale)
-            {
-                return unit;
-            }
-        }
-
-        return usual;
-    }
+    public static Unit UnitLike(string? written, string otherwise) => WrittenUnit.Like(written, UnitTable.Get(otherwise));
 
     private static string In(double si, string? like, string otherwise, int significant = 4)
     {

@@ -19,8 +19,7 @@ public sealed class QuantityText
     internal const double StandardGravity = 9.80665;
 
     private readonly UnitSystem _units;
-    private readonly bool _scaleShowsOunces;
-    private readonly double _scaleStep;
+    private readonly ScaleSteps _scale;
 
     /// <summary>For a shop, or for none: then metric and a scale that shows 0.1 g.</summary>
     /// <param name="shop">The shop.</param>
@@ -29,14 +28,11 @@ public sealed class QuantityText
     {
         _units = units ?? shop?.Units ?? UnitSystem.Metric;
         Currency = shop?.Currency ?? "";
-        var scale = shop?.ScaleResolution;
-        _scaleShowsOunces = scale is not null && WrittenText.IsUs(scale.Written);
-        var step = _scaleShowsOunces ? scale!.Value.Ounces : scale?.Value.Grams;
-        _scaleStep = step > 0 ? Math.Round(step.Value, 6) : 0.1;
+        _scale = ScaleSteps.Of(shop);
     }
 
     /// <summary>The step of the scale that weights are printed to, in the scale's own unit.</summary>
-    public string ScaleStep => Numbers.AtMost(_scaleStep, 6) + Nb + (_scaleShowsOunces ? "oz" : "g");
+    public string ScaleStep => Numbers.AtMost(_scale.Step, 6) + Nb + _scale.Unit;
 
     /// <summary>
     /// Whether the vacuum gauge counts in inches of mercury: the papers are in US units, or the recipe draws its vacuum in them. Then the inches stand first,
@@ -51,7 +47,7 @@ public sealed class QuantityText
     public string Currency { get; }
 
     /// <summary>The unit that the scale shows.</summary>
-    public string ScaleUnit => _scaleShowsOunces ? "oz" : "g";
+    public string ScaleUnit => _scale.Unit;
 
     /// <summary>The unit in which somebody writes down a temperature.</summary>
     public string TemperatureUnit => _units == UnitSystem.Us ? "°F" : "°C";
@@ -65,9 +61,9 @@ public sealed class QuantityText
     /// <summary>A weight that somebody reads off the scale: first as the scale shows it.</summary>
     public Reading Weight(Mass mass, Rounding rounding = Rounding.Nearest)
     {
-        var grams = _scaleShowsOunces ? Numbers.Significant(mass.Grams, 3, rounding) : Numbers.ToStep(mass.Grams, _scaleStep, rounding);
-        var ounces = _scaleShowsOunces ? Numbers.ToStep(mass.Ounces, _scaleStep, rounding) : Numbers.Significant(mass.Ounces, 3, rounding);
-        return (_scaleShowsOunces, _units) switch
+        var grams = _scale.InOunces ? Numbers.Significant(mass.Grams, 3, rounding) : Numbers.ToStep(mass.Grams, _scale.Step, rounding);
+        var ounces = _scale.InOunces ? Numbers.ToStep(mass.Ounces, _scale.Step, rounding) : Numbers.Significant(mass.Ounces, 3, rounding);
+        return (_scale.InOunces, _units) switch
         {
             (false, UnitSystem.Metric) => new(grams + Nb + "g"),
             (false, _) => new(grams + Nb + "g", ounces + Nb + "oz"),
@@ -77,9 +73,7 @@ public sealed class QuantityText
     }
 
     /// <summary>The weight that the scale would show, so that sums on a paper are sums of what stands there.</summary>
-    public Mass OnScale(Mass mass, Rounding rounding = Rounding.Nearest) => _scaleShowsOunces
-        ? Mass.FromOunces(Numbers.Snap(mass.Ounces, _scaleStep, rounding))
-        : Mass.FromGrams(Numbers.Snap(mass.Grams, _scaleStep, rounding));
+    public Mass OnScale(Mass mass, Rounding rounding = Rounding.Nearest) => _scale.From(Numbers.Snap(_scale.In(mass), _scale.Step, rounding));
 
     /// <summary>A mass that is computed, to three figures.</summary>
     public Reading About(Mass mass) => In(
@@ -90,7 +84,7 @@ public sealed class QuantityText
     public Reading AboutOnScale(Mass mass)
     {
         var (grams, ounces) = (Numbers.Significant(mass.Grams, 3) + Nb + "g", Numbers.Significant(mass.Ounces, 3) + Nb + "oz");
-        return (_scaleShowsOunces, _units) switch
+        return (_scale.InOunces, _units) switch
         {
             (false, UnitSystem.Us) => new(grams, ounces),
             (true, UnitSystem.Us) => new(ounces),
