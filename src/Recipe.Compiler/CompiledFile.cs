@@ -45,7 +45,9 @@ public sealed record CompiledFile
     public required ImmutableArray<SyntaxTree> Used { get; init; }
 
     /// <summary>Every text whose change, coming or going would change this result: the file itself, what it uses, its settings, records beside it, shapes and rules.</summary>
-    public required ImmutableArray<TextUsed> RestsOn { get; init; }
+    public ImmutableArray<TextUsed> RestsOn => RestsOnWhenAsked.Value;
+
+    internal Lazy<ImmutableArray<TextUsed>> RestsOnWhenAsked { get; init; } = new(ImmutableArray<TextUsed>.Empty);
 
     /// <summary>How bad the folder's settings hold findings to be.</summary>
     internal ImmutableArray<Model.SeveritySetting> Settings { get; init; } = [];

@@ -39,7 +39,12 @@ public sealed class CompiledPart
     internal ImmutableArray<TextSpan> Reach { get; }
 
     /// <summary>The same part without its plan, which is made again if somebody asks for it.</summary>
-    internal CompiledPart Light(RecipeModel model) => new(Part, null, new Lazy<Plan>(() => Planner.Plan(Part, model)), Examination, Reach);
+    internal CompiledPart Light(RecipeModel model)
+    {
+        // What makes the plan again must not hold this part, which holds the plan.
+        var part = Part;
+        return new CompiledPart(part, null, new Lazy<Plan>(() => Planner.Plan(part, model)), Examination, Reach);
+    }
 
     /// <summary>Whether any line inside a span of the file's text may belong to it.</summary>
     public bool MayStandIn(TextSpan span) => Reach.Any(stretch => stretch.Start <= span.End && span.Start <= stretch.End);

@@ -184,14 +184,20 @@ public sealed class Workspace
             RulesTried = (judged.Length, judged.Sum(rule => rule.Examples.Count(example => example.Fires is not null))),
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
-            RevisionWhenAsked = new Lazy<string>(() => RevisionOf(tree)),
+            RevisionWhenAsked = RevisionWhenAsked(tree),
             Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
-            RestsOn = builds.IsEmpty ? restsOn : _records.With(tree, restsOn),
+            RestsOnWhenAsked = builds.IsEmpty ? new(restsOn) : RecordsWhenAsked(tree, restsOn),
             Settings = settings,
             Checks = checks,
             CodedExaminations = codedExaminations,
         };
     }
+
+    // What a lambda uses lives as long as the lambda, and with it whatever other lambdas of the same method use: these two are kept with each file.
+    private Lazy<string> RevisionWhenAsked(SyntaxTree tree) => new(() => RevisionOf(tree));
+
+    // Each file of a folder rests on the records of all: not listed before somebody asks, since the lists would grow with the square of the files.
+    private Lazy<ImmutableArray<TextUsed>> RecordsWhenAsked(SyntaxTree tree, ImmutableArray<TextUsed> restsOn) => new(() => _records.With(tree, restsOn));
 
     private ImmutableArray<CompiledPart> LetGo(ImmutableArray<CompiledPart> parts, RecipeModel model, ImmutableArray<LoggedBuild> builds)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Recipe.Syntax.Findings;
 using Recipe.Syntax.Parsing;
 using Recipe.Text;
@@ -9,10 +10,14 @@ namespace Recipe.Syntax;
 /// <summary>A parsed text: its tokens, which tile it, its tree, and what could not be read. Parsing never fails.</summary>
 public sealed class SyntaxTree
 {
+    // Tokens are half of what a tree takes, and once it is parsed only who lays out, colours or completes a text asks for them: what the collector took is read
+    // again from the text.
+    private readonly WeakReference<Token[]> _tokens;
+
     private SyntaxTree(SourceText source, ImmutableArray<Token> tokens, FileSyntax root, ImmutableArray<Finding> findings)
     {
         Source = source;
-        Tokens = tokens;
+        _tokens = new WeakReference<Token[]>(ImmutableCollectionsMarshal.AsArray(tokens)!);
         Root = root;
         Findings = findings;
     }
@@ -21,7 +26,19 @@ public sealed class SyntaxTree
     public SourceText Source { get; }
 
     /// <summary>Every character of the text, in order; the end of the file comes last and is empty.</summary>
-    public ImmutableArray<Token> Tokens { get; }
+    public ImmutableArray<Token> Tokens
+    {
+        get
+        {
+            if (!_tokens.TryGetTarget(out var tokens))
+            {
+                tokens = ImmutableCollectionsMarshal.AsArray(Lexer.Run(Source, []))!;
+                _tokens.SetTarget(tokens);
+            }
+
+            return ImmutableCollectionsMarshal.AsImmutableArray(tokens);
+        }
+    }
 
     /// <summary>The tree.</summary>
     public FileSyntax Root { get; }
