@@ -150,6 +150,7 @@ public static class CheckCatalogue
         new HoseCollapses(),
         new ReusedLayer(),
         new FilmShortOfTape(),
+        new FilmShortOfPleats(),
 
         new NoVacuumLevel(),
         new MoreVacuumThanAir(),

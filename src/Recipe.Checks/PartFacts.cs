@@ -1,5 +1,6 @@
 using Recipe.Model;
 using Recipe.Planning;
+using Recipe.Text.Findings;
 using UnitsNet;
 
 namespace Recipe.Checks;
@@ -18,6 +19,13 @@ internal static class PartFacts
     /// <summary>Whether it is laid up or put together from other parts.</summary>
     public static bool IsLaidOrJoins(this Part part) => part.HasPlies() || part.Join is { Parts.IsEmpty: false };
 
+    /// <summary>Whether it says that load goes through it.</summary>
+    public static bool CarriesLoad(this Part part) => part.Use?.Value is PartUse.Structural or PartUse.Flying;
+
+    /// <summary>The part of a name, of the file itself or of one that it uses; null when there is none.</summary>
+    public static Part? PartNamed(this RecipeModel model, string name) =>
+        model.Parts.FirstOrDefault(p => p.Name == name) ?? model.UsedParts.GetValueOrDefault(name);
+
     /// <summary>Whether a resin boils off styrene.</summary>
     public static bool IsStyrenated(this ResinSystem? resin) => resin?.Chemistry is Chemistry.Polyester or Chemistry.Vinylester;
 
@@ -26,7 +34,16 @@ internal static class PartFacts
 
     /// <summary>The styrenated liquid that is laid: the resin of the plies, else a coat; null where there is none.</summary>
     public static ResinSystem? LaidStyrene(this Part part) =>
-        part.HasPlies() && part.Resin.IsStyrenated() ? part.Resin : part.Coats.Select(c => c.Material).FirstOrDefault(m => m.IsStyrenated());
+        part.LaysStyrene() ? part.Resin : part.Coats.Select(c => c.Material).FirstOrDefault(m => m.IsStyrenated());
+
+    /// <summary>Whether the plies are wetted with a styrenated resin.</summary>
+    public static bool LaysStyrene(this Part part) => part.HasPlies() && part.Resin.IsStyrenated();
+
+    /// <summary>Where the part names the styrenated liquid that is laid, as a second place of a story.</summary>
+    public static IEnumerable<FindingLabel> StyreneNamed(this Part part) =>
+        part.LaysStyrene() ? part.ResinNamed()
+        : part.Coats.FirstOrDefault(c => c.Material.IsStyrenated()) is { } coat ? [new FindingLabel(coat.Where, "coat here")]
+        : [];
 
     /// <summary>What the plan says it misses for a subject, or a word of ours.</summary>
     public static string Missing(this Plan plan, string subject, string otherwise) =>

@@ -48,7 +48,7 @@ public class RobustnessTests
         p => p with { Part = p.Part with { Mould = p.Part.Mould is { } m ? m with { Release = [.. m.Release.Select(r => r with { Coats = null, Wait = null, Dry = null })], MadeOf = null, State = null } : null } },
         p => p with { Part = p.Part with { Resin = p.Part.Resin is { } r ? r with { PotLife = null, FilmLife = null, GelTime = null, Demould = null, MinimumTemperature = null, LargestPot = null, Chemistry = Chemistry.Unknown } : null } },
         p => p with { Part = p.Part with { Vacuum = p.Part.Vacuum is { } v ? v with { Draw = null } : null } },
-        p => p with { Part = p.Part with { Vacuum = p.Part.Vacuum is { LeakCheck: { } l } v ? v with { LeakCheck = l with { Duration = null, RiseAtMost = null, Isolated = null } } : p.Part.Vacuum } },
+        p => p with { Part = p.Part with { Vacuum = p.Part.Vacuum is { LeakCheck: { } l } v ? v with { LeakCheck = l with { Duration = null, RiseAtMost = null, Isolated = false } } : p.Part.Vacuum } },
         p => p with { Part = p.Part with { Bag = p.Part.Bag is { } b ? b with { Layers = [.. b.Layers.Reverse()] } : null } },
         p => p with { Part = p.Part with { Process = new Figure<Process>(Process.Prepreg, Basis.Assumed, "prepreg") } },
         p => p with { Part = p.Part with { Process = new Figure<Process>(Process.Infused, Basis.Assumed, "infused") } },

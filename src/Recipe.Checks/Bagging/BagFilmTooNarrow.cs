@@ -123,6 +123,6 @@ public sealed class BagFilmTooNarrow : Check
             .ThenBy(m => m.HeatLimit!.Value)
             .ThenBy(m => m.Name, StringComparer.Ordinal)
             .FirstOrDefault();
-        return wide is null ? null : Edits.Fix($"Take {wide.Name}", FixSafety.NeedsALook, Edits.Replace(film.Where, wide.Name));
+        return wide is null ? null : Edits.Fix($"Take {wide.Name}", FixSafety.NeedsALook, LayerLines.Take(film.Where, film.Material.Name, wide.Name));
     }
 }

@@ -16,7 +16,7 @@ public sealed class BleedsDry : Check
         Severity = Severity.Warning,
         Title = "Bag takes more resin than the plies can spare",
         Reason = "A laminate that is sucked dry has open weave, pinholes and no strength between its plies.",
-        Remedy = "Lay it wetter, take a film with smaller holes, or draw less.",
+        Remedy = "Lay it wetter, leave a bleeder out, or take a film with smaller holes.",
         Source = "common practice; how dry a bag makes a cloth is from memory of the trade",
         Exceptions = """
             Speaks when the layers could take at least a tenth more than the plies can give. Silent for prepreg and for infusion, and where no cloth covers the part.
@@ -119,13 +119,22 @@ public sealed class BleedsDry : Check
             return;
         }
 
+        var thirsty = Thirstiest(plan.Bag);
+        var where = thirsty is null ? "" : $", {Say.About(thirsty.CouldTake!.Value)} of it in {thirsty.Layer.Material.Name}";
         context.Report(
-            plan.Bag.Layers.MaxBy(l => l.Pickup?.Value.Kilograms ?? 0)?.Layer.Where ?? bag.Where,
-            $"the bag could carry away {Say.About(could.Value)} of resin; plies laid at {Say.Percent(Math.Round(laid.Value, 2))} by weight give {Say.About(given.Value)} and are dry then",
+            thirsty?.Layer.Where ?? bag.Where,
+            $"the bag could carry away {Say.About(could.Value)} of resin{where}; plies laid at {Say.Percent(Math.Round(laid.Value, 2))} by weight give {Say.About(given.Value)} and are dry then",
             Grounds.Sure.And<Mass>(could).And<Mass>(given),
             part.WetOut?.Content?.Where is { } said ? [new FindingLabel(said, "laid like this")] : [],
             [Wetter(part, plan, could.Value - given.Value)]);
     }
+
+    // What somebody would leave out or change: a felt before the peel ply, which has to be there.
+    private static BagLayerPlan? Thirstiest(BagPlan bag) => bag.Layers
+        .Where(l => l.CouldTake is { Kilograms: > 0 })
+        .OrderBy(l => l.Layer.Class == LayerClass.PeelPly)
+        .ThenByDescending(l => l.CouldTake!.Value)
+        .FirstOrDefault();
 
     // As much resin more as the bag still wants, and as the cloth should keep.
     private static Fix? Wetter(Part part, Plan plan, Mass missing)

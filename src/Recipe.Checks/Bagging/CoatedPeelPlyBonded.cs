@@ -120,6 +120,6 @@ public sealed class CoatedPeelPlyBonded : Check
             ply.Where,
             $"{ply.Material.Name} carries a release coat, and {(sticks is null ? "a join" : sticks.Verb)} follows with no sanding between",
             labels: [new FindingLabel(sticks?.Where ?? part.Join!.Where, $"{sticks?.Verb ?? "join"} here")],
-            fixes: [new Fix("Take a peel ply without a coat", FixSafety.NeedsALook, Edits.Replace(ply.Where, "peel-ply"))]);
+            fixes: [new Fix("Take a peel ply without a coat", FixSafety.NeedsALook, LayerLines.Take(ply.Where, ply.Material.Name, "peel-ply"))]);
     }
 }

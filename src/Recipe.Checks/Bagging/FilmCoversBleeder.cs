@@ -124,7 +124,7 @@ public sealed class FilmCoversBleeder : Check
                 [new Fix(
                     "Cut it 25 mm smaller",
                     FixSafety.NeedsALook,
-                    FigureEdits.Rewrite(film.Layer.Smaller, "25 mm") ?? Edits.Append(film.Layer.Where, "smaller 25 mm"))]);
+                    LayerLines.End(film.Layer, "smaller 25 mm"))]);
             return;
         }
     }

@@ -87,8 +87,6 @@ public sealed class FilmShortOfTape : Check
             """,
     };
 
-    // Sealant tape is 12 mm wide as a rule, and the film covers it.
-    private static readonly Length TapeWidth = Length.FromMillimeters(12);
     private static readonly Length TapeLine = Defaults.TapeOffset.Value;
 
     /// <inheritdoc/>
@@ -105,12 +103,13 @@ public sealed class FilmShortOfTape : Check
             context.Report(
                 smaller.Where ?? film.Where,
                 $"the film is {Say.Of(smaller)} smaller than the layer under it; it has to lie on the tape, outside of everything",
-                fixes: [Edits.Fix("Cut it to reach the tape", FixSafety.NeedsALook, Edits.Replace(film.Where, Beyond(film)))]);
+                fixes: [Edits.Fix("Cut it to reach the tape", FixSafety.NeedsALook, LayerLines.End(film, "beyond 75 mm"))]);
             return;
         }
 
+        // The film covers the tape, not only its near edge.
         var trim = part.Trim?.Value ?? Defaults.Trim.Value;
-        if (film.Beyond is not { } beyond || beyond.Value + trim >= TapeLine + TapeWidth)
+        if (film.Beyond is not { } beyond || beyond.Value + trim >= TapeLine + BagStuff.TapeWidth(bag))
         {
             return;
         }
@@ -118,9 +117,7 @@ public sealed class FilmShortOfTape : Check
         context.Report(
             beyond.Where ?? film.Where,
             $"the film ends {Say.Of(beyond)} past the plies, {Say.Of(beyond.Value + trim, beyond.Written)} past the part; it has to cover the tape, which lies {Say.Of(TapeLine, beyond.Written)} out",
-            Grounds.Sure.And("edge of the film", beyond).And("trim allowance", part.Trim).AndThat("the tape lies 50 mm outside the rim"),
+            Grounds.Sure.And("edge of the film", beyond).AndTrim(part).AndThat("the tape lies 50 mm outside the rim"),
             fixes: [Edits.Fix("Cut it 75 mm past the plies", FixSafety.NeedsALook, FigureEdits.Rewrite(beyond, "75 mm"))]);
     }
-
-    private static string Beyond(BagLayer film) => $"{film.Material.Name} beyond 75 mm";
 }

@@ -7,8 +7,6 @@ namespace Recipe.Checks;
 /// <summary>A release film lies between the laminate and the peel ply.</summary>
 public sealed class FilmUnderPeelPly : Check
 {
-    private static readonly string[] BondingVerbs = ["bond", "prime", "paint", "fill"];
-
     /// <inheritdoc/>
     public override FindingDescriptor Descriptor { get; } = new()
     {
@@ -120,7 +118,7 @@ public sealed class FilmUnderPeelPly : Check
             return;
         }
 
-        var bonded = part.Finish.FirstOrDefault(f => BondingVerbs.Contains(f.Verb));
+        var bonded = part.Finish.FirstOrDefault(f => f.Sticks() || f.Verb == "fill");
         var isBonded = bonded is not null || part.Join is not null;
         if (!isBonded && !bag.Layers.Any(l => l.Class is LayerClass.Breather or LayerClass.Bleeder))
         {

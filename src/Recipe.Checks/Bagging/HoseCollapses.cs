@@ -131,6 +131,6 @@ public sealed class HoseCollapses : Check
             .ThenByDescending(f => f.HeatLimit!.Value)
             .ThenBy(f => f.Name, StringComparer.Ordinal)
             .FirstOrDefault();
-        return other is null ? null : Edits.Fix($"Take {other.Name}", FixSafety.NeedsALook, Edits.Replace(hose.Where, other.Name));
+        return other is null ? null : Edits.Fix($"Take {other.Name}", FixSafety.NeedsALook, LayerLines.Take(hose.Where, hose.Material.Name, other.Name));
     }
 }

@@ -108,10 +108,11 @@ public sealed class NothingUnderBag : Check
 
     private static Fix? Layers(Part part, Bag bag)
     {
-        var over = part.Process.Value == Process.Infused ? "flow-medium" : "breather";
+        // A mesh ends before it reaches the vacuum.
+        var (over, line) = part.Process.Value == Process.Infused ? ("flow-medium", "flow-medium smaller 40 mm") : ("breather", "breather");
         var edit = bag.Layers is [var film, ..]
-            ? Edits.Before(film.Where, "peel-ply", over)
-            : Edits.Last(bag.Where, "peel-ply", over, "bag-film");
+            ? Edits.Before(film.Where, "peel-ply", line)
+            : Edits.Last(bag.Where, "peel-ply", line, "bag-film");
         return Edits.Fix($"Put a peel-ply and a {over} under it", FixSafety.NeedsALook, edit);
     }
 }

@@ -113,6 +113,6 @@ public sealed class NylonWithPhenolic : Check
             .ThenByDescending(m => m.HeatLimit?.Value)
             .ThenBy(m => m.Name, StringComparer.Ordinal)
             .FirstOrDefault();
-        return other is null ? null : Edits.Fix($"Take {other.Name}", FixSafety.NeedsALook, Edits.Replace(film.Where, other.Name));
+        return other is null ? null : Edits.Fix($"Take {other.Name}", FixSafety.NeedsALook, LayerLines.Take(film.Where, film.Material.Name, other.Name));
     }
 }

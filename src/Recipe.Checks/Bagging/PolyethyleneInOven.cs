@@ -112,7 +112,7 @@ public sealed class PolyethyleneInOven : Check
             outermost.Where,
             $"{outermost.Material.Name} is {outermost.Material.Stuff} and has no heat limit; it is in the bag at {Say.Of(hot.To, hot.Step.Temperature?.Written)}, and such films give way from {Say.Of(Soft)} on{Say.More(soft.Count - 1)}",
             labels: [new FindingLabel(hot.Step.Where, "hottest here")],
-            fixes: [Edits.Fix("Take the usual one of its kind", FixSafety.NeedsALook, soft.Count > 1 ? null : Edits.Replace(outermost.Where, Say.Of(outermost.Class)))],
+            fixes: [Edits.Fix("Take the usual one of its kind", FixSafety.NeedsALook, soft.Count > 1 ? null : LayerLines.Take(outermost.Where, outermost.Material.Name, Say.Of(outermost.Class)))],
             severity: hot.To > Gone ? Severity.Error : Severity.Warning);
     }
 }

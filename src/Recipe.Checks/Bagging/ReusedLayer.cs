@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -106,11 +107,11 @@ public sealed class ReusedLayer : Check
 
     private static Fix? New(List<BagLayer> used)
     {
-        const string word = " reused";
+        // With the blank before the word.
         var edits = used
-            .Select(l => (l.Where, At: l.Where.Text.LastIndexOf(word, StringComparison.Ordinal)))
-            .Where(l => l.At >= 0)
-            .Select(l => Edits.Replace(new Text.SourceSpan(l.Where.Source, new Text.TextSpan(l.Where.Span.Start + l.At, word.Length)), ""))
+            .Select(l => LayerLines.Word(l.Where, "reused"))
+            .OfType<SourceSpan>()
+            .Select(word => Edits.Replace(new SourceSpan(word.Source, TextSpan.FromBounds(word.Span.Start - 1, word.Span.End)), ""))
             .ToList();
         return edits.Count == 0 ? null : new Fix("Take new ones", FixSafety.NeedsALook, [.. edits]);
     }

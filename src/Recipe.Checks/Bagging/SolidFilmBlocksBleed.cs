@@ -1,5 +1,4 @@
 using Recipe.Model;
-using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -132,13 +131,10 @@ public sealed class SolidFilmBlocksBleed : Check
             [Perforated(film)]);
     }
 
-    private static Fix Perforated(BagLayer film)
-    {
-        const string word = "solid";
-        var at = film.Where.Text.LastIndexOf(" " + word, StringComparison.Ordinal);
-        var edit = at < 0
-            ? Edits.Replace(film.Where, "release-film perforated")
-            : Edits.Replace(new SourceSpan(film.Where.Source, new TextSpan(film.Where.Span.Start + at + 1, word.Length)), "perforated");
-        return new Fix("Take a perforated film", FixSafety.NeedsALook, edit);
-    }
+    private static Fix Perforated(BagLayer film) => new(
+        "Take a perforated film",
+        FixSafety.NeedsALook,
+        LayerLines.Word(film.Where, "solid") is { } solid
+            ? Edits.Replace(solid, "perforated")
+            : LayerLines.Take(film.Where, film.Material.Name, "release-film perforated"));
 }

@@ -98,7 +98,7 @@ public sealed class BlushLeft : Check
             || !part.IsWetted()
             || part.Bag?.Layers.Any(l => l.Class == LayerClass.PeelPly) == true
             || ReleaseTraces.FirstOn(part) is not null
-            || part.Finish.TakeWhile(f => !f.Washes()).FirstOrDefault(f => f.Sticks() || f.Verb is "abrade" or "fill") is not { } works)
+            || part.Finish.TakeWhile(f => !f.Washes()).FirstOrDefault(FinishWords.WorksTheFace) is not { } works)
         {
             return;
         }

@@ -108,8 +108,8 @@ public sealed class DarkPaintBeforeHeat : Check
 
     private static Fix? White(FinishStep paint)
     {
-        var word = Darks.FirstOrDefault(d => paint.Where.Text.Contains(d, StringComparison.Ordinal));
-        if (word is null or "dark")
+        // Two words, as in dark navy, are the reader's to change.
+        if (Darks.Where(d => TradeWords.Says(paint.Text, d)).ToList() is not [not "dark" and var word] || !paint.Where.Text.Contains(word, StringComparison.Ordinal))
         {
             return null;
         }

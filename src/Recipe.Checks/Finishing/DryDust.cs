@@ -94,8 +94,8 @@ public sealed class DryDust : Check
             return;
         }
 
-        var dusty = finish.FirstOrDefault(f => f.Verb is "trim" or "abrade" or "drill" or "step" && MakesDust(f) && SaysDry(f.Words()));
-        if (dusty is null && safety?.Dust is null && !finish.Any(FinishWords.IsSafeFromDust) && finish.FirstOrDefault(f => f.Verb is "trim" or "abrade" or "drill" or "scarf") is { } cut)
+        var dusty = finish.FirstOrDefault(f => f.MakesDust() && SaysDry(f.Words()));
+        if (dusty is null && safety?.Dust is null && !finish.Any(FinishWords.IsSafeFromDust) && finish.FirstOrDefault(f => f.Verb != "step" && f.MakesDust()) is { } cut)
         {
             context.NotChecked("neither the line nor `dust` of the shop's safety says what becomes of the dust", cut.Where);
         }
@@ -122,13 +122,9 @@ public sealed class DryDust : Check
             fixes: [new Fix("Extract it and wear a mask", FixSafety.NeedsALook, FinishWords.AddWords(dusty.Where, "with extraction and a mask"))]);
     }
 
-    private static bool MakesDust(FinishStep step) =>
-        step.Verb != "step" || TradeWords.Says(step.Text, "sand", "grind", "cut", "cutt", "saw", "rout", "drill", "abrad");
-
     // Dry as a way of working, and not what the part or the wash water is.
     private static bool SaysDry(string words) =>
         TradeWords.Says(words, "dry")
-        && !TradeWords.Says(words, "knife", "scissors", "shears")
         && !TradeWords.Says(
             words, "dry spot", "dry fit", "dry-fit", "once dry", "when dry", "until dry", "is dry", "are dry", "to dry", "it dry", "bone dry", "fully dry", "dry it", "dry off", "touch dry",
             "after dry", "dry first", "then dry", "dries", "dried", "drying", "dry cloth", "dry area", "and dry", "wipe dry");

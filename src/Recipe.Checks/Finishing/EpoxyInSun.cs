@@ -102,6 +102,17 @@ public sealed class EpoxyInSun : Check
             $"{part.Name} stays outdoors, and no line covers {resin.Name}, an epoxy, against the sun",
             Grounds.Sure.And("outdoors", outdoors),
             part.ResinWhere is { } mixed ? [new FindingLabel(mixed, "resin here")] : [],
-            [part.Finish is [.., var last] ? new Fix("Paint it", FixSafety.NeedsALook, Edits.After(last.Where, "abrade 240 grit; paint colour white")) : null]);
+            [Paint(part)]);
+    }
+
+    // Last, but before it is sent off.
+    private static Fix? Paint(Part part)
+    {
+        const string key = "abrade 240 grit";
+        const string paint = "paint colour white";
+        var edit = part.Finish.FirstOrDefault(f => f.Verb == "ship") is { } ship ? Edits.Before(ship.Where, key, paint)
+            : part.Finish is [.., var last] ? Edits.After(last.Where, $"{key}; {paint}")
+            : null;
+        return Edits.Fix("Paint it", FixSafety.NeedsALook, edit);
     }
 }

@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -87,14 +86,13 @@ public sealed class InspectWithoutLimits : Check
             return;
         }
 
-        var use = context.Part.Use?.Value;
         context.Report(
             looks[0].Where,
             $"{Say.Quoted(looks[0].Words())} gives no limit to pass or fail by",
             fixes: [new Fix("Give limits to look for", FixSafety.NeedsALook, looks[0].Text.Length == 0
                 ? Edits.Append(looks[0].Where, "\"no dry spot over 3 mm; at most 2 pinholes per dm2\"")
                 : FinishWords.AddWords(looks[0].Where, "no dry spot over 3 mm"))],
-            severity: use is PartUse.Structural or PartUse.Flying ? Severity.Warning : Severity.Advice);
+            severity: context.Part.CarriesLoad() ? Severity.Warning : Severity.Advice);
     }
 
     private static bool HasLimit(string text) =>

@@ -124,19 +124,16 @@ public sealed class PeelPlyLeftOn : Check
             return;
         }
 
-        var bonds = part.Finish.Where(f => f.Verb == "bond").ToList();
-        if (peel.Verb != "peel"
-            || bonds.Count == 0
-            || part.Finish.SkipWhile(f => f != peel).Any(f => f.Verb == "bond")
-            || TradeWords.Says(bonds[^1].Text, "outer", "outside", "mould side", "mold side", "show", "front"))
+        var bond = part.Finish.FirstOrDefault(f => f.Verb == "bond" && !TradeWords.Says(f.Text, "outer", "outside", "mould side", "mold side", "show", "front"));
+        if (peel.Verb != "peel" || bond is null || part.Finish.SkipWhile(f => f != peel).Any(f => f.Verb == "bond"))
         {
             return;
         }
 
         context.Report(
-            bonds[^1].Where,
-            $"{Say.Quoted(bonds[^1].Words())} stands before the peel ply comes off",
+            bond.Where,
+            $"{Say.Quoted(bond.Words())} stands before the peel ply comes off",
             labels: [new FindingLabel(peel.Where, "pulled only here"), new FindingLabel(ply.Where, "peel ply here")],
-            fixes: [new Fix("Pull it off before", FixSafety.NeedsALook, Edits.Before(bonds[^1].Where, peel.Where.Text), Edits.Remove(peel.Where))]);
+            fixes: [new Fix("Pull it off before", FixSafety.NeedsALook, Edits.Before(bond.Where, peel.Where.Text), Edits.Remove(peel.Where))]);
     }
 }

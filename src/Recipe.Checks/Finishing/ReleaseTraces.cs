@@ -19,7 +19,7 @@ internal static class ReleaseTraces
         }
 
         var before = part.Finish.TakeWhile(f => !f.Washes()).ToList();
-        var works = before.FirstOrDefault(f => f.Sticks() || f.Verb is "abrade" or "fill");
+        var works = before.FirstOrDefault(FinishWords.WorksTheFace);
         var maySpareTheFace = part.Bag?.Layers.Any(l => l.Class == LayerClass.PeelPly) == true;
         return works is null || (maySpareTheFace && !TradeWords.Says(works.Words(), "mould side", "mould face", "mold side", "outer", "outside", "gel coat", "show")) ? null : works;
     }

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Recipe.Model;
+using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -84,47 +84,67 @@ public sealed class SteepScarf : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var loaded = context.Part.Use?.Value is PartUse.Structural or PartUse.Flying;
+        var loaded = context.Part.CarriesLoad();
         var wanted = loaded ? Loaded : Light;
         foreach (var scarf in context.Part.Finish.Where(f => f.Verb == "scarf"))
         {
-            if (Taper(scarf.Text) is not { } taper)
+            if (Taper.In(scarf.Where) is not { } taper)
             {
                 context.NotChecked("no taper is given for the scarf, as in `scarf 20 to 1`", scarf.Where);
                 continue;
             }
 
-            if (taper >= wanted || TradeWords.Says(scarf.Text, "fill", "cosmetic", "filler"))
+            if (taper.Ratio >= wanted || TradeWords.Says(scarf.Text, "fill", "cosmetic", "filler"))
             {
                 continue;
             }
 
             context.Report(
                 scarf.Where,
-                $"the scarf is {Say.Number(taper)} to 1; {Say.Number(wanted)} to 1 is wanted{(loaded ? " where load goes through" : "")}",
-                fixes: [new Fix($"Taper it {Say.Number(wanted)} to 1", FixSafety.NeedsALook, Edits.Replace(scarf.Where, $"scarf {Say.Number(wanted)} to 1"))]);
+                $"the scarf is {Say.Number(taper.Ratio)} to 1; {Say.Number(wanted)} to 1 is wanted{(loaded ? " where load goes through" : "")}",
+                fixes: [new Fix($"Taper it {Say.Number(wanted)} to 1", FixSafety.NeedsALook, Edits.Replace(taper.Where, Say.Number(wanted)))]);
             return;
         }
     }
 
-    // "20 to 1", "20:1", "1 in 20": the larger of the two numbers, when one of them is 1.
-    private static double? Taper(string text)
+    /// <summary>A taper as it is written.</summary>
+    /// <param name="Ratio">How long it is for each 1 that it is deep.</param>
+    /// <param name="Where">Where that number stands.</param>
+    private sealed record Taper(double Ratio, SourceSpan Where)
     {
-        var numbers = new List<double>();
-        for (var i = 0; i < text.Length; i++)
+        // "20 to 1", "20:1", "1 in 20": of two numbers with such a word between them one is 1.
+        public static Taper? In(SourceSpan line)
         {
-            var start = i;
-            while (i < text.Length && (char.IsAsciiDigit(text[i]) || (text[i] == '.' && i > start)))
+            var numbers = Numbers(line.Text).ToList();
+            foreach (var ((from, to, number), (nextFrom, nextTo, next)) in numbers.Zip(numbers.Skip(1)))
             {
-                i++;
+                if (line.Text[to..nextFrom].Trim() is "to" or ":" or "in" or "/" && (number == 1 || next == 1) && Math.Max(number, next) is > 0 and < 1000)
+                {
+                    return number >= next ? At(from, to, number) : At(nextFrom, nextTo, next);
+                }
             }
 
-            if (i > start && double.TryParse(text[start..i], NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
-            {
-                numbers.Add(number);
-            }
+            return null;
+
+            Taper At(int from, int to, double ratio) => new(ratio, new SourceSpan(line.Source, TextSpan.FromBounds(line.Span.Start + from, line.Span.Start + to)));
         }
 
-        return numbers is [var first, var second, ..] && (first == 1 || second == 1) && Math.Max(first, second) is > 0 and < 1000 and var taper ? taper : null;
+        private static IEnumerable<(int From, int To, double Value)> Numbers(string text)
+        {
+            for (var i = 0; i < text.Length; i++)
+            {
+                var start = i;
+                while (i < text.Length && (char.IsAsciiDigit(text[i]) || (text[i] == '.' && i > start)))
+                {
+                    i++;
+                }
+
+                if (i > start && double.TryParse(text[start..i], NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
+                {
+                    yield return (start, i, number);
+                    i--;
+                }
+            }
+        }
     }
 }

@@ -16,7 +16,7 @@ public sealed class DegassedTooLong : Check
         Title = "Degassed for too long",
         Reason = "The clock runs while it stands, the mass warms itself, and a long vacuum takes light parts out of the resin.",
         Remedy = "Degas for 10 minutes at most, in a pot four times as large as the resin.",
-        Source = "TM 1-1500-204-23-11 (10 minutes at most at 25 to 30 inHg)",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0307): 10 minutes at most at 25 to 30 inHg",
         Exceptions = """
             Silent for styrenated resins, which are not degassed at all.
             """,

@@ -100,9 +100,6 @@ public sealed class FeedOutOfReach : Check
     private const double Slack = 1.1;
     private const double ShareOfPath = 0.5;
 
-    // What is longer is too long by itself, and long-flow-path says so.
-    private static readonly Length LongestPath = Length.FromMillimeters(600);
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -128,7 +125,8 @@ public sealed class FeedOutOfReach : Check
             return;
         }
 
-        if (infusion.FeedLine is { } shortLine && path.Value <= LongestPath && shortLine.Value.Meters < path.Value.Meters * ShareOfPath)
+        // A longer way is too long by itself, and that is another finding.
+        if (infusion.FeedLine is { } shortLine && path.Value <= LongFlowPath.Most && shortLine.Value.Meters < path.Value.Meters * ShareOfPath)
         {
             context.Report(
                 shortLine.Where ?? infusion.Where,

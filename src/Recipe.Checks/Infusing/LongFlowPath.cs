@@ -96,7 +96,8 @@ public sealed class LongFlowPath : Check
             """,
     };
 
-    private static readonly Length Most = Length.FromMeters(0.6);
+    /// <summary>The longest way that one line feeds.</summary>
+    internal static readonly Length Most = Length.FromMeters(0.6);
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

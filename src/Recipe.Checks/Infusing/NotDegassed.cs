@@ -15,7 +15,7 @@ public sealed class NotDegassed : Check
         Title = "Resin not degassed for a part that flies",
         Reason = "Air stirred into the resin comes out in the part as fine bubbles once the vacuum works on it.",
         Remedy = "Stand the mixed resin under vacuum for 8 to 10 minutes first.",
-        Source = "TM 1-1500-204-23-11 (at 25 to 30 inHg, 10 minutes at most); common practice",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0307): at 25 to 30 inHg, 10 minutes at most; common practice",
         Exceptions = """
             Speaks of epoxy and `use flying` only. Never degas a styrenated resin.
             """,

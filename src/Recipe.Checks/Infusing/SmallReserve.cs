@@ -17,7 +17,7 @@ public sealed class SmallReserve : Check
         Remedy = "Keep 20 % of the resin in reserve in the pot.",
         Source = "common practice (20 % over part, medium and lines)",
         Exceptions = """
-            Speaks of a `reserve` that is stated.
+            Speaks of a `reserve` that is stated, below 15 %.
             """,
         BadExample = """
             mould tray-mould {

@@ -133,7 +133,7 @@ public sealed class TooThickToInfuse : Check
 
         context.Report(
             part.ResinWhere ?? infusion.Where,
-            $"{resin.Name} has about {Say.Number(Math.Round(viscosity.MillipascalSeconds / 10) * 10)} mPa.s as the feed opens; {Say.Number(Most.MillipascalSeconds)} is the most for an infusion",
+            $"{resin.Name} has about {Say.Number(Math.Ceiling(viscosity.MillipascalSeconds / 10) * 10)} mPa.s as the feed opens; {Say.Number(Most.MillipascalSeconds)} is the most for an infusion",
             Grounds.Sure.And<DynamicViscosity>(flow?.Viscosity).And($"viscosity of {resin.Name}", resin.Viscosity),
             [new FindingLabel(infusion.Where, "infused here")],
             [Thinner(context, resin)]);
@@ -142,7 +142,7 @@ public sealed class TooThickToInfuse : Check
     private static Fix? Thinner(CheckContext context, ResinSystem resin)
     {
         var other = context.Model.Materials.Values.OfType<ResinSystem>()
-            .Where(r => r.Role == ResinRole.Laminating && r.Chemistry == resin.Chemistry && r.Hardeners.IsEmpty && r.Viscosity is { } v && v.Value <= Thin && r.PotLife is { Value.Time.Hours: >= 2 })
+            .Where(r => r.Role == ResinRole.Laminating && r.Chemistry == resin.Chemistry && r.Hardeners.IsEmpty && r.Name != resin.Name && r.Viscosity is { } v && v.Value <= Thin && r.PotLife is { Value.Time.Hours: >= 2 })
             .OrderBy(r => r.Name, StringComparer.Ordinal)
             .FirstOrDefault();
         return other is null || context.Part.ResinWhere is not { } named || !ReferenceEquals(named.Source, context.Part.Where.Source)

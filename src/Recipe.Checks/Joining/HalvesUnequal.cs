@@ -171,7 +171,7 @@ public sealed class HalvesUnequal : Check
 
     private static Plan? PlanOf(CheckContext context, string name)
     {
-        var part = context.Model.Parts.FirstOrDefault(p => p.Name == name) ?? context.Model.UsedParts.GetValueOrDefault(name);
+        var part = context.Model.PartNamed(name);
         return part is null || !part.HasPlies() ? null : Planner.Plan(part, context.Model);
     }
 }

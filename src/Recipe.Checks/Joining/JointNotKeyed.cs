@@ -112,7 +112,5 @@ public sealed class JointNotKeyed : Check
 
     private static bool HasPeelPly(Part part) => part.Bag?.Layers.Any(l => l.Class == LayerClass.PeelPly) == true;
 
-    private static IEnumerable<Part> Joined(CheckContext context, Join join) => join.Parts
-        .Select(name => context.Model.Parts.FirstOrDefault(p => p.Name == name) ?? context.Model.UsedParts.GetValueOrDefault(name))
-        .OfType<Part>();
+    private static IEnumerable<Part> Joined(CheckContext context, Join join) => join.Parts.Select(context.Model.PartNamed).OfType<Part>();
 }

@@ -1,6 +1,4 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
-using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -90,15 +88,11 @@ public sealed class NarrowSeamTape : Check
             """,
     };
 
-    private static readonly Length Light = Length.FromMillimeters(12);
-    private static readonly Length Loaded = Length.FromMillimeters(25);
-    private static readonly Length Hopeless = Length.FromMillimeters(8);
-    private static readonly Length Rounding = Length.FromMillimeters(0.5);
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Part.Join is not { Tape: { } tape } join)
+        var part = context.Part;
+        if (part.Join is not { Tape: { } tape } join)
         {
             return;
         }
@@ -109,20 +103,19 @@ public sealed class NarrowSeamTape : Check
             return;
         }
 
-        var loaded = context.Part.Use?.Value is PartUse.Structural or PartUse.Flying;
-        var wanted = loaded ? Loaded : Light;
         var side = width.Value / 2;
-        if (side + Rounding >= wanted)
+        if (Laps.AreEnough(side, part))
         {
             return;
         }
 
+        var wanted = Laps.WantedOn(part);
         var twice = FormattableString.Invariant($"{wanted.Millimeters * 2} mm");
         context.Report(
             width.Where ?? join.Where,
-            $"a tape of {Say.Of(width)} lies {Say.Of(side, width.Written)} on each side of the seam; {Say.Of(wanted)} are wanted{(loaded ? " where load goes through" : "")}",
+            $"a tape of {Say.Of(width)} lies {Say.Of(side, width.Written)} on each side of the seam; {Say.Of(wanted, width.Written)} are wanted{(part.CarriesLoad() ? " where load goes through" : "")}",
             Grounds.Sure.And("width of the tape", width),
             fixes: [Edits.Fix($"Take {twice}", FixSafety.NeedsALook, join.TapeWidth is null ? null : FigureEdits.Rewrite(width, twice))],
-            severity: loaded && side < Hopeless ? Severity.Error : Severity.Warning);
+            severity: Laps.AreHopeless(side, part) ? Severity.Error : Severity.Warning);
     }
 }

@@ -126,7 +126,7 @@ public sealed class SealedHollowHeated : Check
         var rise = context.Plan.Conditions.Ambient.Value * ((cure.Peak.Value.Kelvins / room.Value.Kelvins) - 1);
         context.Report(
             hot.Step.Where,
-            $"the closed hollow is warmed to {Say.Of(cure.Peak.Value, hot.Step.Temperature?.Written)} with no vent; shut at {Say.Of(room.Value)} its air then presses {Say.Number(Math.Round(rise.Millibars))} mbar outwards",
+            $"the closed hollow is warmed to {Say.Of(cure.Peak.Value, hot.Step.Temperature?.Written)} with no vent; shut at {Say.Of(room.Value, hot.Step.Temperature?.Written)} its air then presses {Say.Number(Math.Round(rise.Millibars))} mbar outwards",
             Grounds.Sure.And<Temperature>(cure.Peak),
             [new FindingLabel(join.Where, "closed here")],
             [Edits.Fix("Give it a vent of 3 mm", FixSafety.NeedsALook, Edits.Last(join.Where, "vent 3 mm"))]);
@@ -137,9 +137,7 @@ public sealed class SealedHollowHeated : Check
     {
         if (join.Parts.Length > 1 && !part.HasPlies())
         {
-            return join.Parts
-                .Select(name => model.Parts.FirstOrDefault(p => p.Name == name) ?? model.UsedParts.GetValueOrDefault(name))
-                .All(p => p is not null && Closes(p));
+            return join.Parts.Select(model.PartNamed).All(p => p is not null && Closes(p));
         }
 
         return join.Manner?.Value == JoinManner.WetInWet && part.Mould?.Halves.Length > 1 && Closes(part)

@@ -1,6 +1,4 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
-using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -94,33 +92,23 @@ public sealed class ShortLap : Check
             """,
     };
 
-    private static readonly Length Light = Length.FromMillimeters(12);
-    private static readonly Length Loaded = Length.FromMillimeters(25);
-    private static readonly Length Hopeless = Length.FromMillimeters(8);
-    private static readonly Length Rounding = Length.FromMillimeters(0.5);
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         // A lap of 0 is no lap, which is another finding.
-        if (context.Part.Join is not { Overlap: { Value.Meters: > 0 } lap, Tape: null } join)
+        var part = context.Part;
+        if (part.Join is not { Overlap: { Value.Meters: > 0 } lap, Tape: null } join || Laps.AreEnough(lap.Value, part))
         {
             return;
         }
 
-        var loaded = context.Part.Use?.Value is PartUse.Structural or PartUse.Flying;
-        var wanted = loaded ? Loaded : Light;
-        if (lap.Value + Rounding >= wanted)
-        {
-            return;
-        }
-
+        var wanted = Laps.WantedOn(part);
         var text = FormattableString.Invariant($"{wanted.Millimeters} mm");
         context.Report(
             lap.Where ?? join.Where,
-            $"the lap is {Say.Of(lap)}; {Say.Of(wanted)} are wanted{(loaded ? " where load goes through" : "")}",
+            $"the lap is {Say.Of(lap)}; {Say.Of(wanted, lap.Written)} are wanted{(part.CarriesLoad() ? " where load goes through" : "")}",
             Grounds.Sure.And("overlap of the joint", lap),
             fixes: [Edits.Fix($"Lap it {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(lap, text))],
-            severity: loaded && lap.Value < Hopeless ? Severity.Error : Severity.Warning);
+            severity: Laps.AreHopeless(lap.Value, part) ? Severity.Error : Severity.Warning);
     }
 }

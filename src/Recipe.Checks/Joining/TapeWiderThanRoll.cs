@@ -99,10 +99,11 @@ public sealed class TapeWiderThanRoll : Check
             return;
         }
 
+        var whole = Say.Of(roll.Value, wanted.Written);
         context.Report(
             wanted.Where ?? join.Where,
             $"the seam is taped {Say.Of(wanted)} wide; the roll of {tape.Name} is {Say.Of(roll)} wide",
             Grounds.Sure.And("width of the tape", wanted).And($"width of {tape.Name}", roll),
-            fixes: [Edits.Fix($"Take the whole roll, {Say.Of(roll)}", FixSafety.NeedsALook, FigureEdits.Rewrite(wanted, Say.Of(roll.Value, wanted.Written)))]);
+            fixes: [Edits.Fix($"Take the whole roll, {whole}", FixSafety.NeedsALook, FigureEdits.Rewrite(wanted, whole))]);
     }
 }

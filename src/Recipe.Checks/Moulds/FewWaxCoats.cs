@@ -81,48 +81,52 @@ public sealed class FewWaxCoats : Check
             return;
         }
 
-        var waxes = mould.Release.Where(r => r.Agent.Kind == ReleaseKind.Wax).ToList();
-        if (waxes.Count == 0 || mould.Release.Any(r => r.Agent.Kind == ReleaseKind.SemiPermanent))
-        {
-            return;
-        }
-
-        if (waxes.FirstOrDefault(w => w.Coats is null) is { } unknown)
+        var faces = Faces(mould).Where(f => f.Waxes.Count > 0 && !f.Release.Any(r => r.Agent.Kind == ReleaseKind.SemiPermanent)).ToList();
+        if (faces.SelectMany(f => f.Waxes).FirstOrDefault(w => w.Coats is null) is { } unknown)
         {
             context.NotChecked($"no number of coats is known for {unknown.Agent.Name} on {mould.Name}", unknown.Where);
             return;
         }
 
-        var film = mould.Release.FirstOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm);
-        var enough = film is null ? Enough : EnoughUnderFilm;
-        var coats = waxes.Sum(w => w.Coats!.Value);
-        if (coats >= enough)
+        var bare = faces.Where(f => f.Coats < f.Enough).ToList();
+        if (bare.MinBy(f => f.Coats) is not { } worst)
         {
             return;
         }
 
-        var grounds = waxes.Aggregate(Grounds.Sure, (sum, wax) => sum.And($"coats of {wax.Agent.Name}", wax.Coats));
-        var under = film is null ? "" : $" under {film.Agent.Name}";
+        var grounds = worst.Waxes.Aggregate(Grounds.Sure, (sum, wax) => sum.And($"coats of {wax.Agent.Name}", wax.Coats));
+        var under = worst.Film is null ? "" : $" under {worst.Film.Agent.Name}";
         context.Report(
-            waxes[0].Where,
-            $"{coats} wax coats{under} on the {Face(mould)} face of {mould.Name}, which wants {enough} or more",
+            worst.Waxes[0].Where,
+            $"{worst.Coats} wax coats{under} on the {(mould.State!.Value == MouldState.New ? "new" : "repaired")} face of {worst.Name}, which wants {worst.Enough} or more{Say.More(bare.Count - 1)}",
             grounds,
-            [new FindingLabel(mould.State!.Where ?? mould.Where, "said here")],
-            [MoreCoats(waxes, enough)]);
+            [new FindingLabel(mould.State.Where ?? mould.Where, "said here")],
+            [MoreCoats(bare)]);
     }
 
-    private static string Face(Mould mould) => mould.State!.Value == MouldState.New ? "new" : "repaired";
+    // One face, or two where a line goes on one half only.
+    private static IEnumerable<Face> Faces(Mould mould) => mould.Release.Any(r => r.On is not null)
+        ? mould.Halves.Select(half => new Face($"{half} of {mould.Name}", [.. mould.Release.Where(r => r.On is null || r.On == half)]))
+        : [new Face(mould.Name, [.. mould.Release])];
 
-    private static Fix? MoreCoats(List<ReleaseCoat> waxes, int enough)
+    private static Fix? MoreCoats(List<Face> bare)
     {
-        if (waxes is not [var wax])
-        {
-            return null;
-        }
+        var wanted = FormattableString.Invariant($"{bare.Max(f => f.Enough) + 1}");
+        var waxes = bare.SelectMany(f => f.Waxes).Distinct().ToList();
+        var edits = waxes.Select(wax => FigureEdits.Rewrite(wax.Coats, wanted) ?? (wax.Coats == wax.Agent.Coats ? Edits.Append(wax.Where, "coats " + wanted) : null)).OfType<TextEdit>().ToArray();
+        return edits.Length < waxes.Count || bare.Exists(f => f.Waxes.Count > 1) ? null : new Fix($"Lay {wanted} coats", FixSafety.NeedsALook, [.. edits]);
+    }
 
-        var wanted = FormattableString.Invariant($"{enough + 1}");
-        var edit = FigureEdits.Rewrite(wax.Coats, wanted)
-            ?? (wax.Coats == wax.Agent.Coats ? Edits.Append(wax.Where, "coats " + wanted) : null);
-        return Edits.Fix($"Lay {wanted} coats", FixSafety.NeedsALook, edit);
+    /// <summary>A face of the mould and what goes on it.</summary>
+    private sealed record Face(string Name, List<ReleaseCoat> Release)
+    {
+        public List<ReleaseCoat> Waxes { get; } = [.. Release.Where(r => r.Agent.Kind == ReleaseKind.Wax)];
+
+        public ReleaseCoat? Film { get; } = Release.FirstOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm);
+
+        public int Enough => Film is null ? FewWaxCoats.Enough : EnoughUnderFilm;
+
+        /// <summary>Coats of wax; those of which no number is known are none.</summary>
+        public int Coats => Waxes.Sum(w => w.Coats?.Value ?? 0);
     }
 }

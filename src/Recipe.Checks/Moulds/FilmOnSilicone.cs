@@ -76,10 +76,10 @@ public sealed class FilmOnSilicone : Check
             return;
         }
 
-        ReleaseCoat? slippery = null;
-        foreach (var line in mould.Release)
+        foreach (var (line, i) in mould.Release.Select((line, i) => (line, i)))
         {
-            if (line.Agent.Kind == ReleaseKind.LiquidFilm && slippery is not null)
+            if (line.Agent.Kind == ReleaseKind.LiquidFilm
+                && mould.Release.Take(i).LastOrDefault(under => (under.Agent.Kind == ReleaseKind.SemiPermanent || under.Agent.HoldsSilicone == true) && under.Meets(line)) is { } slippery)
             {
                 context.Report(
                     line.Where,
@@ -88,8 +88,6 @@ public sealed class FilmOnSilicone : Check
                     fixes: [Edits.Fix("Leave the film out", FixSafety.NeedsALook, Edits.Remove(line.Where))]);
                 return;
             }
-
-            slippery = line.Agent.Kind == ReleaseKind.SemiPermanent || line.Agent.HoldsSilicone == true ? line : slippery;
         }
     }
 }

@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -91,7 +92,6 @@ public sealed class FlangeTooNarrow : Check
     };
 
     private static readonly Length Gap = Length.FromMillimeters(20);
-    private static readonly Length UsualTape = Length.FromMillimeters(12);
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
@@ -102,9 +102,10 @@ public sealed class FlangeTooNarrow : Check
             return;
         }
 
-        var tape = bag.SealantTape?.Material.Width;
-        var trim = part.Stack.OfType<PlyItem>().Select(p => p.Trim).OfType<Figure<Length>>().MaxBy(t => t.Value) ?? part.Trim;
-        var wanted = (trim?.Value ?? Length.Zero) + Gap + (tape?.Value ?? UsualTape);
+        var tape = BagStuff.TapeWidth(bag);
+        var widest = part.Stack.OfType<PlyItem>().Select(p => p.Trim).OfType<Figure<Length>>().MaxBy(t => t.Value);
+        var trim = (widest ?? part.Trim)?.Value ?? Defaults.Trim.Value;
+        var wanted = trim + Gap + tape;
         if (flange.Value >= wanted - Length.FromMillimeters(0.5))
         {
             return;
@@ -112,8 +113,8 @@ public sealed class FlangeTooNarrow : Check
 
         context.Report(
             flange.Where ?? mould.Where,
-            $"flange of {Say.Of(flange)}; {Say.Of(trim?.Value ?? Length.Zero, flange.Written)} of trim, {Say.Of(Gap, flange.Written)} of gap and {Say.Of(tape?.Value ?? UsualTape, flange.Written)} of tape want {Say.Of(wanted, flange.Written)}",
-            Grounds.Sure.And("flange", flange),
+            $"flange of {Say.Of(flange)}; {Say.Of(trim, flange.Written)} of trim, {Say.Of(Gap, flange.Written)} of gap and {Say.Of(tape, flange.Written)} of tape want {Say.Of(wanted, flange.Written)}",
+            widest is null ? Grounds.Sure.And("flange", flange).AndTrim(part) : Grounds.Sure.And("flange", flange),
             [new FindingLabel(bag.SealantTape?.Where ?? bag.Where, "sealed here")],
             [Edits.Fix("Widen the flange", FixSafety.NeedsALook, FigureEdits.Rewrite(flange, FormattableString.Invariant($"{Math.Ceiling(wanted.Millimeters / 5) * 5} mm")))]);
     }

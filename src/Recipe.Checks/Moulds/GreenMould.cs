@@ -98,14 +98,16 @@ public sealed class GreenMould : Check
             return;
         }
 
-        if (made.AddDays(Days) <= today)
+        // There is no day after the last of the year 9999.
+        var ready = DateOnly.FromDayNumber(Math.Min(made.DayNumber + Days, DateOnly.MaxValue.DayNumber));
+        if (ready <= today)
         {
             return;
         }
 
         context.Report(
             mould.Where,
-            $"{mould.Name} was made on {Say.Of(made)} of {mould.MadeOf.Name}; without a post-cure it is ready on {Say.Of(made.AddDays(Days))}",
+            $"{mould.Name} was made on {Say.Of(made)} of {mould.MadeOf.Name}; without a post-cure it is ready on {Say.Of(ready)}",
             labels: mould.MadeOfWhere is { } named ? [new FindingLabel(named, "made of this")] : []);
     }
 }

@@ -83,7 +83,7 @@ public sealed class NoDraft : Check
         {
             context.Report(
                 unsaid.Pull?.Where ?? unsaid.Where,
-                $"a wall {Say.About(walls.Depth)} deep has a draft of {Say.Number(Math.Round(measured.Smallest.Degrees, 1))} deg, measured on the surface; a rigid mould in one piece wants {Say.Number(Enough.Degrees)} deg or more",
+                $"a wall {Say.About(walls.Depth)} deep has a draft of {Say.Number(Math.Floor(measured.Smallest.Degrees * 10) / 10)} deg, measured on the surface; a rigid mould in one piece wants {Say.Number(Enough.Degrees)} deg or more",
                 labels: unsaid.Surface?.Where is { } face ? [new FindingLabel(face, "walls here")] : []);
             return;
         }

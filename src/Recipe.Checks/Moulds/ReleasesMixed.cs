@@ -68,10 +68,10 @@ public sealed class ReleasesMixed : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        ReleaseCoat? wax = null;
-        foreach (var line in context.Part.Mould?.Release ?? [])
+        var release = context.Part.Mould?.Release ?? [];
+        foreach (var (line, i) in release.Select((line, i) => (line, i)))
         {
-            if (line.Agent.Kind == ReleaseKind.SemiPermanent && wax is not null)
+            if (line.Agent.Kind == ReleaseKind.SemiPermanent && release.Take(i).LastOrDefault(under => under.Agent.Kind == ReleaseKind.Wax && under.Meets(line)) is { } wax)
             {
                 context.Report(
                     line.Where,
@@ -80,8 +80,6 @@ public sealed class ReleasesMixed : Check
                     fixes: [Edits.Fix("Leave the wax out", FixSafety.NeedsALook, Edits.Remove(wax.Where))]);
                 return;
             }
-
-            wax = line.Agent.Kind == ReleaseKind.Wax ? line : wax;
         }
     }
 }

@@ -15,7 +15,7 @@ public sealed class SiliconeBeforePaint : Check
         Title = "Silicone release under paint or glue",
         Reason = "Traces of silicone stay on the part and in the room, and paint crawls off them for weeks.",
         Remedy = "Take a release without silicone for parts that are painted or bonded.",
-        Source = "common practice; TM 1-1500-204-23-11 p. 0067 asks for wipes free of silicone",
+        Source = "common practice; US Army TM 1-1500-204-23-11 (page file 0067) asks for wipes free of silicone",
         Exceptions = """
             Silent where nothing is painted, primed or bonded in `finish`, and where the release agent does not say `silicone yes`.
             """,
@@ -103,6 +103,6 @@ public sealed class SiliconeBeforePaint : Check
             release.Where,
             $"{release.Agent.Name} holds silicone, and the part is to {later.Verb} later",
             labels: [new FindingLabel(later.Where, $"{later.Verb} here")],
-            fixes: [clean is null ? null : Edits.Fix($"Take {clean.Name}", FixSafety.NeedsALook, Edits.Replace(release.Where, $"{clean.Name} coats 5 wait 30 min"))]);
+            fixes: [clean is null ? null : Edits.Fix($"Take {clean.Name}", FixSafety.NeedsALook, LayerLines.Take(release.Where, release.Agent.Name, clean.Name))]);
     }
 }

@@ -120,17 +120,18 @@ public sealed class StyreneEatsFoam : Check
             context.Report(
                 mould.MadeOfWhere ?? mould.Where,
                 $"{resin.Name} holds styrene and dissolves {stuff.Name}",
-                labels: part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
+                labels: part.StyreneNamed(),
                 fixes: [Edits.Fix("Seal the mould with 2 coats of epoxy", FixSafety.NeedsALook, Edits.Last(mould.Where, "seal-coats 2"))]);
             return;
         }
 
-        if (part.Stack.OfType<CoreItem>().FirstOrDefault(c => IsPolystyrene(c.Material.Family ?? c.Material.Name)) is { } core)
+        // A coat has set before a core comes near it.
+        if (part.LaysStyrene() && part.Stack.OfType<CoreItem>().FirstOrDefault(c => IsPolystyrene(c.Material.Family ?? c.Material.Name)) is { } core)
         {
             context.Report(
                 core.MaterialWhere,
                 $"{resin.Name} holds styrene and dissolves {core.Material.Name}",
-                labels: part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : []);
+                labels: part.StyreneNamed());
         }
     }
 

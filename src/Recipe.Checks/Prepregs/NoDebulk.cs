@@ -194,6 +194,9 @@ public sealed class NoDebulk : Check
     private const int AtMostEvery = 5;
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Prepreg is { } handling ? new LinesRead(handling.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

@@ -15,7 +15,7 @@ public sealed class OpenedFrozen : Check
         Title = "Prepreg opened while it is cold",
         Reason = "Water from the air settles on the cold resin, and comes out as voids in the oven.",
         Remedy = "Let it warm up in its sealed wrap, six hours at the least, until no dew stands on the wrap.",
-        Source = "TM 1-1500-204-23-11 p. 0026; the six hours are from memory",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0026); the six hours are from memory",
         Exceptions = """
             Silent where no `thaw` is given.
             """,

@@ -214,6 +214,11 @@ public sealed class PeelPlySteals : Check
             $"{peel.Material.Name} lies dry on {ply.Material.Name}, which holds {Say.Of(content)} of resin and has none to give",
             Grounds.Sure.And("resin content", content),
             [new FindingLabel(ply.Where, "prepreg here")],
-            [part.Bag.Layers.Length > 1 ? Edits.Fix("Leave the peel ply out", FixSafety.NeedsALook, Edits.Remove(peel.Where)) : null]);
+            [Without(part.Bag, peel)]);
     }
+
+    // A film under it makes the face by itself; anything else would cure into the part.
+    private static Fix Without(Bag bag, BagLayer peel) => bag.Layers[1..] is [{ Class: LayerClass.ReleaseFilm }, ..]
+        ? new Fix("Leave the peel ply out", FixSafety.NeedsALook, Edits.Remove(peel.Where))
+        : new Fix("Lay a perforated film instead", FixSafety.NeedsALook, Edits.Replace(peel.Where, "release-film perforated"));
 }

@@ -190,6 +190,9 @@ public sealed class WeakOvenVacuum : Check
             """,
     };
 
+    /// <summary>The level that is usual for a prepreg in an oven.</summary>
+    internal const string Usual = "30 mbar absolute";
+
     private const double Share = 0.95;
 
     /// <inheritdoc/>
@@ -210,8 +213,8 @@ public sealed class WeakOvenVacuum : Check
 
         context.Report(
             draw.Where ?? vacuum.Where,
-            $"{Say.Of(draw)} is {Say.Percent(Math.Round(levels.BelowAmbient.Value / ambient, 2))} of the air outside; a prepreg in an oven wants {Say.Percent(Share)}",
+            $"{Say.Of(draw)} is {Say.Percent(Math.Floor(levels.BelowAmbient.Value / ambient * 1000) / 1000)} of the air outside; a prepreg in an oven wants {Say.Percent(Share)}",
             Grounds.Sure.And("level", draw).And<Pressure>(levels.Absolute),
-            fixes: [Edits.Fix("Draw down to 30 mbar absolute", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, "30 mbar absolute"))]);
+            fixes: [Edits.Fix($"Draw down to {Usual}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, Usual))]);
     }
 }

@@ -31,9 +31,15 @@ internal static class RecordFacts
     public static IEnumerable<(string Word, string Message)> BrokenLimits(this LoggedBuild build)
     {
         var (record, planned) = (build.Record, build.Planned);
-        if (record.Rise is { Value: var rise } found && planned?.RiseAtMost is { } most && rise > most && (record.RiseTime is null || planned.RiseTime is null || record.RiseTime.Value <= planned.RiseTime.Value))
+        if (record.Rise is { } found && planned?.RiseAtMost is { } most)
         {
-            yield return ("rise", $"the pressure rose by {Say.Of(found)}; at most {Say.Of(most, found.Written)} is accepted");
+            // What was watched for longer may have risen in proportion; what was watched for less was still settling.
+            var longer = record.RiseTime is { } watched && planned.RiseTime is { Seconds: > 0 } asked && watched.Value > asked ? watched.Value / asked : 1;
+            if (found.Value > most * longer)
+            {
+                var time = longer > 1 ? $" in {Say.Of(record.RiseTime!.Value)}" : "";
+                yield return ("rise", $"the pressure rose by {Say.Of(found)}{time}; at most {Say.Of(most * longer, found.Written)} is accepted");
+            }
         }
 
         if (record.Hottest is { } hottest && planned?.HeatLimit is { } limit && hottest.Value > limit)

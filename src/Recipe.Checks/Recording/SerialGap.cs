@@ -73,11 +73,11 @@ public sealed class SerialGap : RecordCheck
 
     internal override void Examine(CheckContext context, LoggedBuild build, BuildLog log)
     {
-        if (log.Before(build)?.Record.Number is { } before && build.Record.Number is { } number && number > before + 1)
+        if (log.Before(build)?.Record.Number is { } before && build.Record.Number is { } number && number - before > 1)
         {
             context.Report(
                 build.Record.Where,
-                number == before + 2
+                number - before == 2
                     ? FormattableString.Invariant($"there is no record of no {before + 1}, between {before} and {number}")
                     : FormattableString.Invariant($"there is no record of nos {before + 1} to {number - 1}, between {before} and {number}"));
         }

@@ -15,9 +15,9 @@ public sealed class DustInTheAir : Check
         Title = "Dry dust let into the air",
         Reason = "Glass and carbon dust harms lungs and eyes, carbon dust shorts motors, and dust of green resin makes people allergic.",
         Remedy = "Cut and sand wet, or with extraction at the tool, and wear a mask for fine dust.",
-        Source = "TM 1-1500-204-23-11; common practice; local codes come first",
+        Source = "FAA-H-8083-31 chapter 7 (from memory); common practice; local codes come first",
         Exceptions = """
-            Silent where the step itself says wet, extraction or a mask.
+            Silent where the step itself says wet, extraction or a mask, or a knife, which makes no dust.
             """,
         BadExample = """
             shop ours {
@@ -94,7 +94,7 @@ public sealed class DustInTheAir : Check
     public override void Examine(CheckContext context)
     {
         if (context.Plan.Shop?.Safety is not { Dust: { Value: DustControl.Dry } said } safety
-            || context.Part.Finish.FirstOrDefault(s => s.Verb is "trim" or "abrade" or "drill" or "scarf" && !s.IsSafeFromDust()) is not { } step)
+            || context.Part.Finish.Concat(context.Part.Join?.Preparation ?? []).FirstOrDefault(s => s.MakesDust() && !s.IsSafeFromDust()) is not { } step)
         {
             return;
         }

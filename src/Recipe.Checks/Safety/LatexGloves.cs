@@ -85,14 +85,13 @@ public sealed class LatexGloves : Check
     public override void Examine(CheckContext context)
     {
         if (context.Plan.Shop?.Safety is not { Gloves: { } gloves } safety || !context.Part.IsWetted()
-            || gloves.Contains("nitrile", StringComparison.OrdinalIgnoreCase) || gloves.Contains("butyl", StringComparison.OrdinalIgnoreCase))
+            || Names(gloves, "nitrile", "butyl"))
         {
             return;
         }
 
-        var bare = gloves.Trim('"').Equals("none", StringComparison.OrdinalIgnoreCase);
-        if (!bare && !gloves.Contains("latex", StringComparison.OrdinalIgnoreCase) && !gloves.Contains("vinyl", StringComparison.OrdinalIgnoreCase)
-            && !gloves.Contains("cotton", StringComparison.OrdinalIgnoreCase) && !gloves.Contains("leather", StringComparison.OrdinalIgnoreCase))
+        var bare = TradeWords.Says(gloves, "none", "no gloves", "bare hands", "without gloves");
+        if (!bare && !Names(gloves, "latex", "vinyl", "cotton", "leather"))
         {
             return;
         }
@@ -103,5 +102,18 @@ public sealed class LatexGloves : Check
             bare ? "resin is handled with bare hands" : $"gloves are {gloves.Trim('"')}; nitrile or butyl keeps resin out",
             labels: context.Part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
             fixes: [safety.GlovesWhere is null ? null : Edits.Fix("Take nitrile gloves", FixSafety.NeedsALook, Edits.Replace(where, "gloves \"nitrile, changed on every splash\""))]);
+    }
+
+    private static bool Names(string gloves, params ReadOnlySpan<string> stuffs)
+    {
+        foreach (var stuff in stuffs)
+        {
+            if (gloves.Contains(stuff, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -96,7 +96,7 @@ public sealed class OpenMotorsWithCarbon : Check
     {
         if (context.Plan.Shop?.Safety is not { ToolsEnclosed: { Value: false } said } safety
             || context.Part.Plies().FirstOrDefault(p => p.Material.IsOf("carbon")) is not { } carbon
-            || !context.Part.Finish.Any(s => s.Verb is "trim" or "abrade" or "drill"))
+            || !context.Part.Finish.Concat(context.Part.Join?.Preparation ?? []).Any(FinishWords.MakesDust))
         {
             return;
         }

@@ -123,7 +123,7 @@ public sealed class StyreneUnvented : Check
         context.Report(
             safety.Where,
             $"{styrene.Name} gives off styrene, and neither extraction nor a mask is named",
-            labels: part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
+            labels: part.StyreneNamed(),
             fixes: [Edits.Fix("Name extraction at the bench", FixSafety.NeedsALook, Edits.Last(safety.Where, "ventilation \"extraction at the bench\""))]);
     }
 }

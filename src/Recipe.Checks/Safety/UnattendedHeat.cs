@@ -128,7 +128,7 @@ public sealed class UnattendedHeat : Check
 
         context.Report(
             cutOut.Where ?? oven,
-            $"heat above {Say.Of(Warm)} runs for {Say.Of(time)}, and nothing cuts it off when the thermostat sticks",
+            $"heat above {Say.Of(Warm, hot[0].Step.Temperature?.Written)} runs for {Say.Of(time)}, and nothing cuts it off when the thermostat sticks",
             Grounds.Sure.And("cut-out", cutOut),
             [new FindingLabel(hot[0].Step.Where, "heated from here")],
             [Edits.Fix("Fit a cut-out", FixSafety.NeedsALook, FigureEdits.Rewrite(cutOut, "yes"))]);

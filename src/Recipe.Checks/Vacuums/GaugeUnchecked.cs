@@ -95,7 +95,7 @@ public sealed class GaugeUnchecked : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop is not { GaugeChecked: { } day } shop || context.Part.Vacuum is null || context.Today is not { } today || day.AddYears(1) >= today)
+        if (context.Plan.Shop is not { GaugeChecked: { } day } shop || context.Part.Vacuum is null || context.Today is not { } today || IsFresh(day, today))
         {
             return;
         }
@@ -105,4 +105,7 @@ public sealed class GaugeUnchecked : Check
             $"the gauge was last compared with another on {Say.Of(day)}; today is {Say.Of(today)}",
             labels: [new FindingLabel(context.Part.Vacuum.Where, "read here")]);
     }
+
+    // There is no year after 9999 to add to.
+    private static bool IsFresh(DateOnly day, DateOnly today) => day.Year >= today.Year || day.AddYears(1) >= today;
 }

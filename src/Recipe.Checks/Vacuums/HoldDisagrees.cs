@@ -116,8 +116,14 @@ public sealed class HoldDisagrees : Check
             $"the vacuum is to be held {Say.Of(hold)}; {cures}",
             Grounds.Sure.And("hold", hold).And<Duration>(at),
             [label],
-            [Edits.Fix("Hold it as long as the cure says", FixSafety.NeedsALook, FigureEdits.Rewrite(hold, FormattableString.Invariant($"{Math.Floor(at.Value.Hours * 10) / 10} h")))]);
+            [Hours(at.Value) is { } time ? Edits.Fix("Hold it as long as the cure says", FixSafety.NeedsALook, FigureEdits.Rewrite(hold, time)) : null]);
     }
+
+    // Never longer than the cure has it; null for a time that nobody would write down.
+    private static string? Hours(Duration time) =>
+        time.Hours >= 1 ? FormattableString.Invariant($"{Math.Floor(time.Hours * 10) / 10} h")
+        : time.Minutes >= 1 ? FormattableString.Invariant($"{Math.Floor(time.Minutes)} min")
+        : null;
 
     // The longest that the cure can have it: up to the step that lets it go.
     private static (Computed<Duration> At, SourceSpan Where)? Longest(CurePlan cure) =>

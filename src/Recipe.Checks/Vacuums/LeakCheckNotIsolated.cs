@@ -3,7 +3,7 @@ using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
 
-/// <summary>The bag is tested while the pump runs, or nobody says that it is not.</summary>
+/// <summary>Nobody says that the pump is shut off while the bag is tested.</summary>
 public sealed class LeakCheckNotIsolated : Check
 {
     /// <inheritdoc/>
@@ -11,13 +11,13 @@ public sealed class LeakCheckNotIsolated : Check
     {
         Code = "RC6006",
         Name = "leak-check-not-isolated",
-        Severity = Severity.Warning,
+        Severity = Severity.Advice,
         Title = "Leak check without shutting the pump off",
         Reason = "A running pump hides any leak.",
         Remedy = "Shut the bag off from the pump, read at the bag, and write `isolated`.",
         Source = "US Army TM 1-1500-204-23-11 (page file 0184)",
         Exceptions = """
-            Advice only when the line does not say how it is done: the rise is by definition that of a bag that is shut off.
+            Speaks of a line that does not say `isolated`. It is no more than advice: a rise is by definition that of a bag that is shut off.
             """,
         BadExample = """
             mould tray-mould {
@@ -102,8 +102,7 @@ public sealed class LeakCheckNotIsolated : Check
         var time = check.Duration is { } duration ? Say.Of(duration) + " " : "";
         context.Report(
             check.Where,
-            $"the {time}{name} {(check.Isolated is null ? "does not say that the pump is shut off" : "is read with the pump running")}",
-            fixes: [Edits.Fix("Shut the bag off from the pump", FixSafety.NeedsALook, Edits.Append(check.Where, "isolated"))],
-            severity: check.Isolated is null ? Severity.Advice : Severity.Warning);
+            $"the {time}{name} does not say that the pump is shut off",
+            fixes: [Edits.Fix("Shut the bag off from the pump", FixSafety.NeedsALook, Edits.Append(check.Where, "isolated"))]);
     }
 }

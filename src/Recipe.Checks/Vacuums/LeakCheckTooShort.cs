@@ -16,7 +16,7 @@ public sealed class LeakCheckTooShort : Check
         Title = "Leak check too short",
         Reason = "In less than a minute the gauge shows the bag settling, not the leak.",
         Remedy = "Watch the gauge for five minutes; one minute at the least where the pot life leaves no more.",
-        Source = "TM 1-1500-204-23-11 p. 0184 (one minute accepted for wet lay-up); common practice (five minutes)",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0184): one minute accepted for wet lay-up; common practice (five minutes)",
         Exceptions = """
             One minute will do for a wet lay-up; an infusion and a prepreg want five.
             """,
@@ -107,7 +107,7 @@ public sealed class LeakCheckTooShort : Check
 
         context.Report(
             time.Where ?? check.Where,
-            $"leak check of {Say.Of(time)}; {Say.APart(part.Process.Value)} wants {Say.Of(enough)} or more",
+            $"{(part.Infusion?.DropTest is null ? "leak check" : "drop test")} of {Say.Of(time)}; {Say.APart(part.Process.Value)} wants {Say.Of(enough)} or more",
             Grounds.Sure.And("leak check", time),
             fixes: [Edits.Fix("Watch it for 5 min", FixSafety.NeedsALook, FigureEdits.Rewrite(time, "5 min"))]);
     }

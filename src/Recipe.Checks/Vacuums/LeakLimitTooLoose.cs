@@ -144,9 +144,7 @@ public sealed class LeakLimitTooLoose : Check
 
     private static Fix? Tighter(Figure<Pressure> rise, Pressure limit)
     {
-        var unit = Say.UnitLike(rise.Written, "mbar");
-        var number = unit.FromSi(limit.Pascals);
-        var text = $"{Say.Number(number >= 10 ? Math.Floor(number) : Math.Floor(number * 100) / 100)} {unit.Symbol}";
+        var text = VacuumWords.UpTo(limit, rise.Written);
         return Edits.Fix($"Accept {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(rise, text));
     }
 }

@@ -92,7 +92,7 @@ public sealed class NoSettling : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Part.Vacuum is not { Settle: { } settle, LeakCheck: { } check } || settle.Value >= Enough)
+        if (context.Part.Vacuum is not { Settle: { } settle } vacuum || (vacuum.LeakCheck ?? context.Part.Infusion?.DropTest) is not { } check || settle.Value >= Enough)
         {
             return;
         }

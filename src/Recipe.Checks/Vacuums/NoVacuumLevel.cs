@@ -102,11 +102,15 @@ public sealed class NoVacuumLevel : Check
             fixes: [Draw(part, context.Plan.Conditions.Ambient.Value)]);
     }
 
+    // What is usual, where the air outside gives it and a core stands it; nearly all there is for a prepreg.
     private static Fix? Draw(Part part, Pressure ambient)
     {
         const double usualBar = 0.8;
         const double shareOfTheAir = 0.9;
-        var level = $"{Say.Number(Math.Floor(Math.Min(usualBar, ambient.Bars * shareOfTheAir) * 100) / 100)} bar below ambient";
+        var carried = part.Stack.OfType<CoreItem>().Select(VacuumCrushesCore.Carries).Min() ?? ambient;
+        var level = part.Process.Value == Process.Prepreg && carried >= ambient
+            ? WeakOvenVacuum.Usual
+            : VacuumWords.Below(UnitMath.Min(carried, UnitMath.Min(Pressure.FromBars(usualBar), ambient * shareOfTheAir)), "0.8 bar");
         var draw = $"draw {level} within 10 min";
         const string check = "leak-check 5 min rise at-most 30 mbar isolated";
         var edit = part.Vacuum is { } vacuum ? Edits.Last(vacuum.Where, draw)

@@ -98,22 +98,16 @@ public sealed class PumpMayStop : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Plan.Shop is not { CheckValve: { Value: false } valve } shop || context.Plan.Cure is not { } cure)
-        {
-            return;
-        }
-
-        var held = Duration.FromSeconds(cure.Steps.Where(s => s.Step.UnderVacuum).Sum(s => (s.End.Value - s.Start.Value).Seconds));
-        if (held <= Long)
+        if (context.Plan.Shop is not { CheckValve: { Value: false } valve } shop || context.Plan.Cure is not { VacuumOff: { } off } cure || off.Value <= Long)
         {
             return;
         }
 
         context.Report(
             valve.Where ?? shop.Where,
-            $"the cure hangs on the pump for {Say.Of(held)}, and nothing holds the bag when it stops",
-            Grounds.Sure.And("check valve", valve),
-            [new FindingLabel(cure.Steps.First(s => s.Step.UnderVacuum).Step.Where, "under vacuum here")],
+            $"the cure hangs on the pump for {Say.Of(off.Value)}, and nothing holds the bag when it stops",
+            Grounds.Sure.And("check valve", valve).And<Duration>(off),
+            [new FindingLabel(cure.Steps[0].Step.Where, "under vacuum from here")],
             [Edits.Fix("Fit a check valve", FixSafety.NeedsALook, FigureEdits.Rewrite(valve, "yes"))]);
     }
 }

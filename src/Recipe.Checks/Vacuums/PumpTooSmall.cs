@@ -13,7 +13,7 @@ public sealed class PumpTooSmall : Check
         Name = "pump-too-small",
         Severity = Severity.Warning,
         Title = "Pump too small for the leak that is accepted",
-        Reason = "Half of the pump then works for the leak, the level is never reached, and no new leak shows on the gauge.",
+        Reason = "Much of the pump then works for the leak, the level is never reached, and no new leak shows on the gauge.",
         Remedy = "Accept a smaller rise, or find a bigger pump.",
         Source = "common practice: a leak may take a fifth of the flow of the pump at the level",
         Exceptions = """
@@ -133,12 +133,7 @@ public sealed class PumpTooSmall : Check
             return null;
         }
 
-        var unit = Say.UnitLike(rise.Written, "mbar");
-        var most = unit.FromSi(rise.Value.Pascals * margin / Enough);
-
-        // A gauge shows no tenths of what counts in tens.
-        var number = most >= 10 ? Math.Floor(most) : Math.Floor(most * 10) / 10;
-        var text = $"{Say.Number(number)} {unit.Symbol}";
-        return number > 0 ? Edits.Fix($"Accept {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(rise, text)) : null;
+        var text = VacuumWords.UpTo(rise.Value * margin / Enough, rise.Written);
+        return Edits.Fix($"Accept {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(rise, text));
     }
 }

@@ -138,7 +138,7 @@ public sealed class StyreneBoils : Check
             : $"{Say.Of(Wanted, draw.Written)} absolute";
         context.Report(
             draw.Where ?? vacuum.Where,
-            $"{Say.Of(draw)} leave {Say.Of(absolute)} absolute in the bag; styrene wants {Say.Of(Floor)} and more",
+            $"{Say.Of(draw)} leave {Say.Of(absolute, draw.Written)} absolute in the bag; styrene wants {Say.Of(Floor, draw.Written)} and more",
             Grounds.Sure.And<Pressure>(levels.Absolute),
             context.Part.ResinWhere is { } resin ? [new FindingLabel(resin, "styrenated resin here")] : [],
             [Edits.Fix($"Draw {level}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, level))]);

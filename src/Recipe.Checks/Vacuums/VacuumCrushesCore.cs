@@ -108,6 +108,9 @@ public sealed class VacuumCrushesCore : Check
             """,
     };
 
+    /// <summary>The pressure that a core carries for hours; null where its strength is not given.</summary>
+    internal static Pressure? Carries(CoreItem core) => core.Material.CompressiveStrength?.Value * Half;
+
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -119,7 +122,7 @@ public sealed class VacuumCrushesCore : Check
 
         var level = levels.BelowAmbient.Value;
         var crushed = cores
-            .Where(c => c.Material.CompressiveStrength is { } strength && level > strength.Value * Half)
+            .Where(c => level > Carries(c))
             .OrderBy(c => c.Material.CompressiveStrength!.Value)
             .ToList();
         if (crushed is not [var weakest, ..])
@@ -132,12 +135,12 @@ public sealed class VacuumCrushesCore : Check
             return;
         }
 
-        var most = weakest.Material.CompressiveStrength!.Value * Half;
+        var most = Carries(weakest)!.Value;
         var carried = VacuumWords.Below(most, draw.Written);
         context.Report(
             draw.Where ?? context.Part.Vacuum.Where,
             $"{Say.Of(level, draw.Written)} presses on {weakest.Material.Name}, which carries {Say.Of(most, draw.Written)} "
-            + $"(half of {Say.Of(weakest.Material.CompressiveStrength)}){Say.More(crushed.Count - 1)}",
+            + $"(half of {Say.Of(weakest.Material.CompressiveStrength!)}){Say.More(crushed.Count - 1)}",
             Grounds.Sure
                 .And($"compressive strength of {weakest.Material.Name}", weakest.Material.CompressiveStrength)
                 .And<Pressure>(draw.Value.Convention == VacuumConvention.Absolute ? levels.BelowAmbient : null),

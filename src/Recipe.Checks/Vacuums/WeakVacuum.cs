@@ -25,7 +25,8 @@ public sealed class WeakVacuum : Check
             "US Army TM 1-1500-204-23-11 (page file 0172): 20 inHg at least where nothing else is stated; FAA AC 43.13-1B "
             + "(1998) p. 3-8: 22 inHg; the limit of 15 inHg for parts that carry no load is common practice",
         Exceptions = """
-            Silent with a core in the stack, since the core decides, and with polyester or vinylester, whose styrene boils. A part that is
+            Silent with a core in the stack, since the core decides, with polyester or vinylester, whose styrene boils, and for prepreg,
+            which has a finding of its own. A part that is
             `structural` or `flying` is held to 20 inHg, any other to 15. Where the shop stands so high that there is no more, 95 % of the
             air is enough.
             """,
@@ -102,12 +103,13 @@ public sealed class WeakVacuum : Check
         if (part.Vacuum?.Draw is not { } draw
             || context.Plan.Vacuum is not { } levels
             || part.Stack.OfType<CoreItem>().Any()
-            || part.Resin.IsStyrenated())
+            || part.Resin.IsStyrenated()
+            || part.Process.Value == Process.Prepreg)
         {
             return;
         }
 
-        var loaded = part.Use?.Value is PartUse.Structural or PartUse.Flying;
+        var loaded = part.CarriesLoad();
         var wanted = loaded ? ForLoad : ForLooks;
         var all = levels.Ceiling.Value * GoodPump;
         var enough = wanted < all ? wanted : all;
@@ -130,7 +132,7 @@ public sealed class WeakVacuum : Check
     {
         var usual = Pressure.FromInchesOfMercury(25);
         var most = ceiling * GoodPump;
-        var level = VacuumWords.Below(usual < most ? usual : most, draw.Written);
+        var level = usual < most ? VacuumWords.Below(usual, draw.Written) : VacuumWords.NoLess(most, draw.Written);
         return Edits.Fix($"Draw {level}", FixSafety.NeedsALook, FigureEdits.Rewrite(draw, level));
     }
 }

@@ -1,16 +1,39 @@
+using Recipe.Text.Units;
 using UnitsNet;
 
 namespace Recipe.Checks;
 
-/// <summary>Vacuum levels as people write them.</summary>
+/// <summary>Vacuum levels, and rises of pressure, as people write them.</summary>
 internal static class VacuumWords
 {
     /// <summary>A level below ambient, rounded down so that it is never more than asked for, in the unit of another level.</summary>
     public static string Below(Pressure pressure, string like)
     {
+        var (number, step, unit) = Steps(pressure, like);
+        return $"{Say.Number(Math.Floor((number / step) + 1e-9) * step)} {unit.Symbol} below ambient";
+    }
+
+    /// <summary>A level below ambient, rounded up by little so that it is not less than is wanted, nor more than there is; in the unit of another level.</summary>
+    public static string NoLess(Pressure pressure, string like)
+    {
+        var (number, coarse, unit) = Steps(pressure, like);
+        var step = coarse / 10;
+        return $"{Say.Number(Math.Ceiling((number / step) - 1e-9) * step)} {unit.Symbol} below ambient";
+    }
+
+    /// <summary>A rise that is accepted, in whole units or to two figures, rounded down so that it is never more than the most; in the unit of another.</summary>
+    public static string UpTo(Pressure most, string like)
+    {
+        var unit = Say.UnitLike(like, "mbar");
+        var number = unit.FromSi(most.Pascals);
+        var step = number is >= 10 or <= 0 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(number)) - 1);
+        return $"{Say.Number(Math.Floor((number / step) + 1e-4) * step)} {unit.Symbol}";
+    }
+
+    private static (double Number, double Step, Unit Unit) Steps(Pressure pressure, string like)
+    {
         var unit = Say.UnitLike(like, "mbar");
         var number = unit.FromSi(pressure.Pascals);
-        var step = number >= 100 ? 10 : number >= 10 ? 1 : number >= 1 ? 0.1 : 0.01;
-        return $"{Say.Number(Math.Floor((number / step) + 1e-9) * step)} {unit.Symbol} below ambient";
+        return (number, number >= 100 ? 10 : number >= 10 ? 1 : number >= 1 ? 0.1 : 0.01, unit);
     }
 }

@@ -115,9 +115,9 @@ public sealed record Infusion
 /// <summary>A leak check: shut off, wait, read.</summary>
 /// <param name="Duration">How long.</param>
 /// <param name="RiseAtMost">The rise of absolute pressure that is still accepted; null when not given.</param>
-/// <param name="Isolated">Whether the author says that the bag is shut off from the pump; null when not said.</param>
+/// <param name="Isolated">Whether the author says that the bag is shut off from the pump.</param>
 /// <param name="Where">The line.</param>
-public sealed record LeakCheck(Figure<Duration>? Duration, Figure<Pressure>? RiseAtMost, bool? Isolated, SourceSpan Where);
+public sealed record LeakCheck(Figure<Duration>? Duration, Figure<Pressure>? RiseAtMost, bool Isolated, SourceSpan Where);
 
 /// <summary>Vacuum: level, test, hold.</summary>
 public sealed record VacuumPlan

@@ -17,6 +17,9 @@ public sealed record BagPlan
     /// <summary>Sealant tape, all sides.</summary>
     public required Computed<Length> SealantTape { get; init; }
 
+    /// <summary>Line that the tape follows, all sides, without what its pleats take; of an envelope its slit and ends.</summary>
+    public Computed<Length>? TapeLine { get; init; }
+
     /// <summary>Resin carried away by all layers; null when a pick-up is unknown.</summary>
     public Computed<Mass>? Pickup { get; init; }
 
@@ -38,6 +41,9 @@ public sealed record BagLayerPlan(BagLayer Layer, Computed<Length> Length, Compu
 {
     /// <summary>Area of all sheets that lies on the laminate: what <c>resin-pickup</c> is spread over.</summary>
     public required Area WetArea { get; init; }
+
+    /// <summary>Resin that it could carry away, all sheets; more than <see cref="Pickup"/> where the plies have no more to give.</summary>
+    public Mass? CouldTake { get; init; }
 }
 
 /// <summary>Vacuum levels in both conventions.</summary>

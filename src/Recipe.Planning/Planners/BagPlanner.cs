@@ -16,6 +16,9 @@ namespace Recipe.Planning.Planners;
 /// <param name="Sides">Sides laid.</param>
 internal sealed record LayerWork(BagLayer Layer, Num Length, Num Width, int Sheets, Num PickupPerArea, Num WetArea, int Sides)
 {
+    /// <summary>Resin that all sheets could carry away before the plies had a word in it, kg; null when they take all they can.</summary>
+    public Num? CouldTake { get; init; }
+
     /// <summary>Area of all sheets, m2.</summary>
     public Num Area => Length * Width * Sheets;
 
@@ -102,6 +105,7 @@ internal static class BagPlanner
                 ledger.PublishMass(layer.Pickup))
             {
                 WetArea = Area.FromSquareMeters((layer.WetArea * layer.Sheets).Si),
+                CouldTake = Mass.FromKilograms((layer.CouldTake ?? layer.Pickup).Si),
             });
         }
 
@@ -110,6 +114,7 @@ internal static class BagPlanner
             Bags = bag.Bags,
             Layers = layers.MoveToImmutable(),
             SealantTape = ledger.PublishLength(bag.Tape),
+            TapeLine = ledger.PublishLength(bag.TapeLine),
             Pickup = ledger.PublishMass(bag.Pickup),
             CouldTake = ledger.PublishMass(bag.CouldTake ?? bag.Pickup),
         };

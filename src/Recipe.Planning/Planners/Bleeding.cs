@@ -102,7 +102,7 @@ internal static class Bleeding
             var less = Num.Min(layer.Pickup, excess);
             if (less.Si > 0)
             {
-                layers[i] = layer with { PickupPerArea = (layer.Pickup - less) / (layer.WetArea * layer.Sides) };
+                layers[i] = layer with { PickupPerArea = (layer.Pickup - less) / (layer.WetArea * layer.Sides), CouldTake = layer.Pickup };
                 excess -= less;
             }
         }

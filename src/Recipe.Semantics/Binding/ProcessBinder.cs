@@ -108,6 +108,6 @@ internal static class ProcessBinder
             : new LeakCheck(
                 line.Figure(Define.Value, Si.Time),
                 line.Figure("rise at-most", Si.Pressure),
-                line.Reading.Has("isolated") ? true : null,
+                line.Reading.Has("isolated"),
                 line.Where);
 }

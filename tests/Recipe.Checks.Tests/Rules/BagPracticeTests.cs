@@ -216,4 +216,47 @@ public class BagPracticeTests
         new Tray { Above = "bag-film our-silicone-bag { width 150 cm; stuff silicone; source \"data sheet\" }", Bag = bag },
         fires,
         Severity.Advice);
+
+    // 400 x 300 x 80 mm unrolls to 560 x 460 mm; film a fifth larger and 75 mm past it (common practice) is 822 x 702 mm, 3048 mm round. The tape lies 50 mm
+    // out: 1400 + 8 x 50 = 1800 mm. A pleat of 80 mm takes 160 mm, so seven of the 1248 mm that are left.
+    [Theory]
+    [InlineData("bag-film", "pleats 7", false)]
+    [InlineData("bag-film", "pleats 8", true)]
+    [InlineData("bag-film beyond 65 mm", "pleats 8", false)]
+    [InlineData("bag-film", "", false)]
+    [InlineData("bag-film", "pleats 8; envelope yes", false)]
+    public void Pleats_are_folded_of_film_that_is_there(string film, string pleats, bool fires)
+    {
+        var tray = new Tray { Surface = "box 400 mm x 300 mm x 80 mm", Bag = $"peel-ply; release-film perforated; breather; {film}; {pleats}" };
+        Limits.Says("film-short-of-pleats", tray, fires, Severity.Advice);
+        if (fires)
+        {
+            Bench.Settles("film-short-of-pleats", tray.ToString(), "film-short-of-tape");
+        }
+    }
+
+    [Fact]
+    public void A_flat_bag_has_pleats_of_no_height() => Bench.Silent("film-short-of-pleats", new Tray { Bag = Plain + "; pleats 40" });
+
+    // What a line says besides the name of its material stays.
+    [Theory]
+    [InlineData("coated-peel-ply-bonded", "our-coated x2 beyond 30 mm; breather; bag-film", "peel-ply x2 beyond 30 mm")]
+    [InlineData("coated-peel-ply-bonded", "peel-ply our-coated beyond 30 mm; breather; bag-film", "peel-ply beyond 30 mm")]
+    [InlineData("film-covers-bleeder", "peel-ply; bleeder beyond 40 mm; release-film solid beyond 40 mm x2; breather; bag-film", "release-film solid smaller 25 mm x2")]
+    [InlineData("film-short-of-tape", "peel-ply; breather; bag-film smaller 5 mm x2", "bag-film beyond 75 mm x2")]
+    [InlineData("solid-film-blocks-bleed", "peel-ply; release-film solid-etfe beyond 20 mm; bleeder; breather; bag-film", "release-film perforated beyond 20 mm")]
+    [InlineData("solid-film-blocks-bleed", "peel-ply; release-film solid-etfe solid; bleeder; breather; bag-film", "release-film solid-etfe perforated")]
+    [InlineData("reused-layer", "peel-ply reused x2; breather; bag-film", "peel-ply x2")]
+    public void A_fix_keeps_the_rest_of_the_line(string check, string bag, string line)
+    {
+        var tray = new Tray
+        {
+            Above = "peel-ply our-coated { coated yes; width 150 cm; resin-pickup 40 g/m2; source \"data sheet\" }\n"
+                + "release-film solid-etfe { perforation none; width 150 cm; heat-limit 200 degC; source \"data sheet\" }",
+            Bag = bag,
+            Finish = "wash; bond hinge",
+        };
+        var found = Bench.Fires(check, tray.ToString());
+        Assert.Contains("\n" + line + "\n", TextEdit.Apply(found.Where.Source, Assert.Single(found.Fixes).Edits), StringComparison.Ordinal);
+    }
 }

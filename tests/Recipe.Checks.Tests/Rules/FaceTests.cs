@@ -147,4 +147,94 @@ public class FaceTests
         "styrene-eats-foam",
         Tray.Hand with { Above = $"mould-material block {{ family {family}; porous no }}", MadeOf = "block", Resin = "laminating-polyester" },
         fires);
+
+    // Trim allowance 15 mm where none is given (common practice, as the plan takes it): 15 + 20 + 12 = 47 mm.
+    [Theory]
+    [InlineData("flange 46 mm", "", true)]
+    [InlineData("flange 47 mm", "", false)]
+    [InlineData("flange 52 mm", "our-tape", true)]
+    public void Without_a_trim_the_usual_one_lies_on_the_flange(string flange, string tape, bool fires)
+    {
+        var tray = new Tray { MouldLines = flange, Above = "sealant-tape our-tape { width 20 mm; heat-limit 120 degC; source \"data sheet\" }" };
+        Limits.Says("flange-too-narrow", tray with { Bag = tape.Length == 0 ? tray.Bag : $"{tray.Bag}; {tape}" }, fires);
+    }
+
+    // Each half has a face of its own.
+    [Theory]
+    [InlineData("carnauba-wax coats 2 wait 30 min on left; carnauba-wax coats 2 wait 30 min on right", true)]
+    [InlineData("carnauba-wax coats 4 wait 30 min on left; carnauba-wax coats 2 wait 30 min on right", true)]
+    [InlineData("carnauba-wax coats 4 wait 30 min on left; carnauba-wax coats 4 wait 30 min on right", false)]
+    [InlineData("carnauba-wax coats 2 wait 30 min; carnauba-wax coats 2 wait 30 min on right", true)]
+    [InlineData("carnauba-wax coats 4 wait 30 min; carnauba-wax coats 2 wait 30 min on right", false)]
+    public void Coats_of_wax_are_counted_on_each_half(string release, bool fires) =>
+        Limits.Speaks("few-wax-coats", Tray.Hand with { MouldLines = "halves left right; state new", Release = release }, fires);
+
+    [Fact]
+    public void Coats_on_both_halves_are_mended_together()
+    {
+        var tray = Tray.Hand with
+        {
+            MouldLines = "halves left right; state new",
+            Release = "carnauba-wax coats 3 wait 30 min on left; carnauba-wax coats 2 wait 30 min on right",
+            Join = "manner wet-in-wet; overlap 20 mm; within 60 min; align dowels",
+        };
+        Assert.Equal("2 wax coats on the new face of right of tray-mould, which wants 4 or more; likewise 1 more", Bench.Fires("few-wax-coats", tray, Severity.Warning).Message);
+        Bench.Settles("few-wax-coats", tray.ToString());
+    }
+
+    [Theory]
+    [InlineData("film-on-silicone", "semi-permanent-release coats 4 on left; pva-film coats 1 dry 60 min on right", false)]
+    [InlineData("film-on-silicone", "semi-permanent-release coats 4 on left; pva-film coats 1 dry 60 min", true)]
+    [InlineData("releases-mixed", "carnauba-wax coats 5 wait 30 min on left; semi-permanent-release coats 4 on right", false)]
+    [InlineData("releases-mixed", "carnauba-wax coats 5 wait 30 min; semi-permanent-release coats 4 on right", true)]
+    public void What_goes_on_two_halves_does_not_meet(string check, string release, bool fires) =>
+        Limits.Speaks(check, Tray.Hand with { MouldLines = "halves left right", Release = release }, fires);
+
+    [Fact]
+    public void A_mould_made_on_the_last_day_there_is_is_green() => Bench.Fires("green-mould", Tray.Hand with
+    {
+        Above = "mould-material tooling { chemistry polyester; heat-limit 70 degC; porous no }",
+        MadeOf = "tooling",
+        MouldLines = "made-on 9999-12-31",
+    }, Severity.Warning);
+
+    private const string GelCoat = "gel-coat own-gel { chemistry polyester; mix 100:2 by weight; density cured 1.2 g/cm3; pot-life 25 min at 20 degC in 100 g; source \"data sheet\" }\n";
+
+    // A gel coat has set before a core comes near it; the foam of a mould it does meet.
+    [Theory]
+    [InlineData("slow-laminating-epoxy", "coat own-gel 500 g/m2 wait 90 min", "steps", "xps-foam", false)]
+    [InlineData("laminating-polyester", "", "steps", "xps-foam", true)]
+    [InlineData("slow-laminating-epoxy", "coat own-gel 500 g/m2 wait 90 min", "xps-foam", "pvc-foam", true)]
+    public void Styrene_eats_the_foam_that_it_meets(string resin, string coat, string block, string foam, bool fires) => Limits.Speaks(
+        "styrene-eats-foam",
+        Tray.Hand with
+        {
+            Above = GelCoat + $"mould-material block {{ family {block}; porous no }}\ncore board like pvc-foam-75 {{ family {foam}; source \"data sheet\" }}",
+            MadeOf = "block",
+            Resin = resin,
+            PartLines = coat,
+            Plies = "outer glass-twill-163 0/90; middle core board; inner glass-twill-163 0/90",
+        },
+        fires);
+
+    [Fact]
+    public void The_coat_that_holds_styrene_is_pointed_at()
+    {
+        var found = Bench.Fires("styrene-unvented", Tray.Hand with { Above = GelCoat, PartLines = "coat own-gel 500 g/m2 wait 90 min", Shop = "safety {\ngloves \"nitrile\"\n}" }, Severity.Error);
+        Assert.Equal("coat own-gel 500 g/m2 wait 90 min", Assert.Single(found.Labels).Where.Text);
+    }
+
+    [Fact]
+    public void Another_wax_keeps_its_coats_and_its_half()
+    {
+        var tray = Tray.Hand with
+        {
+            Above = "release-agent own-wax like carnauba-wax { silicone yes }",
+            MouldLines = "halves left right",
+            Release = "own-wax coats 6 wait 45 min on left; carnauba-wax coats 5 wait 30 min on right",
+            Finish = "wash; abrade 240 grit; paint",
+        };
+        var found = Bench.Fires("silicone-before-paint", tray, Severity.Warning);
+        Assert.Contains("carnauba-wax coats 6 wait 45 min on left", TextEdit.Apply(found.Where.Source, Assert.Single(found.Fixes).Edits), StringComparison.Ordinal);
+    }
 }

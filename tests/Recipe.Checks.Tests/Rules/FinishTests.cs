@@ -203,4 +203,87 @@ public class FinishTests
     [InlineData("hold 20 degC for 48 h", "weigh", false)]
     public void A_part_is_shipped_cured(string cure, string last, bool fires) =>
         Limits.Says("shipped-green", Clean with { WetOut = "room 20 degC", Cure = cure + "; demould", Finish = "wash; trim; " + last }, fires, Severity.Advice);
+
+    [Theory]
+    [InlineData("bond foot; bond hinge; peel", "peel\nbond foot\nbond hinge")]
+    [InlineData("bond \"badge on the outer face\"; bond hinge; peel", "bond \"badge on the outer face\"\npeel\nbond hinge")]
+    public void The_peel_ply_comes_off_before_the_first_bond_on_its_face(string finish, string lines)
+    {
+        var found = Bench.Fires("peel-ply-left-on", new Tray { Finish = finish }, Severity.Error);
+        Assert.Contains(lines, TextEdit.Apply(found.Where.Source, Assert.Single(found.Fixes).Edits), StringComparison.Ordinal);
+    }
+
+    // The number alone is changed, wherever it stands; other numbers of the line are no taper.
+    [Theory]
+    [InlineData("scarf \"8 to 1, round the hole\"", "scarf \"12 to 1, round the hole\"")]
+    [InlineData("scarf \"1 in 8\"", "scarf \"1 in 12\"")]
+    [InlineData("scarf \"1 patch, 8:1\"", "scarf \"1 patch, 12:1\"")]
+    public void A_scarf_is_made_longer_and_its_words_stay(string scarf, string line)
+    {
+        var found = Bench.Fires("steep-scarf", Clean with { Finish = "wash; " + scarf }, Severity.Warning);
+        Assert.Contains(line, TextEdit.Apply(found.Where.Source, Assert.Single(found.Fixes).Edits), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_width_is_no_taper() => Bench.Silent("steep-scarf", Clean with { Finish = "wash; scarf \"1 hole of 6 mm, 20 to 1\"" });
+
+    [Fact]
+    public void A_part_is_painted_before_it_is_sent_off()
+    {
+        var found = Bench.Fires("epoxy-in-sun", Clean with { PartLines = "outdoors yes", Finish = "wash; trim; ship \"after 7 days\"" }, Severity.Warning);
+        Assert.Contains("paint colour white\nship", TextEdit.Apply(found.Where.Source, Assert.Single(found.Fixes).Edits), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("paint colour black", 1)]
+    [InlineData("paint \"dark navy\"", 0)]
+    public void A_colour_of_two_words_is_left_to_the_reader(string paint, int fixes) => Assert.Equal(
+        fixes, Bench.Fires("dark-paint-before-heat", Clean with { Finish = "wash; abrade 240 grit; " + paint }, Severity.Advice).Fixes.Length);
+
+    [Theory]
+    [InlineData("trim", "", true)]
+    [InlineData("trim \"with a knife\"", "", false)]
+    [InlineData("trim \"wet\"", "", false)]
+    [InlineData("weigh", "abrade 80 grit", true)]
+    [InlineData("weigh", "abrade \"80 grit, wet\"", false)]
+    public void Dust_of_any_cut_is_let_into_the_air(string finish, string prepared, bool fires) => Limits.Says(
+        "dust-in-the-air",
+        Clean with
+        {
+            Shop = "safety {\ngloves \"nitrile\"\ndust dry\n}",
+            MouldLines = "halves left right",
+            Join = "manner cured-then-taped; align dowels; tape glass-tape-200 width 50 mm; " + prepared,
+            Finish = finish,
+        },
+        fires,
+        Severity.Error);
+
+    [Theory]
+    [InlineData("scarf 20 to 1", true)]
+    [InlineData("trim", true)]
+    [InlineData("trim \"with shears\"", false)]
+    [InlineData("weigh", false)]
+    public void Carbon_dust_gets_into_open_motors(string finish, bool fires) => Limits.Says(
+        "open-motors-with-carbon",
+        Clean with { Shop = "safety {\ngloves \"nitrile\"\ndust wet\ntools open\n}", Plies = "a carbon-twill-200 0/90; b carbon-twill-200 0/90", Finish = finish },
+        fires,
+        Severity.Advice);
+
+    [Theory]
+    [InlineData("none", "bare hands")]
+    [InlineData("\"bare hands\"", "bare hands")]
+    [InlineData("\"thin latex\"", "gloves are thin latex")]
+    [InlineData("\"nitrile over cotton\"", null)]
+    public void Gloves_keep_resin_out(string gloves, string? says)
+    {
+        var tray = Clean with { Shop = $"safety {{\ngloves {gloves}\n}}" };
+        if (says is null)
+        {
+            Bench.Silent("latex-gloves", tray);
+        }
+        else
+        {
+            Assert.Contains(says, Bench.Fires("latex-gloves", tray, Severity.Warning).Message, StringComparison.Ordinal);
+        }
+    }
 }

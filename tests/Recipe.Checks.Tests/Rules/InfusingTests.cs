@@ -139,4 +139,22 @@ public class InfusingTests
     [InlineData("sealant-tape", false)]
     public void Resin_out_of_a_wet_bag_is_caught(string fittings, bool fires) =>
         Limits.Says("no-catch-pot", new Tray() with { Bag = "peel-ply; release-film perforated; breather; bag-film; " + fittings }, fires, Severity.Advice);
+
+    // Warm on its data sheet and cold at the bench, a resin is no cure for itself; and what is too thick is not said to be just right.
+    [Fact]
+    public void A_resin_that_is_too_thick_is_not_offered_in_its_own_place()
+    {
+        var tray = With("path 200 mm") with { Above = "resin a-epoxy like infusion-epoxy { viscosity 340 mPa.s at 30 degC; source \"data sheet\" }", Resin = "a-epoxy" };
+        var found = Bench.Fires("too-thick-to-infuse", tray, Severity.Warning);
+        Assert.DoesNotContain(found.Fixes, fix => fix.Title.EndsWith("a-epoxy", StringComparison.Ordinal));
+        var thick = Bench.Fires("too-thick-to-infuse", tray with { Above = "resin a-epoxy like infusion-epoxy { viscosity 503 mPa.s at 22 degC; source \"data sheet\" }" }, Severity.Warning);
+        Assert.Contains("about 510 mPa.s", thick.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drop_test_is_called_one()
+    {
+        var tray = Tray.Infused with { Infuse = "path 300 mm; drop-test 2 min rise at-most 10 mbar isolated" };
+        Assert.StartsWith("drop test of 2 min", Bench.Fires("leak-check-too-short", tray, Severity.Warning).Message, StringComparison.Ordinal);
+    }
 }

@@ -133,10 +133,10 @@ public class MixingTests
             times, Bench.Of(new Tray { Shop = "oven limit 80 degC", Cure = cure }.ToString(), checks: Bench.Only("unattended-heat")).Report.NotChecked.Length);
     }
 
-    // Four hours in all, over several steps; those of the open mould do not count.
+    // Four hours in all, over several steps, up to the one that lets it go.
     [Theory]
-    [InlineData("hold 20 degC for 3 h under vacuum; hold 21 degC for 61 min under vacuum; hold 20 degC for 48 h; demould", true)]
-    [InlineData("hold 20 degC for 3 h under vacuum; hold 21 degC for 60 min under vacuum; hold 20 degC for 48 h; demould", false)]
+    [InlineData("hold 20 degC for 3 h under vacuum; hold 21 degC for 61 min under vacuum; vent; hold 20 degC for 48 h; demould", true)]
+    [InlineData("hold 20 degC for 3 h under vacuum; hold 21 degC for 60 min under vacuum; vent; hold 20 degC for 48 h; demould", false)]
     public void Hours_under_vacuum_are_counted_together(string cure, bool fires) =>
         Limits.Speaks("pump-may-stop", new Tray { Shop = "check-valve no", Cure = cure }, fires);
 
@@ -170,6 +170,38 @@ public class MixingTests
             PartLines = $"prepreg {{ {line} }}",
         },
         fires);
+
+    // Without its peel ply a felt lies on the prepreg, unless a film does.
+    [Theory]
+    [InlineData("peel-ply; release-film perforated; breather; bag-film", "bag {\nrelease-film perforated\nbreather")]
+    [InlineData("peel-ply; breather; bag-film", "bag {\nrelease-film perforated\nbreather")]
+    [InlineData("peel-ply; bag-film", "bag {\nrelease-film perforated\nbag-film")]
+    public void A_lean_prepreg_loses_its_peel_ply_and_no_more(string bag, string lines)
+    {
+        var tray = new Tray
+        {
+            Above = "fabric own-prepreg { fibre e-glass; areal-weight 280 g/m2; width 100 cm; resin-content prepreg 34 % by weight; out-life 30 d }",
+            Process = "prepreg",
+            Plies = "skins own-prepreg 0/90 x2",
+            Bag = bag,
+        };
+        var found = Bench.Fires("peel-ply-steals", tray, Text.Findings.Severity.Advice);
+        Assert.Contains(lines, Text.Findings.TextEdit.Apply(found.Where.Source, Assert.Single(found.Fixes).Edits), StringComparison.Ordinal);
+        Bench.Settles("peel-ply-steals", tray.ToString(), "felt-on-laminate", "nothing-under-bag");
+    }
+
+    [Fact]
+    public void A_debulk_that_is_not_understood_is_not_called_missing()
+    {
+        var tray = new Tray
+        {
+            Above = "fabric own-prepreg { fibre e-glass; areal-weight 280 g/m2; width 100 cm; resin-content prepreg 40 % by weight; out-life 30 d }",
+            Process = "prepreg",
+            Plies = "skins own-prepreg 0/90 x8",
+            PartLines = "prepreg {\ndebulk evry 3\n}",
+        };
+        Assert.DoesNotContain(Bench.Of(tray.ToString()).All, finding => finding.Descriptor.Name == "no-debulk");
+    }
 
     private static Tray Coated(string coat) => Tray.Hand with
     {

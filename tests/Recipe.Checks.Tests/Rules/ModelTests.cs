@@ -24,6 +24,10 @@ public class ModelTests
         const string thirsty = "peel-ply; release-film perforated; bleeder x2; breather; bag-film";
         var found = Bench.Fires("bleeds-dry", new Tray { Bag = thirsty, WetOut = "resin-content 34 % by weight" }, Severity.Warning);
         Assert.Contains("laid at 34 %", found.Message, StringComparison.Ordinal);
+
+        // It points at what would be left out, and not at the peel ply, which takes most of what there is.
+        Assert.Equal("bleeder x2", found.Where.Text);
+        Assert.Contains("of it in glass-bleeder;", found.Message, StringComparison.Ordinal);
         Bench.Silent("bleeds-dry", new Tray { Bag = thirsty, WetOut = "resin-content 55 % by weight" });
 
         // The fix gives what the bag takes and what the cloth keeps: laid like that it is silent, and not much wetter than it must be.

@@ -14,6 +14,9 @@ public class RecordTests
     [InlineData("rise 31 mbar in 5 min", "rise 30 mbar in 5 min", true)]
     [InlineData("rise 30 mbar in 5 min", "rise 30 mbar in 5 min", false)]
     [InlineData("rise 31 mbar in 10 min", "rise 30 mbar in 5 min", false)] // it had longer
+    [InlineData("rise 60 mbar in 10 min", "rise 30 mbar in 5 min", false)] // twice as long
+    [InlineData("rise 61 mbar in 10 min", "rise 30 mbar in 5 min", true)]
+    [InlineData("rise 29 mbar in 1 min", "rise 30 mbar in 5 min", false)] // still settling
     [InlineData("rise 31 mbar", "rise 30 mbar in 5 min", true)]
     [InlineData("rise 31 mbar in 5 min", "rise 30 mbar", true)]
     [InlineData("cure hottest 71 degC lasted 18 h", "heat-limit 70 degC", true)]

@@ -144,7 +144,7 @@ internal static class TubeInfused
             ClampFeed = "at full wet",
             Vent = "at the far end",
             Reserve = Stated(0.2, "20 %"),
-            DropTest = new LeakCheck(Stated(Min(5), "5 min"), Stated(Mbar(34), "34 mbar"), null, Here),
+            DropTest = new LeakCheck(Stated(Min(5), "5 min"), Stated(Mbar(34), "34 mbar"), false, Here),
         },
         Cure = new Cure
         {
