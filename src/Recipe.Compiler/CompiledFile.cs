@@ -33,7 +33,7 @@ public sealed record CompiledFile
     /// <summary>What the checks found in all of them together.</summary>
     public required CheckReport Report { get; init; }
 
-    /// <summary>All findings of all stages, in the order of the text; accepted ones are not among them.</summary>
+    /// <summary>All findings of all stages, in the order of the text, with what could not be understood of the texts that it uses; accepted ones are not among them.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <summary>Ten letters that change when what the text says, or a text it uses, changes; comments, layout and build records do not count.</summary>
@@ -82,7 +82,7 @@ public sealed record CompiledFile
     /// <summary>How many rules of the house the file declares or names, and how many of their examples were run.</summary>
     public (int Rules, int Examples) RulesTried { get; init; }
 
-    /// <summary>Whether any finding is an error.</summary>
+    /// <summary>Whether any finding is an error, of its own text or of one that it uses.</summary>
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 
     /// <summary>The findings of several files for programs, in the schema <c>recipe/findings/1</c>.</summary>
@@ -98,9 +98,17 @@ public sealed record CompiledFile
         JUnitWriter.Write([.. files.Select(file => (file.Source.Name, (IReadOnlyCollection<Finding>)file.Findings))]);
 
     /// <summary>The findings of several files as remarks that a build server shows beside the code.</summary>
-    public static string FindingsAsAnnotations(IReadOnlyCollection<CompiledFile> files) => AnnotationWriter.Write([.. files.SelectMany(file => file.Findings)]);
+    public static string FindingsAsAnnotations(IReadOnlyCollection<CompiledFile> files) => AnnotationWriter.Write([.. Each(files.SelectMany(file => file.Findings))]);
 
-    private static Finding[] All(IEnumerable<CompiledFile> files) => [.. files.SelectMany(file => file.Findings.Concat(file.Accepted))];
+    // What is wrong in a text that several files use is one thing to mend.
+    private static Finding[] All(IEnumerable<CompiledFile> files) => [.. Each(files.SelectMany(file => file.Findings.Concat(file.Accepted)))];
+
+    /// <summary>
+    /// Each finding once. A variant in another file earns what its part earns, in the same place and the same words, and a text that cannot be read is said
+    /// with every file that uses it.
+    /// </summary>
+    public static IEnumerable<Finding> Each(IEnumerable<Finding> findings) =>
+        findings.DistinctBy(finding => (finding.Descriptor, finding.Severity, $"{finding.Where}", finding.Message, finding.AcceptedBecause));
 
     private static NotChecked[] Unspoken(IEnumerable<CompiledFile> files) => [.. files.SelectMany(file => file.NotChecked)];
 }

@@ -169,6 +169,8 @@ public sealed class Workspace
         findings.AddRange(rules.SelectMany(rule => rule.NotUnderstood));
         findings.AddRange(codedFiles.Where(file => file.Text is null && ReferenceEquals(file.Where.Source, tree.Source)).Select(file => ImportMissing.Create(file.Where, file.Name)));
         findings.AddRange(report.Findings);
+        SyntaxTree[] used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))];
+        findings.AddRange(used.SelectMany(NotUnderstoodIn));
         findings.Sort(Finding.Compare);
         if (_findingsOnly)
         {
@@ -185,13 +187,16 @@ public sealed class Workspace
             Report = report,
             Findings = [.. findings.Distinct(SameFinding.Instance)],
             RevisionWhenAsked = RevisionWhenAsked(tree),
-            Used = [.. UsedBy(tree).Values.OfType<SyntaxTree>().Where(used => !ReferenceEquals(used, tree))],
+            Used = [.. used],
             RestsOnWhenAsked = builds.IsEmpty ? new(restsOn) : RecordsWhenAsked(tree, restsOn),
             Settings = settings,
             Checks = checks,
             CodedExaminations = codedExaminations,
         };
     }
+
+    // A line that cannot be read in a text that a file uses is left out of the plans of that file too: its papers would be as wrong as the other text.
+    private IEnumerable<Finding> NotUnderstoodIn(SyntaxTree used) => used.Findings.Concat(BoundOf(used).Findings).Where(finding => finding.Severity == Severity.Error);
 
     // What a lambda uses lives as long as the lambda, and with it whatever other lambdas of the same method use: these two are kept with each file.
     private Lazy<string> RevisionWhenAsked(SyntaxTree tree) => new(() => RevisionOf(tree));

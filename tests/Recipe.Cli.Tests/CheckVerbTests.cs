@@ -111,4 +111,33 @@ public sealed class CheckVerbTests
         File.WriteAllText(path, "let lap = 20 mm\n", new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
         Assert.Equal(ExitStatus.Clean, Bench.Run("check", path).Status);
     }
+
+    [Fact]
+    public void What_cannot_be_read_in_a_file_that_is_used_is_said_with_the_one_that_uses_it()
+    {
+        using var bench = new Bench();
+        bench.Write("shop.recipe", File.ReadAllText(Bench.Sample("samples/shop.recipe")).Replace("laminators", "laminatorz", StringComparison.Ordinal));
+        bench.Write("lid.recipe", File.ReadAllText(Bench.Sample("samples/hatch-lid.recipe")));
+        bench.Write("lid-again.recipe", File.ReadAllText(Bench.Sample("samples/hatch-lid.recipe")));
+
+        var one = bench.RunHere("check", "lid.recipe");
+        Assert.Equal(1, one.Status);
+        Assert.Contains("shop.recipe:", one.Out, StringComparison.Ordinal);
+        Assert.Contains("1 file, ", one.Out, StringComparison.Ordinal);
+        Assert.EndsWith(": 1 error\n", one.Out, StringComparison.Ordinal);
+
+        // However many use it, it is one thing to mend.
+        var all = bench.RunHere("check");
+        Assert.Equal(one.Out.Split("`laminatorz`").Length, all.Out.Split("`laminatorz`").Length);
+        foreach (var format in (string[])["json", "sarif", "annotations"])
+        {
+            var shown = bench.RunHere("check", "lid.recipe", "lid-again.recipe", "--format", format);
+            Assert.Equal(1, shown.Status);
+            Assert.Equal(2, shown.Out.Split("is not a word of").Length);
+        }
+
+        // And no paper is made of it.
+        Assert.Equal(1, bench.RunHere("build", "lid.recipe", "--out", "papers").Status);
+        Assert.False(Directory.Exists(bench.PathOf("papers")));
+    }
 }

@@ -70,12 +70,12 @@ internal static class CheckCommand
     public static void PrintText(TextWriter output, Style style, List<CompiledFile> files)
     {
         var printer = new FindingPrinter(output, style);
-        foreach (var finding in Each(files.SelectMany(file => file.Findings)))
+        foreach (var finding in CompiledFile.Each(files.SelectMany(file => file.Findings)))
         {
             printer.Print(finding);
         }
 
-        foreach (var finding in Each(files.SelectMany(file => file.Accepted)))
+        foreach (var finding in CompiledFile.Each(files.SelectMany(file => file.Accepted)))
         {
             output.WriteLine($"accepted {finding.Descriptor.Label}: {Shown.Line(finding.Message)}");
             output.WriteLine($"  --> {Shown.Line($"{finding.Where}")}");
@@ -95,7 +95,7 @@ internal static class CheckCommand
     /// <summary>The last line: what was looked at and what was found.</summary>
     public static string Summary(List<CompiledFile> files)
     {
-        var findings = Each(files.SelectMany(file => file.Findings)).ToList();
+        var findings = CompiledFile.Each(files.SelectMany(file => file.Findings)).ToList();
         string[] looked =
         [
             .. new[] { (Count: files.Sum(file => file.PartNames.Count()), One: "part"), (Count: files.Sum(file => file.RecordCount), One: "build record") }
@@ -111,10 +111,6 @@ internal static class CheckCommand
         var tried = rules == 0 ? "" : $", {Plural(rules, "rule", "rules")} with {Plural(examples, "example", "examples")} run";
         return $"{Plural(files.Count, "file", "files")}{string.Concat(looked)}{tried}: {(counts.Count == 0 ? "nothing wrong found" : string.Join(", ", counts))}";
     }
-
-    // A variant in another file earns what its part earns, in the same place and the same words: that is one thing to mend.
-    private static IEnumerable<Finding> Each(IEnumerable<Finding> findings) =>
-        findings.DistinctBy(finding => (finding.Descriptor, finding.Severity, $"{finding.Where}", finding.Message, finding.AcceptedBecause));
 
     private static string Plural(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
 }
