@@ -305,4 +305,15 @@ public class ModelTests
         var cone = Assert.IsType<ConeShape>(Given.Sound("mould m { surface cone diameter 120 mm to 0 mm length 200 mm }").Model.Moulds["m"].Surface!.Value);
         Assert.Equal((120.0, 0.0, 200.0), (Math.Round(cone.BaseDiameter.Millimeters, 9), cone.TopDiameter.Millimeters, Math.Round(cone.Length.Millimeters, 9)));
     }
+
+    /// <summary>Offices of the United States print on letter (ANSI/ASME Y14.1, size A), all others on A4 (ISO 216); a shop that says which is believed.</summary>
+    [Theory]
+    [InlineData("units us", PaperSize.Letter)]
+    [InlineData("units us; paper a4", PaperSize.A4)]
+    [InlineData("units metric", PaperSize.A4)]
+    [InlineData("units both", PaperSize.A4)]
+    [InlineData("scale 0.1 g", PaperSize.A4)]
+    [InlineData("paper letter", PaperSize.Letter)]
+    public void Paper_follows_the_units_until_it_is_named(string lines, PaperSize paper) =>
+        Assert.Equal(paper, Given.Sound($"shop a {{\n  {lines}\n}}").Model.Shop!.Paper);
 }

@@ -57,7 +57,9 @@ internal static class ShopBinder
                 "both" => Model.UnitSystem.Both,
                 _ => Model.UnitSystem.Metric,
             },
-            Paper = lines.Text("paper") == "letter" ? PaperSize.Letter : PaperSize.A4,
+
+            // A shop that measures in inches has letter in its printer, until it says otherwise.
+            Paper = (lines.Text("paper") ?? (lines.Text("units") == "us" ? "letter" : "a4")) == "letter" ? PaperSize.Letter : PaperSize.A4,
         };
     }
 

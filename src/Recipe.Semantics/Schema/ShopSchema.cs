@@ -32,7 +32,7 @@ internal static class ShopSchema
                 Word("resin-pickup", "Resin that a layer of the bag carries away, as this shop finds it.", "resin-pickup peel-ply-nylon 38 g/m2", Arg("material", Kinds.AnyMaterial), Arg(Kinds.ArealWeight)).Repeatable(),
                 Word("currency", "ISO 4217 code of sums.", "currency EUR", new AnyWordKind("a currency code")),
                 Word("units", "Which units papers show beside yours.", "units metric", Kinds.OneOf("metric, us or both", ("metric", "metric"), ("us", "US customary"), ("both", "both"))).Otherwise("metric"),
-                Word("paper", "Paper size.", "paper a4", Kinds.OneOf("a4 or letter", ("a4", "210 x 297 mm"), ("letter", "8.5 x 11 in"))).Otherwise("a4"),
+                Word("paper", "Paper size.", "paper a4", Kinds.OneOf("a4 or letter", ("a4", "210 x 297 mm"), ("letter", "8.5 x 11 in"))).Otherwise("a4; letter where units are us"),
                 MaterialWords.Note,
                 MaterialWords.Source,
             ]),
