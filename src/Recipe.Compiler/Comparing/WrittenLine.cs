@@ -12,8 +12,12 @@ namespace Recipe.Compiler.Comparing;
 /// <param name="Key">All of it, its block included: two lines are the same when their keys are.</param>
 internal sealed record WrittenLine(string Word, string Text, ImmutableArray<WrittenLine> Inside, string Key)
 {
-    /// <summary>The lines at the top level of a text.</summary>
-    public static ImmutableArray<WrittenLine> Of(SyntaxTree tree) => Of(tree.Root.Statements, tree.Source, isTop: true);
+    /// <summary>The lines at the top level of a text, as they are once it is laid out: <c>15mm</c> and <c>15 mm</c> are written alike.</summary>
+    public static ImmutableArray<WrittenLine> Of(SyntaxTree tree)
+    {
+        var laidOut = TextLayout.TreeOf(tree);
+        return Of(laidOut.Root.Statements, laidOut.Source, isTop: true);
+    }
 
     private static ImmutableArray<WrittenLine> Of(IEnumerable<StatementSyntax> statements, SourceText source, bool isTop) =>
         [.. statements.Select(statement => Of(statement, source, isTop))];
