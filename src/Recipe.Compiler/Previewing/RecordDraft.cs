@@ -154,10 +154,11 @@ public sealed partial class RecordDraft
     // A remark begins at a number sign outside quotes.
     private static (string Said, string Remark) Parts(string line)
     {
-        var quoted = false;
+        var (quoted, escaped) = (false, false);
         for (var i = 0; i < line.Length; i++)
         {
-            quoted ^= line[i] == '"' && (i == 0 || line[i - 1] != '\\');
+            quoted ^= line[i] == '"' && !escaped;
+            escaped = line[i] == '\\' && !escaped;
             if (line[i] == '#' && !quoted)
             {
                 return (line[..i], line[(i + 1)..].Trim());
