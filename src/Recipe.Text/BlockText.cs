@@ -103,10 +103,18 @@ public static class BlockText
     /// <summary>The first word of the entry that an offset lies in.</summary>
     public static TextSpan HeadWordAt(SourceText source, int offset)
     {
-        var start = offset;
-        while (start > 0 && source.Text[start - 1] is not ('\n' or '\r' or ';' or '{' or '}'))
+        // What is in quotes neither ends an entry nor opens a block.
+        var start = source.LineSpan(source.PositionOf(offset).Line).Start;
+        for (var i = start; i < offset; i++)
         {
-            start--;
+            if (source.Text[i] == '"')
+            {
+                i = EndOfText(source.Text, i);
+            }
+            else if (source.Text[i] is ';' or '{' or '}')
+            {
+                start = i + 1;
+            }
         }
 
         while (start < offset && source.Text[start] is ' ' or '\t')
