@@ -8,7 +8,7 @@ using Recipe.RulesProcess;
 using var stdout = new StreamWriter(new StandardStream(Console.OpenStandardOutput(), "standard output"), Terminal.Encoding) { NewLine = "\n" };
 using var stderr = new StreamWriter(new StandardStream(Console.OpenStandardError(), null), Terminal.Encoding) { NewLine = "\n", AutoFlush = true };
 var progress = new Progress(stderr, !Console.IsErrorRedirected);
-TrustedRules.OfUser.Compiling = progress.Compiling;
+var trusted = TrustedFolders.OfUser();
 var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
 {
     OutIsTerminal = !Console.IsOutputRedirected,
@@ -16,8 +16,8 @@ var terminal = new Terminal(stdout, stderr, Console.OpenStandardInput)
     NoColour = Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 } || Environment.GetEnvironmentVariable("TERM") == "dumb",
     Today = DateOnly.FromDateTime(DateTime.Now),
     Now = () => DateOnly.FromDateTime(DateTime.Now),
-    Trusted = TrustedFolders.OfUser(),
-    Rules = TrustedRules.OfUser,
+    Trusted = trusted,
+    Rules = TrustedRules.Installed(trusted, progress.Compiling),
     OpenOutput = Console.OpenStandardOutput,
     OnInterrupt = stop => PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
     {

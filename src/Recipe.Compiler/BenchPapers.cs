@@ -122,6 +122,9 @@ public static class BenchPapers
         return [.. PaperSet.Write(InputFor(file, part, wish), kinds, formats, sideBySide).Select(written => new WrittenPaper(written.FileName, written.Bytes))];
     }
 
+    /// <summary>The units of papers: those that are wanted, else the shop's.</summary>
+    internal static UnitSystem UnitsFor(CompiledFile file, PaperWish wish) => wish.Units is { } units ? UnitsOf(units) : file.Bound.Model.Shop?.Units ?? UnitSystem.Metric;
+
     private static UnitSystem UnitsOf(string name) => name switch
     {
         "metric" => UnitSystem.Metric,

@@ -33,7 +33,7 @@ public sealed record CompiledFile
     /// <summary>What the checks found in all of them together.</summary>
     public required CheckReport Report { get; init; }
 
-    /// <summary>All findings of all stages, in the order of the text, with what could not be understood of the texts that it uses; accepted ones are not among them.</summary>
+    /// <summary>All findings of all stages, in the order of <see cref="Finding.Compare"/>, with what could not be understood of the texts that it uses; accepted ones are not among them.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <summary>Ten letters that change when what the text says, or a text it uses, changes; comments, layout and build records do not count.</summary>

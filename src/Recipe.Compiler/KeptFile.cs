@@ -38,10 +38,10 @@ internal sealed class KeptFile
         }
     }
 
-    /// <summary>Whether all that counts for every part is as it was.</summary>
+    /// <summary>Whether all that counts for every part is as it was; fixes end their lines as the text does, so its line end counts too.</summary>
     public bool SharesAllWith(Stretches now, Book book, DateOnly? today, ImmutableArray<TextUsed> others) =>
         ReferenceEquals(_book, book) && _today == today && _others.SequenceEqual(others)
-        && LineEndOf(_text.Source.Text) == LineEndOf(now.Source.Text)
+        && LineEnds.FirstOf(_text.Source.Text) == LineEnds.FirstOf(now.Source.Text)
         && _text.Shared.Select(i => _text.Texts[i]).SequenceEqual(now.Shared.Select(i => now.Texts[i]), StringComparer.Ordinal);
 
     /// <summary>What was made of a part, moved to where it stands now; null when something that it rests on has changed.</summary>
@@ -88,12 +88,5 @@ internal sealed class KeptFile
         return where.Span.End > stretch.End
             ? null
             : new SourceSpan(now.Source, where.Span with { Start = where.Span.Start - stretch.Start + now.SpanOf(to).Start });
-    }
-
-    // Fixes end their lines as the text does.
-    private static string LineEndOf(string text)
-    {
-        var end = text.AsSpan().IndexOfAny('\r', '\n');
-        return end < 0 ? "" : text[end] == '\r' && end + 1 < text.Length && text[end + 1] == '\n' ? "\r\n" : text[end].ToString();
     }
 }

@@ -21,30 +21,36 @@ public static class PathNames
         return Normalize(folderEnd < 0 ? wanted : string.Concat(fromName.AsSpan(0, folderEnd + 1), wanted));
     }
 
-    /// <summary>The same name without <c>.</c> and without <c>..</c> where a folder stands before it.</summary>
+    /// <summary>The same name without <c>.</c> and without <c>..</c> where a folder or a root stands before it.</summary>
     public static string Normalize(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         var slashes = name.Replace('\\', '/');
+        var root = RootOf(slashes);
         var parts = new List<string>();
-        foreach (var part in slashes.Split('/'))
+        foreach (var part in slashes[root.Length..].Split('/'))
         {
             if (part is "." or "")
             {
                 continue;
             }
 
-            if (part == ".." && parts.Count > 0 && parts[^1] != "..")
+            if (part != "..")
+            {
+                parts.Add(part);
+            }
+            else if (parts.Count > 0 && parts[^1] != "..")
             {
                 parts.RemoveAt(parts.Count - 1);
             }
-            else
+            else if (root.Length == 0)
             {
+                // Above a root there is nothing; above a bare name there may be.
                 parts.Add(part);
             }
         }
 
-        return (slashes.StartsWith('/') ? "/" : "") + string.Join('/', parts);
+        return root + string.Join('/', parts);
     }
 
     /// <summary>The last part of a name.</summary>
@@ -66,9 +72,26 @@ public static class PathNames
     public static string? Above(string folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        return folder.Length == 0 || folder == "/" || FileName(folder) is ".." || (folder.Length == 2 && folder[1] == ':') ? null : FolderOf(folder);
+        return folder.Length == 0 || folder == "/" || FileName(folder) is ".." || $"{folder.Replace('\\', '/')}/" == RootOf($"{folder}/") ? null : FolderOf(folder);
     }
 
-    private static bool IsRooted(string path) =>
-        path.StartsWith('/') || (path.Length > 1 && path[1] == ':' && char.IsAsciiLetter(path[0]));
+    private static bool IsRooted(string path) => RootOf(path).Length > 0;
+
+    /// <summary>What a name with forward slashes begins with that no <c>..</c> leads out of: <c>/</c>, <c>C:/</c>, <c>//server/share/</c>; else nothing.</summary>
+    private static string RootOf(string name)
+    {
+        if (name.Length > 1 && name[1] == ':' && char.IsAsciiLetter(name[0]))
+        {
+            return name.Length > 2 && name[2] == '/' ? name[..3] : name[..2];
+        }
+
+        // Two slashes and no more are a share of another machine.
+        if (name.StartsWith("//", StringComparison.Ordinal) && !name.StartsWith("///", StringComparison.Ordinal)
+            && name.IndexOf('/', 2) is > 0 and var server && name.IndexOf('/', server + 1) is > 0 and var share)
+        {
+            return name[..(share + 1)];
+        }
+
+        return name.StartsWith('/') ? "/" : "";
+    }
 }

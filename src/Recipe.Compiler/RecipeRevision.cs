@@ -34,9 +34,10 @@ internal static class RecipeRevision
         return Convert.ToHexStringLower(hash.GetCurrentHash().AsSpan(0, 5));
     }
 
-    /// <summary>The text in one spelling: a blank where there were some, a line end between entries.</summary>
-    internal static string WhatIsSaid(SyntaxTree tree)
+    /// <summary>The text in one spelling: laid out, a blank where there were some, a line end between entries.</summary>
+    internal static string WhatIsSaid(SyntaxTree written)
     {
+        var tree = TextLayout.TreeOf(written);
         var text = new StringBuilder(tree.Source.Length);
         var records = new Queue<TextSpan>(tree.Root.Statements.OfType<EntrySyntax>().Where(entry => entry.Head.Text == "build").Select(entry => entry.Span));
         var (blank, lineEnd) = (false, false);

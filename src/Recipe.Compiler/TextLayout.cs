@@ -10,4 +10,11 @@ public static class TextLayout
     /// <param name="name">Name of the text, for nothing but the tree.</param>
     /// <param name="text">The text.</param>
     public static string Format(string name, string text) => Formatter.Format(SyntaxTree.Parse(new SourceText(name, text)));
+
+    /// <summary>The tree of the text laid out, where layout must make no difference; the same tree when it is laid out already.</summary>
+    internal static SyntaxTree TreeOf(SyntaxTree tree)
+    {
+        var text = Formatter.Format(tree);
+        return text == tree.Source.Text ? tree : SyntaxTree.Parse(new SourceText(tree.Source.Name, text));
+    }
 }

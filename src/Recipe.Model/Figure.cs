@@ -24,7 +24,7 @@ public enum Basis
 /// <param name="Source">Where the figure comes from, in words, or null when the author gave none.</param>
 public sealed record Figure<T>(T Value, Basis Basis, string Written, SourceSpan? Where = null, string? Source = null)
 {
-    /// <summary>Whether a finding that rests on it may be an error: a default never makes one.</summary>
+    /// <summary>Whether nobody measured it: a finding that rests on it is a warning at most.</summary>
     public bool IsAssumed => Basis == Basis.Assumed;
 
     /// <summary>The same figure seen as another kind of value.</summary>

@@ -104,7 +104,7 @@ internal sealed class Desk : IDisposable
     public Task<byte[]> Bench(string part, int? serial) => Ask(() =>
     {
         var (file, found) = Sound(part);
-        var number = serial ?? RecordDraft.NextSerial(file, found);
+        var number = serial ?? RecordDraft.NextSerial(file, found, _files);
         var today = _wish.Today();
         var folder = Path.GetDirectoryName(_wish.Path)!;
         var draft = RecordDraft.Of(file, found, number, today, used => Path.GetRelativePath(folder, Path.GetFullPath(used)).Replace('\\', '/'));

@@ -7,18 +7,15 @@ namespace Recipe.RulesProcess;
 /// <param name="trusted">The folders; null when the user has none.</param>
 public sealed class TrustedRules(RulesProcess process, TrustedFolders? trusted) : IRuleRunner
 {
-    private static readonly Lazy<TrustedRules> User = new(() =>
+    /// <summary>Rules run by the host that is installed beside the program; the host ends with the program. Made once, where the program begins, and handed down.</summary>
+    /// <param name="trusted">The folders; null when the user has none.</param>
+    /// <param name="compiling">Is told of each file before it is compiled, and of null when that is over.</param>
+    public static TrustedRules Installed(TrustedFolders? trusted, Action<RuleCompiling?> compiling)
     {
-        var process = new RulesProcess(RulesProcessOptions.Installed());
+        var process = new RulesProcess(RulesProcessOptions.Installed()) { Compiling = compiling };
         AppDomain.CurrentDomain.ProcessExit += (_, _) => process.Dispose();
-        return new TrustedRules(process, TrustedFolders.OfUser());
-    });
-
-    /// <summary>Those of the user, with the host that is installed beside the program.</summary>
-    public static TrustedRules OfUser => User.Value;
-
-    /// <summary>Is told of each file before it is compiled, and of null when that is over.</summary>
-    public Action<RuleCompiling?>? Compiling { set => process.Compiling = value; }
+        return new TrustedRules(process, trusted);
+    }
 
     /// <inheritdoc/>
     public bool IsTrusted(string name) => trusted?.IsTrusted(name) == true;

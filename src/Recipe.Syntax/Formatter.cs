@@ -52,9 +52,5 @@ public static class Formatter
     }
 
     /// <summary>The first line end decides for all of them; a lone CR becomes LF.</summary>
-    private static string LineEnd(string text)
-    {
-        var first = text.AsSpan().IndexOfAny('\r', '\n');
-        return first >= 0 && text[first] == '\r' && first + 1 < text.Length && text[first + 1] == '\n' ? "\r\n" : "\n";
-    }
+    private static string LineEnd(string text) => LineEnds.FirstOf(text) == "\r\n" ? "\r\n" : "\n";
 }

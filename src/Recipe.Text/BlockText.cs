@@ -34,17 +34,8 @@ public static class BlockText
         return rest.IsEmpty || rest[0] == '#' ? TextSpan.FromBounds(offset, line.End) : null;
     }
 
-    /// <summary>The line end that a text uses: that of its first line.</summary>
-    public static string LineEndOf(SourceText source)
-    {
-        var end = source.LineSpan(0).End;
-        return LineEndLength(source, end) switch
-        {
-            2 => "\r\n",
-            1 => source.Text.Substring(end, 1),
-            _ => "\n",
-        };
-    }
+    /// <summary>The line end that a text uses: that of its first line, LF when it has one line only.</summary>
+    public static string LineEndOf(SourceText source) => LineEnds.FirstOf(source.Text) ?? "\n";
 
     /// <summary>Number of characters of the line end at an offset: 0 at the end of the text.</summary>
     public static int LineEndLength(SourceText source, int offset) =>
@@ -112,10 +103,18 @@ public static class BlockText
     /// <summary>The first word of the entry that an offset lies in.</summary>
     public static TextSpan HeadWordAt(SourceText source, int offset)
     {
-        var start = offset;
-        while (start > 0 && source.Text[start - 1] is not ('\n' or '\r' or ';' or '{' or '}'))
+        // What is in quotes neither ends an entry nor opens a block.
+        var start = source.LineSpan(source.PositionOf(offset).Line).Start;
+        for (var i = start; i < offset; i++)
         {
-            start--;
+            if (source.Text[i] == '"')
+            {
+                i = EndOfText(source.Text, i);
+            }
+            else if (source.Text[i] is ';' or '{' or '}')
+            {
+                start = i + 1;
+            }
         }
 
         while (start < offset && source.Text[start] is ' ' or '\t')
@@ -159,12 +158,14 @@ public static class BlockText
         return null;
     }
 
-    private static int EndOfText(string text, int quote)
+    /// <summary>Where the text in quotes ends that begins at a quote: its closing quote, or the last character of its line when it has none.</summary>
+    internal static int EndOfText(string text, int quote)
     {
         var i = quote + 1;
         while (i < text.Length && text[i] is not ('"' or '\n' or '\r'))
         {
-            i += text[i] == '\\' ? 2 : 1;
+            // As in the grammar, only these two are taken together: a backslash at the end of a line does not lead into the next.
+            i += text[i] == '\\' && i + 1 < text.Length && text[i + 1] is '"' or '\\' ? 2 : 1;
         }
 
         return i < text.Length && text[i] == '"' ? i : i - 1;

@@ -60,6 +60,10 @@ public sealed class BuildVerbTests
         Assert.Equal(ExitStatus.Clean, Bench.Run(["build", HatchLid, "--out", bench.Folder, "--only", "hatch-lid", "--format", "md", .. wanted]).Status);
         Assert.Contains(parts == 1 ? "Materials for 1 part\n" : $"Materials for {parts} parts\n", File.ReadAllText(bench.PathOf("hatch-lid.takeoff.md")), StringComparison.Ordinal);
         Assert.Matches($@"Good parts wanted:\*\* {parts}\n", File.ReadAllText(bench.PathOf("hatch-lid.cover.md")));
+
+        // Volume is mass by density, 1.13 g/cm3 in the book, for as many parts as the mass is.
+        var resin = System.Text.RegularExpressions.Regex.Match(File.ReadAllText(bench.PathOf("hatch-lid.takeoff.md")), @"Laminating epoxy, slow, resin \(([\d.]+) mL\).*?\| ([\d.]+) g \|");
+        Assert.Equal(double.Parse(resin.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture) / 1.13, double.Parse(resin.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), 2.0);
     }
 
     [Fact]

@@ -70,6 +70,8 @@ public sealed class DiffVerbTests : IDisposable
     {
         Write("b/" + Lid, "# a new remark\n" + File.ReadAllText(At("a/" + Lid)).Replace("  trim      15 mm", "  trim 15 mm   # as ever", StringComparison.Ordinal));
         Assert.Equal("Nothing is different.\n", Diff(At("a/" + Lid), At("b/" + Lid)));
+        Write("b/" + Lid, File.ReadAllText(At("a/" + Lid)).Replace("15 mm", "15mm", StringComparison.Ordinal).Replace("0/90", "0 / 90", StringComparison.Ordinal).Replace("+/-45", "\u00b1 45", StringComparison.Ordinal));
+        Assert.Equal("Nothing is different.\n", Diff(At("a/" + Lid), At("b/" + Lid)));
     }
 
     [Fact]

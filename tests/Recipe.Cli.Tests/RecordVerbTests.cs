@@ -103,8 +103,14 @@ public sealed class RecordVerbTests : IDisposable
         var first = Revision();
         _bench.Write(Lid, "# remark\n" + File.ReadAllText(_bench.PathOf(Lid)).Replace("  trim      15 mm", "  trim 15mm   # as ever", StringComparison.Ordinal) + "\nbuild hatch-lid no 9 { mass 130 g }\n");
         Assert.Equal(first, Revision());
+
+        // What `fmt` writes in another way is layout too.
+        _bench.Write(Lid, Untidy(File.ReadAllText(_bench.PathOf(Lid))));
+        Assert.Equal(first, Revision());
         _bench.Write(Lid, File.ReadAllText(_bench.PathOf(Lid)).Replace("trim 15mm", "trim 16mm", StringComparison.Ordinal));
         Assert.NotEqual(first, Revision());
+
+        static string Untidy(string text) => text.Replace("0/90", "0 / 90", StringComparison.Ordinal).Replace("+/-45", "\u00b1 45", StringComparison.Ordinal).Replace(" g +/- ", " g+/-", StringComparison.Ordinal);
 
         string Revision() => Regex.Match(Here("record", "hatch-lid", "--in", Lid, "--serial", "1").Out, "revision +\"([0-9a-f]{10})\"").Groups[1].Value;
     }
@@ -220,6 +226,25 @@ public sealed class RecordVerbTests : IDisposable
 
         Assert.Contains(many, line => (double)line!["buy_si"]! > 0 && (double?)line["in_stock_si"] > 0);
         Assert.Contains("there is no part 'lid' here", Here("stock", "--for", "lid").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_parts_of_several_files_need_of_one_material_the_shelf_gives_once()
+    {
+        _bench.Write("other.recipe", File.ReadAllText(_bench.PathOf(Lid)).Replace("hatch-lid", "other-lid", StringComparison.Ordinal));
+        double One(string key) => Buy("hatch-lid").Sum(line => (double)line[key]!);
+        var both = Buy("hatch-lid", "--for", "other-lid");
+        Assert.Equal(both.Count, both.Select(line => (string)line["label"]!).Distinct().Count());
+        Assert.Equal(2 * One("needed_si"), both.Sum(line => (double)line["needed_si"]!), 1e-9);
+        var resin = both.Single(line => ((string)line["label"]!).StartsWith("Laminating epoxy, slow, resin (", StringComparison.Ordinal));
+
+        // 1.13 g/cm3 is the density of the book's resin.
+        var volume = double.Parse(Regex.Match((string)resin["label"]!, @"\((\d+) mL\)").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal((double)resin["needed_si"]! / 1130 * 1e6, volume, 1.0);
+        Assert.Equal(Math.Max(0, (double)resin["needed_si"]! - (double)resin["in_stock_si"]!), (double)resin["buy_si"]!, 1e-9);
+        Assert.True((double)resin["buy_si"]! > 0);
+
+        List<JsonNode> Buy(params string[] parts) => [.. JsonNode.Parse(Here(["stock", "--quantity", "25", "--format", "json", "--for", .. parts]).Out)!["buy"]!.AsArray().Select(line => line!)];
     }
 
     public void Dispose() => _bench.Dispose();

@@ -79,7 +79,7 @@ public sealed class ShapeVerbTests : IDisposable
         string[] line = ["cut", Pan, "--effort", "0", "--undated", "--out"];
         var run = _bench.RunHere([.. line, "a"]);
         Assert.Equal(ExitStatus.Clean, run.Status);
-        Assert.Contains("glass-twill-280: 2 pieces on 0.4", run.Out, StringComparison.Ordinal);
+        Assert.Matches(@"glass-twill-280: 2 pieces on 4\d\d mm of 1000 mm, ", run.Out);
         Assert.Equal(ExitStatus.Clean, _bench.RunHere([.. line, "b"]).Status);
         var files = Directory.GetFiles(_bench.PathOf("a")).Select(path => Path.GetFileName(path)!).Order(StringComparer.Ordinal).ToArray();
         Assert.Equal(
@@ -97,6 +97,10 @@ public sealed class ShapeVerbTests : IDisposable
         File.Copy(Bench.Sample("samples/shapes/seat-pan.stl"), _bench.PathOf("shapes/seat-pan.stl"));
         Assert.Contains("offcut, lot G4: 1 piece on", _bench.RunHere("cut", "shapes/seat-pan.recipe", "--effort", "0", "--format", "svg").Out, StringComparison.Ordinal);
         Assert.DoesNotContain("offcut", _bench.RunHere("cut", "shapes/seat-pan.recipe", "--effort", "0", "--format", "svg", "--roll-only").Out, StringComparison.Ordinal);
+
+        // A US shop reads inches: a sixteenth of one is 1.5875 mm (NIST SP 811, appendix B.8).
+        File.WriteAllText(_bench.PathOf("shop.recipe"), File.ReadAllText(_bench.PathOf("shop.recipe")).Replace("units       metric", "units       us", StringComparison.Ordinal));
+        Assert.Matches(@"1 piece on 1\d(\.\d+)? in of 17\.6875 in, ", _bench.RunHere("cut", "shapes/seat-pan.recipe", "--effort", "0", "--format", "svg").Out);
     }
 
     [Theory]

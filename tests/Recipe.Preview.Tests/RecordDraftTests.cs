@@ -27,6 +27,35 @@ public sealed class RecordDraftTests
             draft.Fill(new Dictionary<int, ImmutableArray<string>> { [0] = ["K", "09:05"], [1] = ["E31"] }));
         Assert.Equal(draft.Form, draft.Fill(new Dictionary<int, ImmutableArray<string>>()));
         Assert.Equal(draft.Form, draft.Fill(new Dictionary<int, ImmutableArray<string>> { [7] = ["nowhere"], [0] = [] }));
+        Assert.Equal("used my__cloth 1 m2 lot \"B\"", new RecordDraft("used my__cloth 1 m2 lot __").Fill(new Dictionary<int, ImmutableArray<string>> { [0] = ["B"] }));
+    }
+
+    [Fact]
+    public void What_is_wrong_and_where_is_said_in_words_even_when_it_begins_with_a_figure()
+    {
+        var draft = new RecordDraft("defect __ at __ size __");
+        Assert.Equal(
+            "defect \"3 pinholes\" at \"2 o'clock, near the rim\" size 12 mm",
+            draft.Fill(new Dictionary<int, ImmutableArray<string>> { [0] = ["3 pinholes", "2 o'clock, near the rim", "12 mm"] }));
+    }
+
+    [Fact]
+    public void The_next_serial_is_behind_those_of_records_in_files_of_their_own()
+    {
+        using var shop = new Shop();
+        var files = new PlainFiles();
+        Assert.Equal(3, Next());
+        shop.Save("build hatch-lid no 7 on 2026-05-30 {\n}\n", "hatch-lid-007.recipe");
+        Assert.Equal(8, Next());
+        Directory.CreateDirectory(shop.PathOf("records"));
+        shop.Save("build hatch-lid no 10 {\n}\nbuild other-lid no 12 {\n}\nbuild hatch-lid {\n}\n", "records/of-may.recipe");
+        Assert.Equal(11, Next());
+
+        int Next()
+        {
+            Assert.True(new Workspace(files, Shop.Today).TryCompile(shop.PathOf("hatch-lid.recipe"), out var file));
+            return RecordDraft.NextSerial(file, file.Parts[0], files);
+        }
     }
 
     [Fact]
@@ -35,7 +64,7 @@ public sealed class RecordDraftTests
         using var shop = new Shop();
         var files = new PlainFiles();
         Assert.True(new Workspace(files, Shop.Today).TryCompile(shop.PathOf("hatch-lid.recipe"), out var file));
-        var draft = RecordDraft.Of(file, file.Parts[0], RecordDraft.NextSerial(file, file.Parts[0]), Shop.Today, Path.GetFileName);
+        var draft = RecordDraft.Of(file, file.Parts[0], RecordDraft.NextSerial(file, file.Parts[0], files), Shop.Today, Path.GetFileName);
         var lines = draft.Form.Split('\n').Length;
         foreach (var typed in (string[])["}", "\"", "\\", "#", "x y z", "}\nbuild other no 1 on 2026-01-01 {", "9 } {", "\u202Eabc", "\u0000"])
         {

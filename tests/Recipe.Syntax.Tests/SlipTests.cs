@@ -70,6 +70,61 @@ public sealed class SlipTests
     }
 
     [Theory]
+    [InlineData("roll 1,250,000 mm", "roll 1250000 mm")]
+    [InlineData("roll 1.250.000 mm", "roll 1250000 mm")]
+    [InlineData("roll 1,250.5 mm", "roll 1250.5 mm")]
+    [InlineData("roll 1.250,5 mm", "roll 1250.5 mm")]
+    [InlineData("roll 1.25.5 mm", null)]
+    [InlineData("roll 0,250.5 mm", null)]
+    public void Thousands_in_threes_are_put_together(string text, string? meant)
+    {
+        var finding = Assert.Single(Read.Tree(text).Findings);
+
+        Assert.Equal("RC1009", finding.Descriptor.Code);
+        Assert.Equal(meant is null ? [] : [meant], finding.Fixes.Select(fix => TextEdit.Apply(finding.Where.Source, fix.Edits)));
+    }
+
+    [Theory]
+    [InlineData("room 18\u201325 \u00b0C", "room 18 to 25 \u00b0C")]
+    [InlineData("room 18 \u00b0C\u2013 25 \u00b0C", "room 18 \u00b0C to  25 \u00b0C")]
+    [InlineData("night \u20135 \u00b0C", "night -5 \u00b0C")]
+    [InlineData("lay cloth\u2013tape", "lay cloth-tape")]
+    [InlineData("flange 3\u00bd in", "flange 3.5 in")]
+    [InlineData("flange \u00be in", "flange 0.75 in")]
+    public void What_a_data_sheet_prints_is_answered_with_what_is_read(string text, string meant)
+    {
+        var finding = Assert.Single(Read.Tree(text).Findings);
+
+        Assert.Equal("RC1003", finding.Descriptor.Code);
+        Assert.Equal(meant, TextEdit.Apply(finding.Where.Source, finding.Fixes[0].Edits));
+        Read.Clean(meant);
+    }
+
+    [Fact]
+    public void A_year_of_two_figures_is_never_written_out_unseen()
+    {
+        var finding = Assert.Single(Read.Tree("on 13/10/26").Findings);
+
+        Assert.Equal("RC1025", finding.Descriptor.Code);
+        Assert.Equal(FixSafety.NeedsALook, Assert.Single(finding.Fixes).Safety);
+    }
+
+    [Theory]
+    [InlineData("0/45/90")]
+    [InlineData("45/0/45")]
+    [InlineData("90/45/0")]
+    [InlineData("0/45/90/45")]
+    public void A_stack_on_one_line_is_no_date_and_no_arithmetic(string directions)
+    {
+        var finding = Assert.Single(Read.Tree($"body my-twill {directions}").Findings);
+
+        Assert.Equal("RC1008", finding.Descriptor.Code);
+        Assert.Equal("/", finding.Where.Text);
+        Assert.StartsWith("a pair such as 0/90 has two numbers", finding.Message, StringComparison.Ordinal);
+        Assert.Empty(finding.Fixes);
+    }
+
+    [Theory]
     [InlineData("(10/1/2026)")]
     [InlineData("1.5 0/90")]
     [InlineData("10 -1 -2026")]

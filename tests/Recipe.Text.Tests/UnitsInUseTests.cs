@@ -13,6 +13,9 @@ public sealed class UnitsInUseTests
     [InlineData("cloth-2 in", false, false)]
     [InlineData("areal-weight 5 oz/yd2", false, false)]
     [InlineData("flange 2 in; trim 15 mm", true, false)]
+    [InlineData("rise -2 in", true, true)]
+    [InlineData("title \"a \\\" 2 in\"", false, false)]
+    [InlineData("# 5 mm\rflange 2 in", true, true)]
     public void Only_what_is_measured_counts(string text, bool inches, bool alone)
     {
         var units = UnitsInUse.Of(new SourceText("test.recipe", text));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Text;
 using Recipe.Syntax;
 using Recipe.Text;
@@ -12,8 +13,15 @@ namespace Recipe.Compiler.Comparing;
 /// <param name="Key">All of it, its block included: two lines are the same when their keys are.</param>
 internal sealed record WrittenLine(string Word, string Text, ImmutableArray<WrittenLine> Inside, string Key)
 {
-    /// <summary>The lines at the top level of a text.</summary>
-    public static ImmutableArray<WrittenLine> Of(SyntaxTree tree) => Of(tree.Root.Statements, tree.Source, isTop: true);
+    // Asked for again and again while parts of two versions are matched.
+    private static readonly ConditionalWeakTable<SyntaxTree, StrongBox<ImmutableArray<WrittenLine>>> Known = [];
+
+    /// <summary>The lines at the top level of a text, as they are once it is laid out: <c>15mm</c> and <c>15 mm</c> are written alike.</summary>
+    public static ImmutableArray<WrittenLine> Of(SyntaxTree tree) => Known.GetValue(tree, static written =>
+    {
+        var laidOut = TextLayout.TreeOf(written);
+        return new StrongBox<ImmutableArray<WrittenLine>>(Of(laidOut.Root.Statements, laidOut.Source, isTop: true));
+    }).Value;
 
     private static ImmutableArray<WrittenLine> Of(IEnumerable<StatementSyntax> statements, SourceText source, bool isTop) =>
         [.. statements.Select(statement => Of(statement, source, isTop))];
@@ -39,14 +47,15 @@ internal sealed record WrittenLine(string Word, string Text, ImmutableArray<Writ
     private static WrittenLine Make(string word, string text, ImmutableArray<WrittenLine> inside) =>
         new(word, text, inside, inside.IsEmpty ? $"{word}\0{text}" : $"{word}\0{text}\0{{{string.Join('\n', inside.Select(line => line.Key))}}}");
 
-    // Blanks inside quotes count.
+    // Blanks inside quotes count, and a quote behind a backslash ends no text.
     private static string Plain(SourceText source, TextSpan span)
     {
         var text = new StringBuilder(span.Length);
-        var quoted = false;
+        var (quoted, escaped) = (false, false);
         foreach (var c in source.Slice(span))
         {
-            quoted ^= c == '"';
+            quoted ^= c == '"' && !escaped;
+            escaped = c == '\\' && !escaped;
             if (quoted || !char.IsWhiteSpace(c))
             {
                 text.Append(c);

@@ -99,20 +99,14 @@ public static class Explainer
     private static string Material(Material material)
     {
         var source = material.Where.Source;
-        var first = material.Where.Start.Line;
+        var block = BlockText.BlockAfter(source, material.Where.Span.End);
+        var (first, last) = (material.Where.Start.Line, source.PositionOf(block?.End ?? material.Where.Span.End).Line);
         var page = new StringBuilder();
         page.Append(material.Keyword).Append(' ').Append(material.Name)
             .Append(material.FromBook ? ", from the shipped book (" : ", from (").Append(source.Name).Append(")\n\n");
-        var depth = 0;
-        for (var line = first; line < source.LineCount; line++)
+        for (var line = first; line <= last; line++)
         {
-            var text = source.Slice(source.LineSpan(line));
-            page.Append("  ").Append(text.TrimEnd()).Append('\n');
-            depth += text.Count(c => c == '{') - text.Count(c => c == '}');
-            if (depth <= 0)
-            {
-                break;
-            }
+            page.Append("  ").Append(source.Slice(source.LineSpan(line)).TrimEnd()).Append('\n');
         }
 
         if (material.FromBook)

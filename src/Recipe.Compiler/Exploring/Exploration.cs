@@ -133,7 +133,7 @@ public sealed class Exploration
     // Heard with the reasons written in the recipe, as the part itself would be.
     private ImmutableArray<string> ErrorsOf(Part part)
     {
-        var report = _examiner.Conclude([_examiner.Examine(Planning.Planner.Plan(part, _file.Bound.Model))]);
+        var report = _examiner.Conclude([_examiner.Examine(Planner.Plan(part, _file.Bound.Model))]);
         return [.. report.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding.Descriptor.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
     }
 }

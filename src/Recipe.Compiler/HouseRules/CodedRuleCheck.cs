@@ -20,8 +20,8 @@ internal sealed class CodedRuleCheck(RuleDescription rule, IReadOnlyDictionary<P
         Name = rule.Name,
         Severity = SeverityOf(rule.Severity),
         Title = Line(rule.Title, rule.Name).TrimEnd('.'),
-        Reason = Sentence(rule.Reason, "The shop wants it so."),
-        Remedy = Sentence(rule.Remedy, "Keep to the rule, or accept it here with a written reason."),
+        Reason = RuleDescriptors.ReasonOf(rule.Reason),
+        Remedy = RuleDescriptors.RemedyOf(rule.Remedy),
         Source = Line(rule.Source, $"the shop's own rule in {rule.File}"),
         Exceptions = rule.Exceptions.Trim(),
         BadExample = rule.BadExample.Trim('\r', '\n'),
@@ -63,8 +63,6 @@ internal sealed class CodedRuleCheck(RuleDescription rule, IReadOnlyDictionary<P
     };
 
     private static string Line(string text, string otherwise) => string.IsNullOrWhiteSpace(text) ? otherwise : text.Trim();
-
-    private static string Sentence(string text, string otherwise) => string.IsNullOrWhiteSpace(text) ? otherwise : text.Trim().TrimEnd('.') + ".";
 }
 
 /// <summary>What rules in C# said of one part.</summary>

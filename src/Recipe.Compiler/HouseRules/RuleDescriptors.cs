@@ -17,13 +17,21 @@ internal static class RuleDescriptors
         Name = known.Name,
         Severity = known.Severity,
         Title = known.Title,
-        Reason = Sentence(known.Reason, "The shop wants it so."),
-        Remedy = Sentence(known.Remedy, "Keep to the rule, or accept it here with a written reason."),
+        Reason = ReasonOf(known.Reason),
+        Remedy = RemedyOf(known.Remedy),
         Source = known.Source ?? $"the shop's own rule in {known.Where.Source.Name}",
         Exceptions = known.Exceptions ?? "",
         BadExample = Example(known, mustFire: true),
         GoodExample = Example(known, mustFire: false),
     });
+
+    /// <summary>Why a rule matters, as a sentence.</summary>
+    /// <param name="written">What its author says; null or empty when he says nothing.</param>
+    public static string ReasonOf(string? written) => Sentence(written, "The shop wants it so.");
+
+    /// <summary>What to do about it, as a sentence.</summary>
+    /// <param name="written">What its author says; null or empty when he says nothing.</param>
+    public static string RemedyOf(string? written) => Sentence(written, "Keep to the rule, or accept it here with a written reason.");
 
     private static string Sentence(string? text, string otherwise) =>
         string.IsNullOrWhiteSpace(text) ? otherwise : char.ToUpperInvariant(text.Trim()[0]) + text.Trim()[1..].TrimEnd('.') + ".";

@@ -1,3 +1,4 @@
+using Recipe.Compiler.Records;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
 using Recipe.Syntax.Merging;
@@ -34,18 +35,8 @@ internal sealed class SchemaRules : MergeRules
     private WordSchema? WordOf(EntrySyntax entry) => _block.Find(entry.Head.Text) ?? _block.FindRegional(entry.Head.Text);
 
     // One thing of several is told apart by its number: build hatch-lid no 3.
-    private static string Serial(WordSchema word, EntrySyntax entry)
-    {
-        if (!word.Line.Clauses.Any(clause => clause.Phrase == "no"))
-        {
-            return "";
-        }
-
-        var at = entry.Values.ToList().FindIndex(value => value is WordSyntax { Text: "no" });
-        return at >= 0 && at + 1 < entry.Values.Length && entry.Values[at + 1] is QuantitySyntax number
-            ? FormattableString.Invariant($" no {number.Number}")
-            : "";
-    }
+    private static string Serial(WordSchema word, EntrySyntax entry) =>
+        word.Line.Clauses.Any(clause => clause.Phrase == "no") && RecordHead.SerialOf(entry) is { } number ? FormattableString.Invariant($" no {number}") : "";
 
     private static bool IsCount(string word) => word.Length > 1 && word[0] == 'x' && word.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0;
 }

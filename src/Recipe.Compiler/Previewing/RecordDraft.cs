@@ -2,7 +2,10 @@ using System.Buffers;
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Recipe.Compiler.Records;
+using Recipe.Syntax;
+using Recipe.Text;
 
 namespace Recipe.Compiler.Previewing;
 
@@ -10,12 +13,15 @@ namespace Recipe.Compiler.Previewing;
 /// A build record while it is filled in at the bench: the form of <see cref="RecordForm"/>, its lines taken apart at the blanks, and put together again
 /// with what was typed. A blank that nobody filled stays one.
 /// </summary>
-public sealed class RecordDraft
+public sealed partial class RecordDraft
 {
     private const string Blank = "__";
 
+    // Where the guide puts them: the records of a part are soon more than its folder should show.
+    private const string RecordsFolder = "records";
+
     // Behind these words stands what somebody says or is called, not a figure or a word of the language.
-    private static readonly ImmutableHashSet<string> Said = ["by", "helper", "lot", "cause", "action", "deviation", "because", "note"];
+    private static readonly ImmutableHashSet<string> Said = ["by", "helper", "lot", "defect", "cause", "action", "deviation", "because", "note"];
 
     // What would end a value, its line or its block early.
     private static readonly SearchValues<char> EndsTheLine = SearchValues.Create("\"\\{}#;");
@@ -45,14 +51,20 @@ public sealed class RecordDraft
         return new(RecordForm.Write(file, part.Name, serial, on, usePath));
     }
 
-    /// <summary>The serial number after the greatest that the file and its neighbours have.</summary>
+    /// <summary>The serial number after the greatest of the records that stand in the file, in its folder and in <c>records</c> beside it.</summary>
     /// <param name="file">The recipe.</param>
     /// <param name="part">The part.</param>
-    public static int NextSerial(CompiledFile file, CompiledPart part)
+    /// <param name="files">Where its neighbours are read.</param>
+    public static int NextSerial(CompiledFile file, CompiledPart part, IFileStore files)
     {
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(part);
-        return file.Builds.Where(build => build.Record.Part == part.Name).Select(build => build.Record.Number ?? 0).DefaultIfEmpty(0).Max() + 1;
+        ArgumentNullException.ThrowIfNull(files);
+        var folder = PathNames.FolderOf(file.Source.Name);
+        var beside = files.RecipesIn(folder).Concat(files.RecipesIn(PathNames.Resolve(file.Source.Name, RecordsFolder)))
+            .Select(name => files.TryRead(name, out var text) ? SyntaxTree.Parse(new SourceText(name, text)) : null)
+            .OfType<SyntaxTree>();
+        return beside.Prepend(file.Tree).SelectMany(tree => RecordHead.SerialsOf(tree, part.Name)).DefaultIfEmpty(0).Max() + 1;
     }
 
     /// <summary>Writes <c>lines</c>: each line with blanks, its pieces of text between them and the remark behind it.</summary>
@@ -64,7 +76,7 @@ public sealed class RecordDraft
         for (var i = 0; i < _lines.Length; i++)
         {
             var (said, remark) = Parts(_lines[i]);
-            var pieces = said.Split(Blank);
+            var pieces = Blanks().Split(said);
             if (pieces.Length < 2 || said.TrimStart().StartsWith('#'))
             {
                 continue;
@@ -101,22 +113,28 @@ public sealed class RecordDraft
     private static string Filled(string line, ImmutableArray<string> values)
     {
         var (said, remark) = Parts(line);
-        var pieces = said.TrimEnd().Split(Blank);
+        var pieces = Blanks().Split(said.TrimEnd());
         if (pieces.Length < 2 || said.TrimStart().StartsWith('#'))
         {
             return line;
         }
 
         var text = new StringBuilder(pieces[0]);
+        var head = pieces[0].TrimStart().Split(' ')[0];
         for (var i = 1; i < pieces.Length; i++)
         {
-            text.Append(i <= values.Length ? Value(pieces[i - 1], values[i - 1]) : Blank).Append(pieces[i]);
+            text.Append(i <= values.Length ? Value(head, LastWord(pieces[i - 1]), values[i - 1]) : Blank).Append(pieces[i]);
         }
 
         return remark.Length > 0 ? $"{text}   # {remark}" : text.ToString();
     }
 
-    private static string Value(string before, string typed)
+    private static string LastWord(string piece) => piece.TrimEnd().Split(' ')[^1];
+
+    // Where a defect is is said in words; at what a part was demoulded, or when a hold point was signed, is a figure.
+    private static bool IsSaid(string head, string word) => Said.Contains(word) || (head == "defect" && word == "at");
+
+    private static string Value(string head, string word, string typed)
     {
         var value = string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         if (value.Length == 0)
@@ -124,19 +142,23 @@ public sealed class RecordDraft
             return Blank;
         }
 
-        var word = before.TrimEnd().Split(' ')[^1];
-        return Said.Contains(word) || value.AsSpan().ContainsAny(EndsTheLine) || (value.Contains(' ') && !char.IsAsciiDigit(value[0]) && value[0] is not ('-' or '+'))
-            ? $"\"{value.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\""
+        return IsSaid(head, word) || value.AsSpan().ContainsAny(EndsTheLine) || (value.Contains(' ') && !char.IsAsciiDigit(value[0]) && value[0] is not ('-' or '+'))
+            ? QuotedText.Of(value)
             : value;
     }
+
+    // A blank is a word of its own: a name may hold two underscores.
+    [GeneratedRegex(@"(?<!\S)__(?!\S)", RegexOptions.CultureInvariant)]
+    private static partial Regex Blanks();
 
     // A remark begins at a number sign outside quotes.
     private static (string Said, string Remark) Parts(string line)
     {
-        var quoted = false;
+        var (quoted, escaped) = (false, false);
         for (var i = 0; i < line.Length; i++)
         {
-            quoted ^= line[i] == '"' && (i == 0 || line[i - 1] != '\\');
+            quoted ^= line[i] == '"' && !escaped;
+            escaped = line[i] == '\\' && !escaped;
             if (line[i] == '#' && !quoted)
             {
                 return (line[..i], line[(i + 1)..].Trim());

@@ -18,8 +18,6 @@ internal sealed class FormUnits(Model.UnitSystem units)
 
     public string Of(Pressure pressure) => _us ? Say(pressure.InchesOfMercury, 2, "inHg") : Say(pressure.Millibars, 1, "mbar");
 
-    public string Of(AreaDensity weight) => _us ? Say(weight.KilogramsPerSquareMeter * 29.4935, 2, "oz/yd2") : Say(weight.GramsPerSquareMeter, 1, "g/m2");
-
     public static string Of(Duration time) => time.Hours >= 3 ? Say(time.Hours, 1, "h") : Say(time.Minutes, 0, "min");
 
     public static string Minutes(Duration time) => Say(time.Minutes, 1, "min");
@@ -27,5 +25,5 @@ internal sealed class FormUnits(Model.UnitSystem units)
     public static string Share(double share) => Say(share * 100, 1, "%");
 
     private static string Say(double value, int decimals, string unit) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture)} {unit}");
+        $"{Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture)} {unit}";
 }

@@ -31,7 +31,7 @@ public static class RecordForm
         text.Append("# A build record. `__` is a blank: write what happened in its place. Take away what does not apply, write below what has no line.\n");
         foreach (var name in Uses(file, compiled.Plan))
         {
-            text.Append(CultureInfo.InvariantCulture, $"use \"{usePath(name).Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"\n");
+            text.Append(CultureInfo.InvariantCulture, $"use {QuotedText.Of(usePath(name))}\n");
         }
 
         text.Append('\n');
@@ -145,10 +145,12 @@ public static class RecordForm
 
     private static IEnumerable<string> Used(Plan plan, FormUnits units, DateOnly on)
     {
-        foreach (var line in plan.Takeoff.Where(line => line.Group is not (TakeoffGroup.Bag or TakeoffGroup.Release) || !line.Shelf.IsEmpty).DistinctBy(line => (line.Material.Name, line.Label)))
+        // One cloth may be ply and tape of the seam, one resin laminate and adhesive: from the shelf it is taken once.
+        var taken = plan.Takeoff.Where(line => line.Group is not (TakeoffGroup.Bag or TakeoffGroup.Release) || !line.Shelf.IsEmpty).GroupBy(line => (line.Material.Name, line.Label));
+        foreach (var (line, net) in taken.Select(lines => (lines.First(), lines.Sum(line => line.Net.Value.Si))))
         {
             // The takeoff is for all parts of the job; a record is of one.
-            var amount = line.Net.Value.Si / Math.Max(1, plan.Part.Quantity);
+            var amount = net / Math.Max(1, plan.Part.Quantity);
             var written = line.Net.Value.Unit switch
             {
                 { } unit when unit.Dimension == Recipe.Text.Units.DimensionNames.Mass => units.Of(UnitsNet.Mass.FromKilograms(amount)),
@@ -157,7 +159,7 @@ public static class RecordForm
                 null => string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(amount)}"),
             };
             var good = line.Shelf.Where(shelf => shelf.Lot is not null && (shelf.Expires is not { } end || end >= on)).ToList();
-            yield return $"used {line.Material.Name} {written} lot {(good is [{ Lot: { } lot }] ? $"\"{lot}\"" : "__")}{(line.Label == line.Material.Name ? "" : $"   # {line.Label}")}";
+            yield return $"used {line.Material.Name} {written} lot {(good is [{ Lot: { } lot }] ? QuotedText.Of(lot) : "__")}{(line.Label == line.Material.Name ? "" : $"   # {line.Label}")}";
         }
     }
 

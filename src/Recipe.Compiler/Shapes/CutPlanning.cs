@@ -3,6 +3,7 @@ using System.Globalization;
 using Recipe.Documents;
 using Recipe.Engineering;
 using Recipe.Planning;
+using UnitsNet;
 
 namespace Recipe.Compiler.Shapes;
 
@@ -30,6 +31,9 @@ public static class CutPlanning
 
     private const long StepsOfEffort = 100_000_000;
 
+    // A length that is a whole number but for the last bit is that number.
+    private const double Hair = 1e-6;
+
     /// <summary>Lays out and draws. Takes a while; the work is the same for the same recipe and wish.</summary>
     /// <param name="file">The file of the part.</param>
     /// <param name="part">The part.</param>
@@ -50,22 +54,23 @@ public static class CutPlanning
         var pieces = PiecesToCut.Of(part.Plan);
         var cloths = ClothLayout.Of(part.Plan, file.Bound.Model, pieces, papers.Quantity ?? Math.Max(1, part.Part.Quantity), wish.Offcuts);
         var layouts = new List<(ClothLayout Cloth, OutlineNest Nest)>();
+        var us = BenchPapers.UnitsFor(file, papers) == Model.UnitSystem.Us;
         foreach (var cloth in cloths)
         {
-            var progress = new Told(better => said($"{cloth.Cloth.Name}: {Metres(better.Uses.Sum(use => use.LengthUsed.Meters))}"));
+            var progress = new Told(better => said($"{cloth.Cloth.Name}: {AtLeast(Length.FromMeters(better.Uses.Sum(use => use.LengthUsed.Meters)), us)}"));
             layouts.Add((cloth, cloth.Lay(wish.Seed, wish.Effort * StepsOfEffort, progress, stop)));
         }
 
         return (
-            [.. layouts.Select(layout => Tell(layout.Cloth, layout.Nest))],
+            [.. layouts.Select(layout => Tell(layout.Cloth, layout.Nest, us))],
             [.. ClothCutPlan.Write(BenchPapers.InputFor(file, part, papers), layouts, wish.Formats).Select(written => new WrittenPaper(written.FileName, written.Bytes))]);
     }
 
-    private static ClothCut Tell(ClothLayout cloth, OutlineNest nest)
+    private static ClothCut Tell(ClothLayout cloth, OutlineNest nest, bool us)
     {
         var lines = nest.Uses.Select(use => string.Create(
             CultureInfo.InvariantCulture,
-            $"{cloth.Stock[use.Stock].Name}: {use.Pieces} {(use.Pieces == 1 ? "piece" : "pieces")} on {Metres(use.LengthUsed.Meters)} of {cloth.Stock[use.Stock].Width.Millimeters:F0} mm, {use.Waste.Percent:F0} % waste; none can be shorter than {Metres(use.LeastLength.Meters)}"));
+            $"{cloth.Stock[use.Stock].Name}: {use.Pieces} {(use.Pieces == 1 ? "piece" : "pieces")} on {AtLeast(use.LengthUsed, us)} of {About(cloth.Stock[use.Stock].Width, us)}, {use.Waste.Percent:F0} % waste; none can be shorter than {AtLeast(use.LeastLength, us)}"));
         string[] missing = nest.Missing.IsEmpty
             ? []
             : [string.Create(CultureInfo.InvariantCulture, $"no room for {string.Join(", ", nest.Missing.Select(piece => cloth.Pieces[piece.Piece].Mark).Distinct())}")];
@@ -76,7 +81,15 @@ public static class CutPlanning
             nest.Missing.IsEmpty);
     }
 
-    private static string Metres(double length) => string.Create(CultureInfo.InvariantCulture, $"{length:F2} m");
+    // Rounded up, since what is cut off by it must not be too short.
+    private static string AtLeast(Length length, bool us) => Whole(length, us, steps => Math.Ceiling(steps - Hair));
+
+    private static string About(Length length, bool us) => Whole(length, us, Math.Round);
+
+    // In steps of a millimetre or of a sixteenth of an inch.
+    private static string Whole(Length length, bool us, Func<double, double> round) => us
+        ? string.Create(CultureInfo.InvariantCulture, $"{round(length.Inches * 16) / 16:0.####} in")
+        : string.Create(CultureInfo.InvariantCulture, $"{round(length.Millimeters):0} mm");
 
     // At once and in order, unlike Progress<T>, which hands over to another thread.
     private sealed class Told(Action<OutlineNest> hear) : IProgress<OutlineNest>

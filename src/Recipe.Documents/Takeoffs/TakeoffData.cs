@@ -37,7 +37,7 @@ internal static class TakeoffData
         rows.Add(
             "item",
             ("group", Keys.Of(line.Group)),
-            ("item", line.Label),
+            ("item", line.LabelWithVolume),
             ("name", line.Material.Name),
             ("net", line.Net.Value.Value),
             ("waste_percent", line.Waste.Value * 100),

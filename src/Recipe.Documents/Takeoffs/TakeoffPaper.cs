@@ -164,7 +164,7 @@ internal static class TakeoffPaper
         var pack = JobTakeoff.PackOf(line);
         return new CellRow(
         [
-            new TextCell((line.Material.Hazard is { Length: > 0 } ? "▲ " : "") + WrittenText.InTitle(line.Label), Beneath(context, line)),
+            new TextCell((line.Material.Hazard is { Length: > 0 } ? "▲ " : "") + WrittenText.InTitle(line.LabelWithVolume), Beneath(context, line)),
             text.Amount(line.Net.Value).ToString(),
             QuantityText.Share(line.Waste.Value),
             text.Amount(line.Gross.Value).ToString(),

@@ -40,7 +40,7 @@ public sealed record RecordedWetOut(TimeOnly? From, TimeOnly? Until, Figure<Area
 
 /// <summary>The vacuum of a build.</summary>
 /// <param name="On">When the pump was switched on.</param>
-/// <param name="Reached">Absolute pressure reached; null when not written down or written below ambient.</param>
+/// <param name="Reached">The level reached, below ambient or absolute; null when not written down.</param>
 /// <param name="Written">What was reached, as written, or null.</param>
 /// <param name="Off">When it came off.</param>
 /// <param name="Where">The line.</param>

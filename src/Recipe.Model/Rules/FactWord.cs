@@ -11,7 +11,7 @@ namespace Recipe.Model;
 public sealed record FactWord(string Word, FactKind Kind, Unit? Unit, string Doc)
 {
     /// <summary>What it measures; of a word, a text, yes or no: nothing.</summary>
-    public Dimension Dimension => Kind == FactKind.Money ? new Dimension(0, 0, 0, Money: 1) : Unit?.Dimension ?? Dimension.None;
+    public Dimension Dimension => Kind == FactKind.Money ? DimensionNames.Money : Unit?.Dimension ?? Dimension.None;
 
     /// <summary>Whether it is a temperature and not a difference of two.</summary>
     public bool IsTemperature => Unit is { Scale: UnitScale.Offset };

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Recipe.Model;
+using Recipe.Planning.Planners;
 using Recipe.Text.Units;
+using UnitsNet;
 
 namespace Recipe.Planning;
 
@@ -53,6 +55,12 @@ public sealed record TakeoffLine
     /// <summary>What papers call the line; a hardener is a line of its own under its resin.</summary>
     public required string Label { get; init; }
 
+    /// <summary>The label, behind that of a liquid the volume of what the parts need: <c>Laminating epoxy, slow, resin (271 mL)</c>.</summary>
+    public string LabelWithVolume => LabelOf(Net.Value.Si);
+
+    /// <summary>Density of a liquid, which is weighed; null for what is no liquid, and where it is not known.</summary>
+    public Density? Density { get; init; }
+
     /// <summary>What the parts need.</summary>
     public required Computed<Amount> Net { get; init; }
 
@@ -76,6 +84,10 @@ public sealed record TakeoffLine
 
     /// <summary>What the gross amount costs, in the currency of the price; null without a price.</summary>
     public decimal? Cost { get; init; }
+
+    /// <summary>The label, behind that of a liquid the volume of another amount.</summary>
+    /// <param name="si">The amount, SI.</param>
+    public string LabelOf(double si) => Density is { } density ? $"{Label} ({Words.Millilitres(si / density.KilogramsPerCubicMeter)})" : Label;
 }
 
 /// <summary>What the materials cost.</summary>

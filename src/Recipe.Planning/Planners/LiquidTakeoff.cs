@@ -68,9 +68,6 @@ internal sealed class LiquidTakeoff(PlanContext context, Prices prices, int quan
     }
 
     private static TakeoffWork Line(
-        TakeoffGroup group, ResinSystem system, string name, string label, Num net, Num? density, double part)
-    {
-        var text = density is { } rho ? $"{label} ({Words.Millilitres(net.Si / rho.Si)})" : label;
-        return new TakeoffWork(group, system, name, text, net, net, TakeoffUnits.Gram, density, part);
-    }
+        TakeoffGroup group, ResinSystem system, string name, string label, Num net, Num? density, double part) =>
+        new(group, system, name, label, net, net, TakeoffUnits.Gram, density, part);
 }

@@ -76,6 +76,7 @@ internal sealed class TakeoffPlanner
                 Group = line.Group,
                 Material = line.Material,
                 Label = line.Label,
+                Density = line.Density is { } density ? UnitsNet.Density.FromKilogramsPerCubicMeter(density.Si) : null,
                 Net = ledger.Publish(new Amount(line.Net.Si, line.Unit), line.Net.On),
                 Waste = ledger.Publish(Math.Round(Math.Max(0, waste), 9), line.Gross.On),
                 Gross = ledger.Publish(new Amount(line.Gross.Si, line.Unit), line.Gross.On),

@@ -26,6 +26,9 @@ public sealed record ToBuyLine(TakeoffLine Need, double Gross, double? InStock)
 {
     /// <summary>To buy, SI.</summary>
     public double Buy => Math.Max(0, Gross - (InStock ?? 0));
+
+    /// <summary>What reports call it: the label of the takeoff, behind that of a liquid the volume of all that is needed.</summary>
+    public string Label => Need.LabelOf(Gross);
 }
 
 /// <summary>The shelf after the builds, and what the next ones want.</summary>
@@ -44,23 +47,28 @@ public static class ShelfCount
         return [.. stock.Select(line => Count(line, uses[(line.Material, line.Lot)], WidthOf(materials(line.Material))))];
     }
 
-    /// <summary>What parts want from that shelf, expired lots left out.</summary>
-    /// <param name="parts">The parts with how many of each.</param>
-    /// <param name="model">What is in scope for them.</param>
+    /// <summary>What parts want from that shelf together, expired lots left out. What several lines want of one material the shelf gives once.</summary>
+    /// <param name="parts">The parts, what is in scope for each, and how many of it.</param>
     /// <param name="shelf">The shelf as it is left.</param>
     /// <param name="today">The day, or null to take every lot for good.</param>
-    public static ImmutableArray<ToBuyLine> ToBuy(IEnumerable<(Part Part, int Quantity)> parts, RecipeModel model, IEnumerable<ShelfLine> shelf, DateOnly? today)
+    public static ImmutableArray<ToBuyLine> ToBuy(IEnumerable<(Part Part, RecipeModel Model, int Quantity)> parts, IEnumerable<ShelfLine> shelf, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        ArgumentNullException.ThrowIfNull(model);
-        var left = model with { Stock = [.. shelf.Where(line => today is not { } day || !line.IsExpired(day)).Select(line => line.Left is { } si ? line.Line with { Amount = line.Line.Amount!.Value with { Si = si } } : line.Line)] };
-        return
-        [
-            .. parts.SelectMany(part => Planner.Plan(part.Part with { Quantity = part.Quantity }, left).Takeoff)
-                .GroupBy(line => (line.Group, line.Material.Name, line.Label))
-                .OrderBy(group => group.Key.Group)
-                .Select(group => new ToBuyLine(group.First(), group.Sum(line => line.Gross.Value.Si), group.First().InStock?.Si)),
-        ];
+        ArgumentNullException.ThrowIfNull(shelf);
+        StockLine[] left = [.. shelf.Where(line => today is not { } day || !line.IsExpired(day)).Select(line => line.Left is { } si ? line.Line with { Amount = line.Line.Amount!.Value with { Si = si } } : line.Line)];
+        var taken = new Dictionary<(string Name, string Label), double>();
+        var lines = ImmutableArray.CreateBuilder<ToBuyLine>();
+        foreach (var group in parts.SelectMany(part => Planner.Plan(part.Part with { Quantity = part.Quantity }, part.Model with { Stock = [.. left] }).Takeoff)
+            .GroupBy(line => (line.Group, line.Material.Name, line.Label))
+            .OrderBy(group => group.Key.Group))
+        {
+            var (key, gross) = ((group.Key.Name, group.Key.Label), group.Sum(line => line.Gross.Value.Si));
+            var before = taken.GetValueOrDefault(key);
+            taken[key] = before + gross;
+            lines.Add(new ToBuyLine(group.First(), gross, group.First().InStock is { } there ? Math.Max(0, there.Si - before) : null));
+        }
+
+        return lines.ToImmutable();
     }
 
     private static ShelfLine Count(StockLine line, IEnumerable<(DateOnly? On, UsedStock Use)> uses, double? width)

@@ -33,7 +33,7 @@ internal static class DateOrder
             [
                 .. days.Select(day => new Fix(
                     $"Write {Iso(day)}, which is {Spoken(day)}",
-                    days.Count == 1 ? FixSafety.Safe : FixSafety.NeedsALook,
+                    days.Count == 1 && HasWholeYear(where.Text) ? FixSafety.Safe : FixSafety.NeedsALook,
                     new TextEdit(where, Iso(day)))),
             ],
         };
@@ -44,6 +44,9 @@ internal static class DateOrder
         1 => $"{written} is {Spoken(days[0])}, and a date is written year-month-day: {Iso(days[0])}",
         _ => $"{written} can be {string.Join(" or ", days.Select(Spoken))}; a date is written year-month-day",
     };
+
+    // Of 13/10/26 either end may be the year, or it may be no date at all.
+    private static bool HasWholeYear(string written) => written.Split('/', '.', '-').Any(part => part.Length == 4);
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

@@ -23,29 +23,20 @@ internal static class DecimalComma
             """,
     };
 
+    /// <param name="where">A number with one comma and no point.</param>
     public static Finding Create(SourceSpan where)
     {
-        var parts = where.Text.Split(',');
-        var point = string.Join('.', parts);
-        var joined = string.Concat(parts);
+        var point = where.Text.Replace(',', '.');
+        var joined = where.Text.Replace(",", "", StringComparison.Ordinal);
 
         // Thousands stand in threes behind a number that does not begin with nought: 1,500 can be either, 0,3 cannot.
-        var canBeThousands = parts[0] is [>= '1' and <= '9', ..] && parts[0].Length <= 3 && parts.Skip(1).All(part => part.Length == 3);
-        var canBePoint = parts.Length == 2;
-        var said = (canBePoint, canBeThousands) switch
-        {
-            (true, true) => $"{where.Text} can mean {point} or {joined}; a number takes a decimal point, and no mark between thousands",
-            (false, true) => $"{where.Text} means {joined}; a number takes no mark between thousands",
-            (true, false) => $"{where.Text} means {point}; a number takes a decimal point",
-            _ => $"{where.Text} is no number; a number takes one decimal point, and no mark between thousands",
-        };
-        return Finding.Of(Descriptor, where, said) with
-        {
-            Fixes =
-            [
-                .. canBePoint ? [new Fix($"Write {point}", FixSafety.NeedsALook, new TextEdit(where, point))] : (Fix[])[],
-                .. canBeThousands ? [new Fix($"Write {joined}", FixSafety.NeedsALook, new TextEdit(where, joined))] : (Fix[])[],
-            ],
-        };
+        var canBeThousands = where.Text.Split(',') is [[>= '1' and <= '9', ..] before, { Length: 3 } behind] && before.Length <= 3 && behind.All(char.IsAsciiDigit);
+        var withPoint = new Fix($"Write {point}", FixSafety.NeedsALook, new TextEdit(where, point));
+        return canBeThousands
+            ? Finding.Of(Descriptor, where, $"{where.Text} can mean {point} or {joined}; a number takes a decimal point, and no mark between thousands") with
+            {
+                Fixes = [withPoint, new Fix($"Write {joined}", FixSafety.NeedsALook, new TextEdit(where, joined))],
+            }
+            : Finding.Of(Descriptor, where, $"{where.Text} means {point}; a number takes a decimal point") with { Fixes = [withPoint] };
     }
 }

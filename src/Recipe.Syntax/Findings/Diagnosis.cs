@@ -61,7 +61,7 @@ internal sealed class Diagnosis
         if (!IsLet)
         {
             return _kind == TokenKind.EqualsSign
-                ? EqualsWithoutLet.Create(At(_error.Trouble), At(_before[0].Span), canBeLet: _before.Count == 1)
+                ? EqualsWithoutLet.Create(At(_error.Trouble), At(_before[0].Span), canBeLet: _before.Count == 1 && _error.Block is null)
                 : null;
         }
 
@@ -90,6 +90,7 @@ internal sealed class Diagnosis
 
         return _kind switch
         {
+            TokenKind.Slash when BehindValue is PairSyntax { Unit: null } => UnreadableLine.OfThirdNumber(At(_error.Trouble)),
             TokenKind.CloseParenthesis when open is null => StrayParenthesis.Create(At(_error.Trouble)),
             TokenKind.Star or TokenKind.Slash or TokenKind.Plus or TokenKind.Minus when open is null && !IsLet =>
                 BareArithmetic.Create(At(_error.Trouble), Arithmetic()),
@@ -129,10 +130,11 @@ internal sealed class Diagnosis
         return false;
     }
 
+    /// <summary>The value directly behind which reading stopped; null when it stopped inside one.</summary>
+    private ValueSyntax? BehindValue => _error.Entry is { Values: [.., var value] } && _error.SkippedSpan.Start == _error.Trouble.Start ? value : null;
+
     /// <summary>From the value before the trouble to the end of what was skipped.</summary>
-    private SourceSpan? Arithmetic() => _error.Entry is { Values: [.., var left] } && _error.SkippedSpan.Start == _error.Trouble.Start
-        ? At(left.Span.Union(_error.SkippedSpan))
-        : null;
+    private SourceSpan? Arithmetic() => BehindValue is { } left ? At(left.Span.Union(_error.SkippedSpan)) : null;
 
     private string Text(Token token) => _source.Slice(token.Span);
 

@@ -25,9 +25,12 @@ internal static class EntryAfterBlock
     };
 
     /// <param name="where">The first word of the second entry.</param>
-    public static Finding Create(SourceSpan where) =>
-        Finding.Of(Descriptor, where, $"{Quoted.Text(where.Text)} begins a new entry and wants a line of its own") with
+    public static Finding Create(SourceSpan where)
+    {
+        var newLine = BlockText.LineEndOf(where.Source) + BlockText.IndentOf(where.Source, where.Span.Start);
+        return Finding.Of(Descriptor, where, $"{Quoted.Text(where.Text)} begins a new entry and wants a line of its own") with
         {
-            Fixes = [new Fix("Begin a new line", FixSafety.Safe, new TextEdit(new SourceSpan(where.Source, new TextSpan(where.Span.Start, 0)), "\n"))],
+            Fixes = [new Fix("Begin a new line", FixSafety.Safe, new TextEdit(new SourceSpan(where.Source, new TextSpan(where.Span.Start, 0)), newLine))],
         };
+    }
 }

@@ -25,7 +25,7 @@ internal static class EqualsWithoutLet
 
     /// <param name="sign">The equals sign.</param>
     /// <param name="line">The word before it.</param>
-    /// <param name="canBeLet">Whether nothing but the name stands before the sign.</param>
+    /// <param name="canBeLet">Whether nothing but the name stands before the sign, and no block behind it.</param>
     public static Finding Create(SourceSpan sign, SourceSpan line, bool canBeLet)
     {
         var takeOut = new Fix("Take the equals sign out", FixSafety.NeedsALook, new TextEdit(sign, ""));

@@ -31,12 +31,11 @@ internal static class UnclosedBlock
     public static Finding Create(SourceSpan open, SourceSpan end)
     {
         var source = open.Source;
-        var line = source.Slice(source.LineSpan(open.Start.Line));
-        var indent = line[..(line.Length - line.TrimStart().Length)];
+        var close = $"{BlockText.LineEndOf(source)}{BlockText.IndentOf(source, open.Span.Start)}}}";
         return Finding.Of(Descriptor, open, "this block is never closed") with
         {
             Labels = [new FindingLabel(end, "the closing brace was missed here")],
-            Fixes = [new Fix("Close the block there", FixSafety.NeedsALook, new TextEdit(end, $"\n{indent}}}"))],
+            Fixes = [new Fix("Close the block there", FixSafety.NeedsALook, new TextEdit(end, close))],
         };
     }
 }

@@ -27,4 +27,10 @@ internal static class UnreadableLine
         Descriptor,
         where,
         where.Span.Length == 0 ? "something is missing here" : $"{Quoted.Text(where.Text)} cannot stand here; the line is not read from here on");
+
+    /// <summary>What begins a third number behind a pair.</summary>
+    public static Finding OfThirdNumber(SourceSpan slash) => Finding.Of(
+        Descriptor,
+        slash,
+        "a pair such as 0/90 has two numbers, and a third cannot follow; a ply that lies another way has a line of its own");
 }

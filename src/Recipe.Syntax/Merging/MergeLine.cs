@@ -32,10 +32,4 @@ internal readonly record struct MergeLine(string Text, string End)
 
     /// <summary>Whether a text begins with a byte order mark.</summary>
     public static bool HasMark(string text) => text.StartsWith(ByteOrderMark);
-
-    /// <summary>The first line end of a text, or null when it has none.</summary>
-    public static string? FirstEnd(string text) => text.AsSpan().IndexOfAny('\r', '\n') is var at && at < 0 ? null
-        : text[at] == '\n' ? "\n"
-        : at + 1 < text.Length && text[at + 1] == '\n' ? "\r\n"
-        : "\r";
 }

@@ -70,7 +70,7 @@ public static class RecipeMerge
     /// <summary>The text of a merge, with the line ends and the byte order mark of our side.</summary>
     internal static string Finish(MergeWriter output, string before, string ours, string theirs, ConflictMarkers markers)
     {
-        var first = MergeLine.FirstEnd(ours) ?? MergeLine.FirstEnd(theirs) ?? "\n";
+        var first = LineEnds.FirstOf(ours) ?? LineEnds.FirstOf(theirs) ?? "\n";
         ImmutableArray<string> ends = [first, .. EndsOf(ours)];
         var (was, mine, other) = (IsClosed(before), IsClosed(ours), IsClosed(theirs));
         return WithMarkOf(ours, output.ToText(markers, ends, endsWithLineEnd: was == mine ? other : mine));

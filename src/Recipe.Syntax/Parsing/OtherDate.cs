@@ -9,7 +9,7 @@ internal static class OtherDate
     /// <param name="text">The text.</param>
     /// <param name="at">Where its first figure stands.</param>
     /// <param name="length">Its characters.</param>
-    /// <param name="days">The days it can be, the day first before the month first; none when no calendar has it.</param>
+    /// <param name="days">The days it can be, the day first before the month first; none when no calendar has a date with a year of four figures.</param>
     public static bool TryRead(string text, int at, out int length, out IReadOnlyList<DateOnly> days)
     {
         length = 0;
@@ -33,7 +33,9 @@ internal static class OtherDate
 
         var (a, b, c) = (Number(text, at, first), Number(text, at + first + 1, second), Number(text, at + first + second + 2, third));
         days = yearFirst ? Days((a, b, c)) : Days((Full(c), b, a), (Full(c), a, b));
-        return true;
+
+        // Three short numbers that are no day are something else, 0/45/90 say. A year of four figures is a date in any case.
+        return days.Count > 0 || yearFirst || third == 4;
     }
 
     private static int Figures(string text, int at)

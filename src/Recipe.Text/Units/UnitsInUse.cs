@@ -25,10 +25,9 @@ public sealed class UnitsInUse
             }
             else if (text[i] == '"')
             {
-                var close = text.IndexOf('"', i + 1);
-                i = close < 0 ? EndOfLine(text, i) : Math.Min(close, EndOfLine(text, i));
+                i = BlockText.EndOfText(text, i);
             }
-            else if (char.IsAsciiDigit(text[i]) && !(i > 0 && IsOfAWord(text[i - 1])))
+            else if (char.IsAsciiDigit(text[i]) && !(i > 0 && IsOfAWord(text[i - 1]) && !IsMinus(text, i - 1)))
             {
                 i = Note(text, i);
             }
@@ -50,6 +49,9 @@ public sealed class UnitsInUse
 
     /// <summary>Whether a character continues a word, so that a digit behind it is no number.</summary>
     public static bool IsOfAWord(char c) => char.IsLetterOrDigit(c) || c is '_' or '.' or '-';
+
+    // A hyphen belongs to a word when it stands behind one.
+    private static bool IsMinus(string text, int at) => text[at] == '-' && !(at > 0 && IsOfAWord(text[at - 1]));
 
     // Whether a unit, or a part of it, is one of US shops.
     private static bool IsUs(Unit unit) => unit.Symbol.Split('/', '.').Any(UsSymbols.Contains);
@@ -73,7 +75,7 @@ public sealed class UnitsInUse
 
     private static int EndOfLine(string text, int at)
     {
-        var end = text.IndexOf('\n', at);
-        return end < 0 ? text.Length : end;
+        var end = text.AsSpan(at).IndexOfAny('\n', '\r');
+        return end < 0 ? text.Length : at + end;
     }
 }

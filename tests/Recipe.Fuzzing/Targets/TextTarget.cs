@@ -1,6 +1,7 @@
 using System.Text;
 using Recipe.Syntax;
 using Recipe.Syntax.Merging;
+using Recipe.Syntax.Tests;
 using Recipe.Text;
 using Recipe.Text.Findings;
 

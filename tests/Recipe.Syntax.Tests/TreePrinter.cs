@@ -3,10 +3,10 @@ using System.Text;
 using Recipe.Text;
 using Recipe.Text.Units;
 
-namespace Recipe.Syntax;
+namespace Recipe.Syntax.Tests;
 
 /// <summary>Writes a tree as text, one node on a line with its place, for people who look into the parser.</summary>
-public static class TreePrinter
+internal static class TreePrinter
 {
     /// <summary>The tree, indented by two blanks a level; places are <c>line:column-line:column</c>, the second just past the end.</summary>
     public static string Print(SyntaxTree tree)
