@@ -66,9 +66,12 @@ internal static class SizeReader
     /// <summary>In <c>60 x 40 mm</c> the likeliest unit of the 60 is that of the 40.</summary>
     private static QuantityKind LikeTheNext(LineReader line, ValueSyntax node)
     {
-        if (node is QuantitySyntax { Unit: null } && line.NextUnitBehindCross() is { } unit)
+        for (var i = 0; node is QuantitySyntax { Unit: null } && line.Ahead(i) is WordSyntax { Text: "x" or "×" }; i += 2)
         {
-            return Kinds.PositiveLength with { Units = [unit.Symbol, .. Kinds.PositiveLength.Units.Where(u => u != unit.Symbol)] };
+            if (line.Ahead(i + 1) is QuantitySyntax { Unit: { } unit })
+            {
+                return Kinds.PositiveLength with { Units = [unit.Symbol, .. Kinds.PositiveLength.Units.Where(u => u != unit.Symbol)] };
+            }
         }
 
         return Kinds.PositiveLength;
