@@ -156,6 +156,60 @@ public sealed class SlipTests
         Assert.Equal(Shop(meant), Given.Apply(finding.Where.Source, finding.Fixes[0]));
     }
 
+    // A sign says below ambient: 1013 - 900 = 113 mbar are left. As an absolute pressure it would be a pump that draws nearly nothing.
+    [Fact]
+    public void An_ultimate_pressure_with_a_sign_is_none_that_the_plan_may_reckon_with()
+    {
+        var bound = Given.Bind(Shop("-900 mbar"));
+        var finding = Assert.Single(bound.Findings);
+
+        Assert.Equal(("not-understood", Severity.Error), (finding.Descriptor.Name, finding.Severity));
+        Assert.Equal(Shop("113 mbar absolute"), Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+        Assert.Null(bound.Model.Shop!.PumpUltimate);
+    }
+
+    // 29.92 - 29 = 0.921 inHg, 1013 - 20 = 993 mbar: a pump is bought for the one that leaves less.
+    [Theory]
+    [InlineData("29 inHg", "0.921 inHg absolute", "29 inHg absolute")]
+    [InlineData("20 mbar", "20 mbar absolute", "993 mbar absolute")]
+    public void A_bare_ultimate_pressure_is_offered_both_ways_the_likelier_first(string written, string first, string second)
+    {
+        var finding = Given.Single(Shop(written));
+
+        Assert.Equal([Shop(first), Shop(second)], finding.Fixes.Select(fix => Given.Apply(finding.Where.Source, fix)));
+    }
+
+    [Theory]
+    [InlineData("surface cone diameter 120 mm length 200 mm", "missing-value")]
+    [InlineData("surface cone diameter 0 mm to 0 mm length 200 mm", "out-of-range")]
+    [InlineData("surface flat 300 mm x 200 mm\n  region between x 10 mm", "missing-value")]
+    public void A_surface_that_could_not_be_laid_on_is_told(string lines, string expected) =>
+        Assert.Equal(expected, Given.Single($"mould m {{\n  {lines}\n}}\n").Descriptor.Name);
+
+    [Fact]
+    public void Points_that_are_too_many_are_told_and_not_left_out_in_silence()
+    {
+        var points = string.Concat(Enumerable.Range(0, 2001).Select(i => $"    point radius {i} mm height 0 mm\n"));
+        var bound = Given.Bind($"mould m {{\n  surface revolved {{\n{points}  }}\n}}\n");
+
+        Assert.Contains("2001 points; 2000 is the most", Assert.Single(bound.Findings).Message, StringComparison.Ordinal);
+        Assert.Equal(2000, Assert.IsType<Model.RevolvedShape>(bound.Model.Moulds["m"].Surface!.Value).Profile.Length);
+    }
+
+    [Fact]
+    public void Both_ends_of_a_range_below_zero_are_written_with_their_unit()
+    {
+        var shop = Given.Sound("shop s {\n  store -25 to -18 degC\n}\n").Model.Shop!;
+
+        Assert.Equal(("-25 degC", "-18 degC"), (shop.StoreTemperature!.Written, shop.StoreTemperatureHigh!.Written));
+    }
+
+    [Theory]
+    [InlineData("let a = (8 EUR / 2 USD)\n", "dimension-clash")]
+    [InlineData("resin r {\n  kinetics kamal-sourour { order 1.5; order 2 }\n}\n", "said-twice")]
+    [InlineData("findings {\n  cold-night advice\n  cold-night error\n}\n", "said-twice")]
+    public void What_can_be_meant_only_once_is_told(string text, string expected) => Assert.Equal(expected, Given.Single(text).Descriptor.Name);
+
     [Fact]
     public void More_than_the_air_has_is_offered_as_nothing() => Assert.Empty(Given.Single(Shop("30 inHg below ambient")).Fixes);
 

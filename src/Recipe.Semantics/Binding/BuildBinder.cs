@@ -62,7 +62,7 @@ internal static class BuildBinder
         };
     }
 
-    private static bool IsFilled(Line line) => line.Reading.WasTried(Define.Value) && line.Reading.Find(Define.Value) is not null;
+    private static bool IsFilled(Line line) => line.Reading.Find(Define.Value) is not null;
 
     private static Figure<string>? Said(Line? line) =>
         line?.Reading.Find(Define.Value) is { } said ? new Figure<string>(said.Word ?? said.Written, Basis.Stated, said.Written, said.Where) : null;

@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
@@ -26,7 +27,7 @@ internal static class ProcessBinder
             MouldTemperature = lines.Figure("mould-temperature", Si.Temperature),
             Laminators = lines.Count("laminators"),
             Pace = lines.Figure("pace", Si.Pace),
-            Content = lines.Payload<Content>("resin-content") ?? lines.Payload<Content>("fibre-content"),
+            Content = OneOf(lines, lines.One("resin-content"), lines.One("fibre-content"))?.Payload<Content>(Define.Value),
             Pots = lines.Count("pots"),
             PotMasses = [.. lines.Many("pot").Select(l => l.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()],
             Tray = lines.Choice("tray", word => word == "yes"),
@@ -70,6 +71,8 @@ internal static class ProcessBinder
             return null;
         }
 
+        var off = lines.One("off");
+        var hold = OneOf(lines, lines.One("hold"), OffAfter(off) is null ? null : off);
         return new VacuumPlan
         {
             Where = head.HeadWhere,
@@ -77,9 +80,28 @@ internal static class ProcessBinder
             Within = lines.One("draw")?.Figure("within", Si.Time),
             Settle = lines.Figure("settle", Si.Time),
             LeakCheck = Check(lines.One("leak-check")),
-            Hold = lines.Figure("hold", Si.Time) ?? OffAfter(lines.One("off")),
+            Hold = hold is null ? null : ReferenceEquals(hold, off) ? OffAfter(off) : hold.Figure(Define.Value, Si.Time),
             Off = lines.Text("off"),
         };
+    }
+
+    // Two lines that say one thing in two ways. Of one block the first counts; else the one further down, which is the variant's own.
+    private static Line? OneOf(Lines lines, Line? one, Line? other)
+    {
+        if (one is null || other is null)
+        {
+            return one ?? other;
+        }
+
+        var first = lines.All.First(line => ReferenceEquals(line, one) || ReferenceEquals(line, other));
+        var second = ReferenceEquals(first, one) ? other : one;
+        if (!ReferenceEquals(first.Inside, second.Inside))
+        {
+            return second;
+        }
+
+        second.Context.Sink.Report(SaidTwice.InOtherWords(second.HeadWhere, second.Head, first.HeadWhere, first.Head));
+        return first;
     }
 
     // `off after 2 h` says how long it is held, as `hold 2 h` does; `off after gel` does not.

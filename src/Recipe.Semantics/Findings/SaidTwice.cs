@@ -40,4 +40,11 @@ public static class SaidTwice
         {
             Labels = [new FindingLabel(first, "the first one")],
         };
+
+    /// <summary>Two words that say one thing in two ways: <c>resin-content</c> and <c>fibre-content</c>.</summary>
+    internal static Finding InOtherWords(SourceSpan where, string word, SourceSpan first, string said) =>
+        Finding.Of(Descriptor, where, $"`{word}` says again what `{said}` said; the first one counts.") with
+        {
+            Labels = [new FindingLabel(first, "the first one")],
+        };
 }
