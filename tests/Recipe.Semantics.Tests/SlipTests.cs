@@ -205,6 +205,17 @@ public sealed class SlipTests
     }
 
     [Theory]
+    [InlineData("mass 148 g; mass __ g", 148)]
+    [InlineData("mass __ g; mass 148 g", 148)]
+    [InlineData("mass 140 g; mass 148 g", 148)]
+    public void A_line_that_is_still_blank_takes_back_nothing(string lines, double grams)
+    {
+        var build = Assert.Single(Given.Sound($"part lid {{\n  trim 3 mm\n}}\nbuild lid no 1 {{ {lines} }}\n").Model.Builds);
+
+        Assert.Equal(grams, build.Mass!.Value.Grams, 9);
+    }
+
+    [Theory]
     [InlineData("let a = (8 EUR / 2 USD)\n", "dimension-clash")]
     [InlineData("resin r {\n  kinetics kamal-sourour { order 1.5; order 2 }\n}\n", "said-twice")]
     [InlineData("findings {\n  cold-night advice\n  cold-night error\n}\n", "said-twice")]

@@ -159,6 +159,18 @@ public class VariantTests
         Assert.Equal(("said-twice", second), (finding.Descriptor.Name, finding.Where.Text));
     }
 
+    [Theory]
+    [InlineData("pots 3", 3, "")]
+    [InlineData("pots 3; pot 60 g", 3, "60")]
+    [InlineData("pot 50 g; pot 40 g; pot 30 g", null, "50 40 30")]
+    [InlineData("laminators 2", null, "100 80")]
+    public void A_number_of_pots_takes_the_place_of_pots_that_were_listed(string wetOut, int? pots, string masses)
+    {
+        var (_, variant) = Both($"variant v of lid {{ wet-out {{ {wetOut} }} }}");
+        Assert.Equal(pots, variant.WetOut!.Pots?.Value);
+        Assert.Equal(masses, string.Join(' ', variant.WetOut.PotMasses.Select(mass => Math.Round(mass.Value.Grams, 6))));
+    }
+
     [Fact]
     public void More_plies_than_a_part_may_have_are_told_of_a_variant_that_adds_them()
     {

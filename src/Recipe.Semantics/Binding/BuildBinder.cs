@@ -16,7 +16,8 @@ internal static class BuildBinder
             return null;
         }
 
-        var lines = new Lines([.. block.All.Reverse()]);
+        // A line of which all is still blank corrects nothing.
+        var lines = new Lines([.. block.All.Where(line => line.Reading.Blanks is null || line.Reading.Arguments.Count > 0).Reverse()]);
         var wetOut = block.Many("wet-out").Select(WetOut);
         return new BuildRecord(
             part.Name,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
@@ -29,7 +30,7 @@ internal static class ProcessBinder
             Pace = lines.Figure("pace", Si.Pace),
             Content = OneOf(lines, lines.One("resin-content"), lines.One("fibre-content"))?.Payload<Content>(Define.Value),
             Pots = lines.Count("pots"),
-            PotMasses = [.. lines.Many("pot").Select(l => l.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()],
+            PotMasses = PotMasses(lines),
             Tray = lines.Choice("tray", word => word == "yes"),
             Mixing = lines.Figure("mixing", Si.Time),
             Loss = lines.Figure("loss", Si.Mass),
@@ -83,6 +84,14 @@ internal static class ProcessBinder
             Hold = hold is null ? null : ReferenceEquals(hold, off) ? OffAfter(off) : hold.Figure(Define.Value, Si.Time),
             Off = lines.Text("off"),
         };
+    }
+
+    // A variant that says how many pots there are, where the part lists several one by one, leaves their masses to the plan.
+    private static ImmutableArray<Figure<Mass>> PotMasses(Lines lines)
+    {
+        var pots = lines.Many("pot").ToArray();
+        var isCounted = pots.Length > 1 && lines.One("pots") is { } count && !ReferenceEquals(count.Inside, pots[0].Inside) && lines.All.Last(line => line.Word.Word is "pot" or "pots") == count;
+        return isCounted ? [] : [.. pots.Select(line => line.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()];
     }
 
     // Two lines that say one thing in two ways. Of one block the first counts; else the one further down, which is the variant's own.
