@@ -204,6 +204,45 @@ public sealed class SlipTests
         Assert.Equal(("-25 degC", "-18 degC"), (shop.StoreTemperature!.Written, shop.StoreTemperatureHigh!.Written));
     }
 
+    // A biaxial cloth is often called 45/45; read as it stands it would be one with all its fibres at 45 degrees.
+    [Theory]
+    [InlineData("45/45", "+/-45")]
+    [InlineData("-30/-30", "+/-30")]
+    [InlineData("0/0", "0/90")]
+    [InlineData("90/-90", "0/90")]
+    [InlineData("+/-90", "0/90")]
+    public void A_pair_that_is_one_direction_twice_is_no_cloth(string written, string meant)
+    {
+        var finding = Given.Single(Part($"a my-twill {written}"));
+
+        Assert.Equal(("not-understood", FixSafety.NeedsALook), (finding.Descriptor.Name, Assert.Single(finding.Fixes).Safety));
+        Assert.Equal(Part($"a my-twill {meant}"), Given.Apply(finding.Where.Source, finding.Fixes[0]));
+        Given.Sound(Part($"a my-twill {meant}"));
+    }
+
+    [Fact]
+    public void An_x_that_touches_the_second_side_of_a_size_is_answered()
+    {
+        var finding = Given.Single(Part("a patch my-twill 0/90 size 60 mm x40 mm"));
+
+        Assert.Equal(Part("a patch my-twill 0/90 size 60 mm x 40 mm"), Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+        Given.Sound(Part("a patch my-twill 0/90 size 60 mm x 40 mm x2"));
+    }
+
+    [Theory]
+    [InlineData("part p {\n  cure {\n    ramp 2 degC to 50 degC\n  }\n}\n", "not-understood")]
+    [InlineData("part p {\n  cure {\n    ramp 2 degC/min\n  }\n}\n", "missing-value")]
+    [InlineData("part p {\n  wet-out {\n    pots 3\n    pot 100 g\n    pot 80 g\n  }\n}\n", "said-twice")]
+    public void One_slip_earns_one_finding(string text, string expected) => Assert.Equal(expected, Given.Single(text).Descriptor.Name);
+
+    [Fact]
+    public void A_currency_in_small_letters_is_offered_in_capitals()
+    {
+        var finding = Given.Single("shop s {\n  currency eur\n}\n");
+
+        Assert.Equal("shop s {\n  currency EUR\n}\n", Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+    }
+
     [Theory]
     [InlineData("mass 148 g; mass __ g", 148)]
     [InlineData("mass __ g; mass 148 g", 148)]

@@ -90,8 +90,20 @@ internal static class ProcessBinder
     private static ImmutableArray<Figure<Mass>> PotMasses(Lines lines)
     {
         var pots = lines.Many("pot").ToArray();
-        var isCounted = pots.Length > 1 && lines.One("pots") is { } count && !ReferenceEquals(count.Inside, pots[0].Inside) && lines.All.Last(line => line.Word.Word is "pot" or "pots") == count;
-        return isCounted ? [] : [.. pots.Select(line => line.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()];
+        if (pots.Length > 1 && lines.One("pots") is { } count && count.Figure(Define.Value, Si.Count) is { } said)
+        {
+            if (!ReferenceEquals(count.Inside, pots[0].Inside) && ReferenceEquals(lines.All.Last(line => line.Word.Word is "pot" or "pots"), count))
+            {
+                return [];
+            }
+
+            if (ReferenceEquals(count.Inside, pots[0].Inside) && said.Value != pots.Length)
+            {
+                count.Context.Sink.Report(SaidTwice.PotsListed(count.HeadWhere, said.Value, pots[0].HeadWhere, pots.Length));
+            }
+        }
+
+        return [.. pots.Select(line => line.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()];
     }
 
     // Two lines that say one thing in two ways. Of one block the first counts; else the one further down, which is the variant's own.

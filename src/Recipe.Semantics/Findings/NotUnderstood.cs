@@ -96,6 +96,20 @@ public static class NotUnderstood
             Fixes = [new Fix($"Write {written}", FixSafety.NeedsALook, new TextEdit(where, written))],
         };
 
+    /// <summary>A pair of which both lie along one line: <c>45/45</c>.</summary>
+    internal static Finding OneDirectionTwice(SourceSpan where, string written) =>
+        Finding.Of(Descriptor, where, $"{Shown(where)} is one direction twice; a cloth with fibres both ways is written {written}, one with fibres one way has one angle.") with
+        {
+            Fixes = [new Fix($"Write {written}", FixSafety.NeedsALook, new TextEdit(where, written))],
+        };
+
+    /// <summary>A size whose x touches the number behind it: <c>60 mm x40 mm</c>.</summary>
+    internal static Finding SizeTogether(SourceSpan where, string number) =>
+        Finding.Of(Descriptor, where, $"`{where.Text}` is a count; in a size a blank stands on both sides of the x: `x {number}`.") with
+        {
+            Fixes = [new Fix($"Write x {number}", FixSafety.Safe, new TextEdit(where, "x " + number))],
+        };
+
     /// <summary>A pressure below ambient where only an absolute one makes sense.</summary>
     /// <param name="where">The pressure with its words.</param>
     /// <param name="phrase">The words before it: <c>ultimate</c>.</param>

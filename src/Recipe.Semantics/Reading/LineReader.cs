@@ -36,7 +36,10 @@ internal sealed class LineReader
     public WordSchema Word => _word;
 
     /// <summary>What messages call the place that is read: the phrase of a clause, <c>wait</c>, else how the line begins.</summary>
-    public string Head => _clause ?? _entry.Head.Text;
+    public string Head => _clause ?? LineHead;
+
+    /// <summary>How the line begins.</summary>
+    public string LineHead => _entry.Head.Text;
 
     public int Index { get; private set; }
 
