@@ -10,7 +10,7 @@ namespace Recipe.HouseRules;
 internal static class ElementFacts
 {
     public static FactNode Release(ReleaseCoat coat, int index) => new FactNode(FactTable.Release, coat.Where)
-        .Set("agent", Facts.Word(coat.Agent.Name, coat.Where))
+        .Set("agent", Facts.WordOn(coat.Agent.Name, coat.Where))
         .Set("kind", coat.Agent.Kind is { } kind ? Facts.Word(PlanFacts.Kebab(kind)) : null)
         .Set("position", Facts.Number(index + 1))
         .Set("coats", Facts.Of(coat.Coats, n => (double)n, $"coats of {coat.Agent.Name}"))
@@ -18,14 +18,14 @@ internal static class ElementFacts
         .Set("dry", Facts.Time(coat.Dry, $"dry of {coat.Agent.Name}"));
 
     public static FactNode Coat(Coat coat, int index) => new FactNode(FactTable.Coat, coat.Where)
-        .Set("material", Facts.Word(coat.Material.Name, coat.Where))
+        .Set("material", Facts.WordOn(coat.Material.Name, coat.Where))
         .Set("chemistry", Facts.Word(PlanFacts.ChemistryOf(coat.Material)))
         .Set("position", Facts.Number(index + 1))
         .Set("areal-weight", Facts.ArealWeight(coat.ArealWeight, $"weight of {coat.Material.Name}"))
         .Set("wait", Facts.Time(coat.Wait, "wait"));
 
     public static FactNode FinishStep(FinishStep step, int index) => new FactNode(FactTable.FinishStep, step.Where)
-        .Set("step", Facts.Word(step.Verb, step.Where))
+        .Set("step", Facts.WordOn(step.Verb, step.Where))
         .Set("position", Facts.Number(index + 1))
         .Set("text", Facts.Word(step.Text));
 
@@ -82,13 +82,13 @@ internal static class ElementFacts
 
     private static FactNode BagLayer(BagLayer layer, BagLayerPlan? plan, int index) => new FactNode(FactTable.BagLayer, layer.Where)
         .Set("class", Facts.Word(PlanFacts.Kebab(layer.Class)))
-        .Set("material", Facts.Word(layer.Material.Name, layer.ChosenByDefault ? null : layer.Where))
+        .Set("material", layer.ChosenByDefault ? Facts.Word(layer.Material.Name) : Facts.WordOn(layer.Material.Name, layer.Where))
         .Set("stuff", Facts.Word(layer.Material.Stuff))
         .Set("position", Facts.Number(index + 1))
         .Set("sheets", Facts.Number(layer.Count))
         .Set("reused", Facts.YesNo(layer.Reused))
         .Set("coated", layer.Material.Coated is { } coated ? Facts.YesNo(coated) : null)
-        .Set("perforation", Facts.Word(layer.Perforation, open => PlanFacts.Kebab(open)))
+        .Set("perforation", Facts.Word(layer.Perforation, open => PlanFacts.Kebab(open), "perforation"))
         .Set("heat-limit", Facts.Heat(layer.Material.HeatLimit, $"heat limit of {layer.Material.Name}"))
         .Set("pickup", Facts.Mass(plan?.Pickup))
         .Set("area", plan is null ? null : Facts.Area(plan.Area));

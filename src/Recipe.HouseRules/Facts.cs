@@ -22,9 +22,39 @@ internal static class Facts
         Assumed = figure.IsAssumed ? $"{what} {figure.Written}" : null,
     };
 
-    public static FactValue? YesNo(Figure<bool>? figure) => figure is null ? null : new FactValue { Yes = figure.Value, Where = figure.Basis == Basis.Stated ? figure.Where : null };
+    public static FactValue? YesNo(Figure<bool>? figure, string what) => figure is null ? null : new FactValue
+    {
+        Yes = figure.Value,
+        Where = figure.Basis == Basis.Stated ? figure.Where : null,
+        Assumed = figure.IsAssumed ? $"{what} {figure.Written}" : null,
+    };
 
-    public static FactValue? Word<T>(Figure<T>? figure, Func<T, string?> word) => figure is null || word(figure.Value) is not { } said ? null : new FactValue { Word = said, Where = figure.Where };
+    /// <summary>A word that the recipe says, or that follows from what it says: then it stands nowhere.</summary>
+    public static FactValue? Word<T>(Figure<T>? figure, Func<T, string?> word, string what) => figure is null || word(figure.Value) is not { } said ? null : new FactValue
+    {
+        Word = said,
+        Where = figure.Where is { } where && where.Text == said ? where : null,
+        Assumed = figure.IsAssumed ? $"{what} {said}" : null,
+    };
+
+    /// <summary>A word that stands somewhere on a line, with its place there.</summary>
+    public static FactValue WordOn(string word, SourceSpan line)
+    {
+        var text = line.Text;
+        for (var at = text.IndexOf(word, StringComparison.Ordinal); at >= 0; at = text.IndexOf(word, at + word.Length, StringComparison.Ordinal))
+        {
+            var end = at + word.Length;
+            if ((at == 0 || char.IsWhiteSpace(text[at - 1])) && (end == text.Length || char.IsWhiteSpace(text[end])))
+            {
+                return new FactValue { Word = word, Where = line with { Span = new TextSpan(line.Span.Start + at, word.Length) } };
+            }
+        }
+
+        return new FactValue { Word = word };
+    }
+
+    /// <summary>Whether a value stands behind a word of its line.</summary>
+    public static bool StandsBehind(SourceSpan value, string word) => value.Source.Text.AsSpan(0, value.Span.Start).TrimEnd().EndsWith(word, StringComparison.Ordinal);
 
     public static FactValue? Length(Figure<Length>? figure, string what) => Of(figure, l => l.Meters, what);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using Recipe.Model;
 using Recipe.Planning;
+using Recipe.Text;
 
 namespace Recipe.HouseRules;
 
@@ -68,10 +69,10 @@ public static class PlanFacts
         .Set("name", Facts.Word(part.Name))
         .Set("title", Facts.Word(part.Title))
         .Set("variant-of", Facts.Word(part.VariantOf))
-        .Set("process", Facts.Word(part.Process, process => Kebab(process)))
-        .Set("use", Facts.Word(part.Use, use => Kebab(use)))
-        .Set("outdoors", Facts.YesNo(part.Outdoors))
-        .Set("colour", Facts.Word(part.Colour, colour => Kebab(colour)))
+        .Set("process", Facts.Word(part.Process, process => Kebab(process), "process"))
+        .Set("use", Facts.Word(part.Use, use => Kebab(use), "use"))
+        .Set("outdoors", Facts.YesNo(part.Outdoors, "outdoors"))
+        .Set("colour", Facts.Word(part.Colour, colour => Kebab(colour), "colour"))
         .Set("quantity", Facts.Number(part.Quantity))
         .Set("trim", Facts.Length(part.Trim, "trim"))
         .Set("overlap", Facts.Length(part.Overlap, "overlap"))
@@ -82,7 +83,7 @@ public static class PlanFacts
         .Set("hardener-name", Facts.Word(part.Resin?.Hardener))
         .Set("chemistry", Facts.Word(ChemistryOf(part.Resin)))
         .Set("humidity", Facts.Of(part.WetOut?.Humidity, h => h, "humidity"))
-        .Set("tray", Facts.YesNo(part.WetOut?.Tray))
+        .Set("tray", Facts.YesNo(part.WetOut?.Tray, "tray"))
         .Set("mixing", Facts.Time(part.WetOut?.Mixing, "mixing"))
         .Set("loss", Facts.Of(part.WetOut?.Loss, m => m.Kilograms, "loss"))
         .Set("spare", Facts.Of(part.WetOut?.Spare, s => s, "spare"))
@@ -94,7 +95,7 @@ public static class PlanFacts
         var mould = plan.Part.Mould;
         node.Set("mould-name", Facts.Word(mould?.Name, plan.Part.MouldWhere))
             .Set("mould-material", Facts.Word(mould?.MadeOf?.Name, mould?.MadeOfWhere))
-            .Set("mould-state", Facts.Word(mould?.State, state => Kebab(state)))
+            .Set("mould-state", Facts.Word(mould?.State, state => Kebab(state), "state of the mould"))
             .Set("mould-pulls", Facts.Of(mould?.Pulls, n => (double)n, "pulls"))
             .Set("mould-pulls-since-release", Facts.Of(mould?.PullsSinceRelease, n => (double)n, "pulls since release"))
             .Set("mould-heat-limit", Facts.Heat(mould?.HeatLimit, $"heat limit of {mould?.Name}"))
@@ -127,7 +128,7 @@ public static class PlanFacts
             .Set("coat-mass", Facts.Mass(laminate?.Coats))
             .Set("insert-mass", Facts.Mass(laminate?.Inserts))
             .Set("thickness", Facts.Length(laminate?.Thickness))
-            .Set("resin-content", Facts.Share(laminate?.ResinFraction).StatedAt(part.WetOut?.Content?.Where))
+            .Set("resin-content", Facts.Share(laminate?.ResinFraction).StatedAt(ResinStated(part)))
             .Set("fibre-volume", Facts.Share(laminate?.FibreVolumeFraction))
             .Set("resin", Facts.Mass(plan.Resin?.ToMix))
             .Set("pots", plan.Resin is null ? null : Facts.Number(plan.Pots.Length))
@@ -158,6 +159,9 @@ public static class PlanFacts
             .Set("cost", plan.Cost is { WithoutPrice: 0 } cost ? Facts.Number((double)cost.Total) with { Currency = cost.Currency } : null)
             .Set("seam", Facts.Length(plan.Join?.Seam));
     }
+
+    // What is written behind `fibre-content` is no resin content: another value of that may not take its place.
+    private static SourceSpan? ResinStated(Part part) => part.WetOut?.Content?.Where is { } where && Facts.StandsBehind(where, "resin-content") ? where : null;
 
     private static FactValue? ClockLeft(Plan plan) => plan.Clock is { FilmLife: { } life } clock
         ? new FactValue { Si = WholeMinutes.Left(life.Value, clock.Need.Value).Seconds, RestsOn = [.. Keys(life.RestsOn).Union(Keys(clock.Need.RestsOn), StringComparer.Ordinal).Order(StringComparer.Ordinal)] }

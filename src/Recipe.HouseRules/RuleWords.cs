@@ -30,7 +30,7 @@ internal static class RuleWords
         return condition switch
         {
             RuleComparison comparison when work.Value(comparison.Subject, at, out _) is { } value =>
-                $"{comparison.Written} is {Number(value, comparison.Unit)}; {Wanted(comparison)}",
+                $"{comparison.Written} is {Number(value, comparison.Unit)}; {Wanted(comparison, at, work)}",
             RuleChoice choice when choice.Level < at.Length => $"{choice.Fact.Word} is {at[choice.Level].Find(choice.Fact.Word)?.Word}; {(choice.IsNot ? "not wanted here" : $"wanted: {string.Join(" or ", choice.Words)}")}",
             RuleYesNo yesNo => $"{yesNo.Fact.Word} is {(yesNo.Wanted ? "no; it should be yes" : "yes; it should be no")}",
             RuleKnown known => known.Wanted ? $"{known.Fact.Word} is not known" : $"{known.Fact.Word} is given",
@@ -40,14 +40,22 @@ internal static class RuleWords
         };
     }
 
-    private static string Wanted(RuleComparison comparison) => string.Join(" and ", comparison.Bounds.Select(bound => bound.Relation switch
+    private static string Wanted(RuleComparison comparison, FactNode[] at, RuleWork work)
     {
-        RuleRelation.AtLeast => $"at least {bound.Written}",
-        RuleRelation.AtMost => $"at most {bound.Written}",
-        RuleRelation.Above => $"more than {bound.Written}",
-        RuleRelation.Below => $"less than {bound.Written}",
-        _ => bound.Written,
-    })) + " is the rule";
+        return string.Join(" and ", comparison.Bounds.Select(bound => bound.Relation switch
+        {
+            RuleRelation.AtLeast => $"at least {Shown(bound)}",
+            RuleRelation.AtMost => $"at most {Shown(bound)}",
+            RuleRelation.Above => $"more than {Shown(bound)}",
+            RuleRelation.Below => $"less than {Shown(bound)}",
+            _ => Shown(bound),
+        })) + " is the rule";
+
+        // A bound that is a name or is worked out says what it comes to.
+        string Shown(RuleBound bound) => bound.Written is [var first, ..] && (char.IsLetter(first) || first is '_' or '(') && work.Value(bound.Value, at, out _) is { } value
+            ? $"{bound.Written} ({Number(value, comparison.Unit)})"
+            : bound.Written;
+    }
 
     private static string Value(string word, Unit? unit, HouseRule rule, FactNode thing, FactNode part, RuleWork work)
     {
@@ -74,7 +82,8 @@ internal static class RuleWords
         value.Word ?? (value.Yes is { } yes ? yes ? "yes" : "no" : Number(new RuleNumber(value.Si, value.Currency, Grounds.None), unit ?? fact.Unit));
 
     private static string Number(RuleNumber value, Unit? unit) =>
-        value.Currency is { } currency ? string.Create(CultureInfo.InvariantCulture, $"{value.Si:0.00} {currency}")
+        unit is { Currency: not null } ? string.Create(CultureInfo.InvariantCulture, $"{unit.FromSi(value.Si):0.00} {unit.Symbol}")
+        : value.Currency is { } currency ? string.Create(CultureInfo.InvariantCulture, $"{value.Si:0.00} {currency}")
         : unit is null ? Number(value.Si)
         : $"{Number(unit.FromSi(value.Si))} {unit.Symbol}";
 

@@ -150,7 +150,7 @@ internal sealed class RuleWork
             }
             else if (subject.Currency is { } ours && value.Currency is { } theirs && ours != theirs)
             {
-                all = all.And(RuleTruth.Unknown($"what it comes to in {theirs}: its prices are in {ours}"));
+                all = all.And(RuleTruth.Unknown(InOtherMoney(ours, theirs)));
             }
             else
             {
@@ -254,6 +254,14 @@ internal sealed class RuleWork
             return null;
         }
 
+        if (left.Currency is { } ours && right.Currency is { } theirs && ours != theirs)
+        {
+            missing = InOtherMoney(ours, theirs);
+            return null;
+        }
+
+        // Money for each sum of money is a plain number.
+        var currency = arithmetic.Operator == '/' && right.Currency is not null ? null : left.Currency ?? right.Currency;
         var si = arithmetic.Operator switch
         {
             '+' => left.Si + right.Si,
@@ -263,12 +271,14 @@ internal sealed class RuleWork
         };
         if (double.IsFinite(si))
         {
-            return new RuleNumber(si, left.Currency ?? right.Currency, left.Grounds.And(right.Grounds));
+            return new RuleNumber(si, currency, left.Grounds.And(right.Grounds));
         }
 
         missing = $"a number: {arithmetic.Where.Text} divides by nought, or is too large";
         return null;
     }
+
+    private static string InOtherMoney(string ours, string theirs) => $"what it comes to in {theirs}: its prices are in {ours}";
 
     private static RuleTruth Missing(FactWord fact, FactNode at) => RuleTruth.Unknown(NameOf(fact, at));
 

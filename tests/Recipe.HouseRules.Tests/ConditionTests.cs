@@ -101,14 +101,27 @@ public class ConditionTests
         Assert.Single(Bench.Apply("must not { either { process is bagged; night at-least 1 degC } }").Broken);
     }
 
+    // Dry twill of 163 g/m2 alone weighs 163 g/m2 = 4.807 oz/yd2; NIST SP 811 (2008), appendix B: 1 oz/yd2 is 33.90575 g/m2.
+    [Theory]
+    [InlineData("must (fibre-mass / area) at-most 1 g/m2", "(fibre-mass / area) is 163 g/m2; at most 1 g/m2 is the rule")]
+    [InlineData("must (2 * fibre-mass / area) at-most (fibre-mass / area)", "(2 * fibre-mass / area) is 326 g/m2; at most (fibre-mass / area) (163 g/m2) is the rule")]
+    [InlineData("figure w (fibre-mass / area)\nmust w at-most 1 g/m2\nmessage \"{w}, {w in oz/yd2}\"", "163 g/m2, 4.807 oz/yd2")]
+    [InlineData("must (20 EUR / fibre-mass) at-most 1 EUR/kg", "(20 EUR / fibre-mass) is 2044.99 EUR/kg; at most 1 EUR/kg is the rule")]
+    [InlineData("must (20 EUR / 10 EUR) at-most 1", "(20 EUR / 10 EUR) is 2; at most 1 is the rule")]
+    public void What_is_reckoned_is_told_in_a_unit_of_its_own_kind(string lines, string message) => Assert.Equal([message], Bench.Messages(lines, Priced));
+
+    private const string Priced = "\nshop ours { currency EUR }\nprices { glass-twill-163 6 EUR/m2 }\nmould m { surface flat 300 mm x 200 mm; stays-in-part yes }\npart p { mould m; process hand; plies { a glass-twill-163 0/90 } }";
+
     [Fact]
     public void Money_of_two_currencies_is_not_compared()
     {
-        const string prices = "\nshop ours { currency EUR }\nprices { glass-twill-163 6 EUR/m2 }\nmould m { surface flat 300 mm x 200 mm; stays-in-part yes }\npart p { mould m; process hand; plies { a glass-twill-163 0/90 } }";
-        var (euro, dollar) = (Bench.Apply("must cost at-most 0.01 EUR", prices), Bench.Apply("must cost at-most 0.01 USD", prices));
+        var (euro, dollar) = (Bench.Apply("must cost at-most 0.01 EUR", Priced), Bench.Apply("must cost at-most 0.01 USD", Priced));
         Assert.EndsWith(" EUR; at most 0.01 EUR is the rule", Assert.Single(euro.Broken).Message, StringComparison.Ordinal);
         Assert.Empty(dollar.Broken);
         Assert.Contains("its prices are in EUR", dollar.Missing, StringComparison.Ordinal);
+        var sum = Bench.Apply("must (cost + 5 USD) at-most 0.01 EUR", Priced);
+        Assert.Empty(sum.Broken);
+        Assert.Contains("its prices are in EUR", sum.Missing, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -91,6 +91,32 @@ public class ProgramTests
         Assert.Contains(mended, _files.Texts["tray.recipe"], StringComparison.Ordinal);
     }
 
+    // A change takes the place of the word or figure alone, and none is offered where that does not stand in the recipe.
+    [Theory]
+    [InlineData("must process is infused\n fix write process infused", "process  bagged", "process  infused")]
+    [InlineData("must every release { kind is wax }\n fix write agent carnauba-wax", "pva-film      coats 2", "carnauba-wax      coats 2")]
+    [InlineData("must no finish-step { step is wash }\n fix write step abrade", "wash \"warm water\"", "abrade \"warm water\"")]
+    [InlineData("must no bag-layer { material is breather-150 }\n fix write material felt", "breather breather-150;", "breather felt;")]
+    [InlineData("must resin-content at-most 10 %\n fix write resin-content 38 % by weight", "resin-content 45 % by weight", "resin-content 38 % by weight")]
+    public void A_change_leaves_the_rest_of_its_line(string rule, string written, string mended)
+    {
+        Assert.Contains(written, Bench.Tray, StringComparison.Ordinal);
+        Write("tray.recipe", $"rule tried {{ {rule} }}\n" + Bench.Tray);
+        var file = _files.Compile("tray.recipe");
+        var fix = Assert.Single(file.Findings.Where(f => f.Descriptor.IsHouseRule).SelectMany(f => f.Fixes));
+        Assert.Equal(file.Source.Text.Replace(written, mended, StringComparison.Ordinal), TextEdit.Apply(file.Source, fix.Edits));
+    }
+
+    [Theory]
+    [InlineData("must process is infused\n fix write process infused", "  process  bagged\n", "")]
+    [InlineData("must no bag-layer { class is peel-ply }\n fix write material felt", "", "")]
+    [InlineData("must resin-content at-most 10 %\n fix write resin-content 38 % by weight", "resin-content 45 % by weight", "fibre-content 50 % by volume")]
+    public void No_change_is_offered_where_something_else_stands(string rule, string written, string instead)
+    {
+        Write("tray.recipe", $"rule tried {{ {rule} }}\n" + (written.Length == 0 ? Bench.Tray : Bench.Tray.Replace(written, instead, StringComparison.Ordinal)));
+        Assert.Empty(One("tray.recipe").Fixes);
+    }
+
     [Fact]
     public void A_rule_that_is_changed_changes_what_was_kept_of_its_recipes()
     {

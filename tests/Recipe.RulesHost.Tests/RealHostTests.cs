@@ -95,6 +95,18 @@ public sealed class RealHostTests(RealHostTests.Shared shared) : IClassFixture<R
         Assert.Equal(RuleProblemKind.TooMuch, Assert.Single(answer.Problems).Kind);
     }
 
+    // 25 parts of 200 findings are the 5,000 that one answer holds.
+    [Theory]
+    [InlineData(25, 0)]
+    [InlineData(26, 1)]
+    public void Only_a_rule_of_which_something_is_cut_is_said_to_report_too_much(int parts, int cut)
+    {
+        var text = Write.Rule("for (var i = 0; i < 200; i++) report.Finding($\"no {i}\");", name: "loud") + Write.Rule("", name: "quiet");
+        var answer = shared.Client.Examine([Hosts.File(text)], [.. Enumerable.Repeat(Lid.Sheet, parts)], CancellationToken.None);
+        Assert.Equal(5_000, answer.Findings.Length);
+        Assert.Equal(Enumerable.Repeat("loud", cut), answer.Problems.Select(problem => problem.Rule));
+    }
+
     [Fact]
     public void A_rule_without_end_that_nothing_counts_is_stopped_by_the_clock()
     {

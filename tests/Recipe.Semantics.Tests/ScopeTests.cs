@@ -14,6 +14,21 @@ public class ScopeTests
         Assert.Equal("e-glass", ((Reinforcement)bound.Model.Materials["glass-plain-105"]).Fibre!.Name);
     }
 
+    // The plan takes the last price of a thing.
+    [Fact]
+    public void A_price_of_ones_own_counts_before_that_of_a_used_file_and_that_of_the_first_before_the_second()
+    {
+        static string Price(int euros, string material) => $"prices {{ {material} {euros} EUR/m2 }}\n";
+        var model = Given.BindFiles(
+            ("this.recipe", "use \"one.recipe\"\nuse \"two.recipe\"\n" + Price(1, "glass-twill-163")),
+            ("one.recipe", Price(2, "glass-twill-163") + Price(3, "glass-plain-105")),
+            ("two.recipe", Price(4, "glass-twill-163") + Price(5, "glass-plain-105"))).Model;
+
+        Assert.Equal((1, 3), (Last("glass-twill-163"), Last("glass-plain-105")));
+
+        decimal Last(string material) => model.Prices.Last(line => line.Material == material).Price.Value.Amount;
+    }
+
     [Fact]
     public void Like_copies_lines_but_not_the_title()
     {

@@ -156,6 +156,110 @@ public sealed class SlipTests
         Assert.Equal(Shop(meant), Given.Apply(finding.Where.Source, finding.Fixes[0]));
     }
 
+    // A sign says below ambient: 1013 - 900 = 113 mbar are left. As an absolute pressure it would be a pump that draws nearly nothing.
+    [Fact]
+    public void An_ultimate_pressure_with_a_sign_is_none_that_the_plan_may_reckon_with()
+    {
+        var bound = Given.Bind(Shop("-900 mbar"));
+        var finding = Assert.Single(bound.Findings);
+
+        Assert.Equal(("not-understood", Severity.Error), (finding.Descriptor.Name, finding.Severity));
+        Assert.Equal(Shop("113 mbar absolute"), Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+        Assert.Null(bound.Model.Shop!.PumpUltimate);
+    }
+
+    // 29.92 - 29 = 0.921 inHg, 1013 - 20 = 993 mbar: a pump is bought for the one that leaves less.
+    [Theory]
+    [InlineData("29 inHg", "0.921 inHg absolute", "29 inHg absolute")]
+    [InlineData("20 mbar", "20 mbar absolute", "993 mbar absolute")]
+    public void A_bare_ultimate_pressure_is_offered_both_ways_the_likelier_first(string written, string first, string second)
+    {
+        var finding = Given.Single(Shop(written));
+
+        Assert.Equal([Shop(first), Shop(second)], finding.Fixes.Select(fix => Given.Apply(finding.Where.Source, fix)));
+    }
+
+    [Theory]
+    [InlineData("surface cone diameter 120 mm length 200 mm", "missing-value")]
+    [InlineData("surface cone diameter 0 mm to 0 mm length 200 mm", "out-of-range")]
+    [InlineData("surface flat 300 mm x 200 mm\n  region between x 10 mm", "missing-value")]
+    public void A_surface_that_could_not_be_laid_on_is_told(string lines, string expected) =>
+        Assert.Equal(expected, Given.Single($"mould m {{\n  {lines}\n}}\n").Descriptor.Name);
+
+    [Fact]
+    public void Points_that_are_too_many_are_told_and_not_left_out_in_silence()
+    {
+        var points = string.Concat(Enumerable.Range(0, 2001).Select(i => $"    point radius {i} mm height 0 mm\n"));
+        var bound = Given.Bind($"mould m {{\n  surface revolved {{\n{points}  }}\n}}\n");
+
+        Assert.Contains("2001 points; 2000 is the most", Assert.Single(bound.Findings).Message, StringComparison.Ordinal);
+        Assert.Equal(2000, Assert.IsType<Model.RevolvedShape>(bound.Model.Moulds["m"].Surface!.Value).Profile.Length);
+    }
+
+    [Fact]
+    public void Both_ends_of_a_range_below_zero_are_written_with_their_unit()
+    {
+        var shop = Given.Sound("shop s {\n  store -25 to -18 degC\n}\n").Model.Shop!;
+
+        Assert.Equal(("-25 degC", "-18 degC"), (shop.StoreTemperature!.Written, shop.StoreTemperatureHigh!.Written));
+    }
+
+    // A biaxial cloth is often called 45/45; read as it stands it would be one with all its fibres at 45 degrees.
+    [Theory]
+    [InlineData("45/45", "+/-45")]
+    [InlineData("-30/-30", "+/-30")]
+    [InlineData("0/0", "0/90")]
+    [InlineData("90/-90", "0/90")]
+    [InlineData("+/-90", "0/90")]
+    public void A_pair_that_is_one_direction_twice_is_no_cloth(string written, string meant)
+    {
+        var finding = Given.Single(Part($"a my-twill {written}"));
+
+        Assert.Equal(("not-understood", FixSafety.NeedsALook), (finding.Descriptor.Name, Assert.Single(finding.Fixes).Safety));
+        Assert.Equal(Part($"a my-twill {meant}"), Given.Apply(finding.Where.Source, finding.Fixes[0]));
+        Given.Sound(Part($"a my-twill {meant}"));
+    }
+
+    [Fact]
+    public void An_x_that_touches_the_second_side_of_a_size_is_answered()
+    {
+        var finding = Given.Single(Part("a patch my-twill 0/90 size 60 mm x40 mm"));
+
+        Assert.Equal(Part("a patch my-twill 0/90 size 60 mm x 40 mm"), Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+        Given.Sound(Part("a patch my-twill 0/90 size 60 mm x 40 mm x2"));
+    }
+
+    [Theory]
+    [InlineData("part p {\n  cure {\n    ramp 2 degC to 50 degC\n  }\n}\n", "not-understood")]
+    [InlineData("part p {\n  cure {\n    ramp 2 degC/min\n  }\n}\n", "missing-value")]
+    [InlineData("part p {\n  wet-out {\n    pots 3\n    pot 100 g\n    pot 80 g\n  }\n}\n", "said-twice")]
+    public void One_slip_earns_one_finding(string text, string expected) => Assert.Equal(expected, Given.Single(text).Descriptor.Name);
+
+    [Fact]
+    public void A_currency_in_small_letters_is_offered_in_capitals()
+    {
+        var finding = Given.Single("shop s {\n  currency eur\n}\n");
+
+        Assert.Equal("shop s {\n  currency EUR\n}\n", Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+    }
+
+    [Theory]
+    [InlineData("mass 148 g; mass __ g", 148)]
+    [InlineData("mass __ g; mass 148 g", 148)]
+    [InlineData("mass 140 g; mass 148 g", 148)]
+    public void A_line_that_is_still_blank_takes_back_nothing(string lines, double grams)
+    {
+        var build = Assert.Single(Given.Sound($"part lid {{\n  trim 3 mm\n}}\nbuild lid no 1 {{ {lines} }}\n").Model.Builds);
+
+        Assert.Equal(grams, build.Mass!.Value.Grams, 9);
+    }
+
+    [Theory]
+    [InlineData("let a = (8 EUR / 2 USD)\n", "dimension-clash")]
+    [InlineData("resin r {\n  kinetics kamal-sourour { order 1.5; order 2 }\n}\n", "said-twice")]
+    [InlineData("findings {\n  cold-night advice\n  cold-night error\n}\n", "said-twice")]
+    public void What_can_be_meant_only_once_is_told(string text, string expected) => Assert.Equal(expected, Given.Single(text).Descriptor.Name);
+
     [Fact]
     public void More_than_the_air_has_is_offered_as_nothing() => Assert.Empty(Given.Single(Shop("30 inHg below ambient")).Fixes);
 

@@ -85,6 +85,14 @@ public class StudyTests
     }
 
     [Fact]
+    public void Values_of_a_range_stand_in_its_unit_whether_a_blank_is_before_it_or_not()
+    {
+        var study = Of("choose room 18 to 22degC steps 3\nchoose thickness stiff 3 to 8mm steps 2\nwant least mass");
+        Assert.Equal(["18 degC", "20 degC", "22 degC"], study.Choices[0].Options.Select(option => option.Written));
+        Assert.Equal(["3 mm", "8 mm"], study.Choices[1].Options.Select(option => option.Written));
+    }
+
+    [Fact]
     public void Every_figure_has_a_word_that_can_be_limited_and_wanted()
     {
         string Limit(PartFigure figure) => figure switch
@@ -132,6 +140,7 @@ public class StudyTests
     [InlineData("choose thickness stiff 3 to 8 mm 9 mm steps 3\nwant least mass", "extra-value")]
     [InlineData("choose repeats outer 0 1\nwant least mass", "unknown-ply")] // pad lies on it
     [InlineData("choose repeats veil 1.5\nwant least mass", "not-understood")]
+    [InlineData("choose repeats veil 1 1001\nwant least mass", "out-of-range")] // as for x1001
     [InlineData("choose insert veil thin 0/90\nwant least mass", "duplicate-name")]
     [InlineData("choose insert more thin 0/90 after nothing\nwant least mass", "unknown-ply")]
     [InlineData("choose repeats veil 0 1\nchoose insert more thin 0/90 after veil\nwant least mass", "unknown-ply")]

@@ -118,6 +118,68 @@ public class VariantTests
         Assert.Equal("a", b.VariantOf);
     }
 
+    [Theory]
+    [InlineData("remove hinge body", "outer veil")]
+    [InlineData("remove body hinge", "outer veil")]
+    [InlineData("remove body; replace hinge patch glass-twill-163 0/90 size 60 mm x 40 mm", "outer veil hinge")]
+    [InlineData("remove body; insert body glass-plain-105 0/90 after outer", "outer body hinge veil")]
+    public void What_lies_on_a_line_that_is_taken_out_may_be_seen_to_in_any_order(string edits, string stack)
+    {
+        var (_, variant) = Both($"variant v of lid {{ plies {{ {edits} }} }}");
+        Assert.Equal(stack, string.Join(' ', variant.Stack.Select(s => s.Name)));
+    }
+
+    // Fibre by volume and resin by weight are two ways to say how much resin is laid; a held time and `off after` two ways to say how long vacuum is on.
+    [Theory]
+    [InlineData("resin-content 45 % by weight", "fibre-content 50 % by volume", ContentBasis.FibreByVolume, 0.5)]
+    [InlineData("fibre-content 50 % by volume", "resin-content 45 % by weight", ContentBasis.ResinByWeight, 0.45)]
+    [InlineData("fibre-content 50 % by volume", "laminators 2", ContentBasis.FibreByVolume, 0.5)]
+    public void A_content_said_in_another_way_takes_the_place_of_the_first(string first, string second, ContentBasis basis, double fraction)
+    {
+        var parts = Given.Sound($"part a {{ wet-out {{ {first} }} }}\nvariant b of a {{ wet-out {{ {second} }} }}\nvariant c of b {{ trim 3 mm }}").Model.Parts;
+        Assert.Equal([(basis, fraction), (basis, fraction)], parts.Skip(1).Select(part => (part.WetOut!.Content!.Value.Basis, part.WetOut.Content.Value.Fraction)));
+    }
+
+    [Theory]
+    [InlineData("hold 12 h", "off after 2 h", 2)]
+    [InlineData("off after 2 h", "hold 12 h", 12)]
+    [InlineData("hold 12 h", "off after gel", 12)]
+    public void A_held_time_said_in_another_way_takes_the_place_of_the_first(string first, string second, double hours)
+    {
+        var parts = Given.Sound($"part a {{ vacuum {{ {first} }} }}\nvariant b of a {{ vacuum {{ {second} }} }}\nvariant c of b {{ trim 3 mm }}").Model.Parts;
+        Assert.Equal([hours, hours], parts.Skip(1).Select(part => part.Vacuum!.Hold!.Value.Hours));
+    }
+
+    [Theory]
+    [InlineData("wet-out { resin-content 45 % by weight; fibre-content 50 % by volume }", "fibre-content")]
+    [InlineData("vacuum { off after 2 h; hold 12 h }", "hold")]
+    public void One_thing_said_in_two_ways_in_one_block_is_said_twice(string block, string second)
+    {
+        var finding = Given.Single($"part a {{ {block} }}\nvariant b of a {{ trim 3 mm }}");
+        Assert.Equal(("said-twice", second), (finding.Descriptor.Name, finding.Where.Text));
+    }
+
+    [Theory]
+    [InlineData("pots 3", 3, "")]
+    [InlineData("pots 3; pot 60 g", 3, "60")]
+    [InlineData("pot 50 g; pot 40 g; pot 30 g", null, "50 40 30")]
+    [InlineData("laminators 2", null, "100 80")]
+    public void A_number_of_pots_takes_the_place_of_pots_that_were_listed(string wetOut, int? pots, string masses)
+    {
+        var (_, variant) = Both($"variant v of lid {{ wet-out {{ {wetOut} }} }}");
+        Assert.Equal(pots, variant.WetOut!.Pots?.Value);
+        Assert.Equal(masses, string.Join(' ', variant.WetOut.PotMasses.Select(mass => Math.Round(mass.Value.Grams, 6))));
+    }
+
+    [Fact]
+    public void More_plies_than_a_part_may_have_are_told_of_a_variant_that_adds_them()
+    {
+        const string whole = "part a { plies { one glass-twill-163 0/90 x900 } }\n";
+        var finding = Given.Single(whole + "variant b of a { plies { insert more glass-twill-163 0/90 x200 } }\nvariant c of b { trim 3 mm }");
+        Assert.Equal(("out-of-range", "more"), (finding.Descriptor.Name, finding.Where.Text));
+        Assert.Single(Given.Codes(whole.Replace("x900", "x900; two glass-twill-163 0/90 x200", StringComparison.Ordinal) + "variant b of a { trim 3 mm }"));
+    }
+
     [Fact]
     public void Faults_of_the_part_are_not_told_again_by_its_variants()
     {

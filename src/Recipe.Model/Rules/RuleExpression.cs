@@ -60,5 +60,4 @@ public sealed record RuleGather(RuleGathering Gathering, FactGroup Group, RuleEx
 /// <param name="Name">The name.</param>
 /// <param name="Value">The value, asked of the part.</param>
 /// <param name="Unit">The unit that messages show it in, or null.</param>
-/// <param name="IsMoney">Whether it is money.</param>
-public sealed record RuleFigure(string Name, RuleExpression Value, Unit? Unit, bool IsMoney);
+public sealed record RuleFigure(string Name, RuleExpression Value, Unit? Unit);

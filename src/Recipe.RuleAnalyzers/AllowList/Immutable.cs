@@ -27,7 +27,7 @@ internal static class Immutable
 
     private static bool Is(ITypeSymbol type, HashSet<ITypeSymbol> open)
     {
-        if (type.TypeKind == TypeKind.Enum || (type.SpecialType is >= SpecialType.System_Boolean and <= SpecialType.System_String && type.SpecialType != SpecialType.System_Array))
+        if (type.TypeKind == TypeKind.Enum || type.SpecialType is >= SpecialType.System_Boolean and <= SpecialType.System_String)
         {
             return true;
         }

@@ -7,7 +7,7 @@ namespace Recipe.RuleApi;
 /// <param name="index">Its place in its group, from 0.</param>
 public sealed class BagLayerFacts(FactSheet sheet, int index) : ElementFacts(sheet, index)
 {
-    /// <summary>What the layer is for: peel-ply, release-film, breather, bag-film.</summary>
+    /// <summary>What the layer is for: peel-ply, release-film, bleeder, breather, bag-film, flow-medium or caul.</summary>
     public string? Class => ReadWord("class");
 
     /// <summary>The name of its material.</summary>
@@ -25,10 +25,10 @@ public sealed class BagLayerFacts(FactSheet sheet, int index) : ElementFacts(she
     /// <summary>Whether it was used before.</summary>
     public bool? Reused => ReadYesNo("reused");
 
-    /// <summary>Whether it is coated.</summary>
+    /// <summary>Whether it carries a release coat.</summary>
     public bool? Coated => ReadYesNo("coated");
 
-    /// <summary>How it is perforated.</summary>
+    /// <summary>How it is perforated: none, pin-prick, medium or open.</summary>
     public string? Perforation => ReadWord("perforation");
 
     /// <summary>The highest temperature that it stands.</summary>
@@ -37,6 +37,6 @@ public sealed class BagLayerFacts(FactSheet sheet, int index) : ElementFacts(she
     /// <summary>The resin that it takes up.</summary>
     public Mass? Pickup => ReadMass("pickup");
 
-    /// <summary>Its area.</summary>
+    /// <summary>The area of all its sheets.</summary>
     public Area? Area => ReadArea("area");
 }

@@ -10,13 +10,13 @@ public sealed class CoatFacts(FactSheet sheet, int index) : ElementFacts(sheet, 
     /// <summary>The name of its material.</summary>
     public string? Material => ReadWord("material");
 
-    /// <summary>Its chemistry.</summary>
+    /// <summary>Its chemistry: epoxy, polyester, vinylester or phenolic.</summary>
     public string? Chemistry => ReadWord("chemistry");
 
     /// <summary>Its place, from 1 at the mould.</summary>
     public double? Position => ReadNumber("position");
 
-    /// <summary>The mass for each area.</summary>
+    /// <summary>The wet mass for each area.</summary>
     public AreaDensity? ArealWeight => ReadAreaDensity("areal-weight");
 
     /// <summary>How long it waits for what comes upon it.</summary>

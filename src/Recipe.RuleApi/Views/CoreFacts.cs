@@ -28,13 +28,13 @@ public sealed class CoreFacts(FactSheet sheet, int index) : ElementFacts(sheet, 
     /// <summary>The highest temperature that it stands.</summary>
     public Temperature? HeatLimit => ReadTemperature("heat-limit");
 
-    /// <summary>The angle of its chamfered edge.</summary>
+    /// <summary>The slope of its edge against the face; 90 degrees is a square edge.</summary>
     public Angle? Chamfer => ReadAngle("chamfer");
 
-    /// <summary>The gap between its pieces.</summary>
+    /// <summary>The widest gap between two sheets.</summary>
     public Length? Gap => ReadLength("gap");
 
-    /// <summary>Its area.</summary>
+    /// <summary>The area that it covers.</summary>
     public Area? Area => ReadArea("area");
 
     /// <summary>Its mass.</summary>

@@ -7,7 +7,7 @@ namespace Recipe.RuleApi;
 /// <param name="index">Its place in its group, from 0.</param>
 public sealed class CureStepFacts(FactSheet sheet, int index) : ElementFacts(sheet, index)
 {
-    /// <summary>What is done: hold, ramp, cool, vent.</summary>
+    /// <summary>What is done: hold, ramp, cool, vent, debag or demould.</summary>
     public string? Action => ReadWord("action");
 
     /// <summary>Its place, from 1.</summary>
@@ -22,7 +22,7 @@ public sealed class CureStepFacts(FactSheet sheet, int index) : ElementFacts(she
     /// <summary>How long it lasts.</summary>
     public Duration? Lasts => ReadDuration("lasts");
 
-    /// <summary>How fast the temperature changes.</summary>
+    /// <summary>How fast the temperature changes, up or down; always positive.</summary>
     public TemperatureChangeRate? Rate => ReadTemperatureChangeRate("rate");
 
     /// <summary>When it starts, from the start of the cure.</summary>
@@ -31,9 +31,9 @@ public sealed class CureStepFacts(FactSheet sheet, int index) : ElementFacts(she
     /// <summary>When it ends, from the start of the cure.</summary>
     public Duration? End => ReadDuration("end");
 
-    /// <summary>Whether the part is under the bag.</summary>
+    /// <summary>Whether the bag is still on.</summary>
     public bool? Bagged => ReadYesNo("bagged");
 
-    /// <summary>Whether the part is in its mould.</summary>
+    /// <summary>Whether the part is still in the mould.</summary>
     public bool? InMould => ReadYesNo("in-mould");
 }

@@ -10,12 +10,12 @@ public sealed class LoadFacts(FactSheet sheet, int index) : ElementFacts(sheet, 
     /// <summary>The name of the load.</summary>
     public string? Name => ReadWord("name");
 
-    /// <summary>How it acts.</summary>
+    /// <summary>How it acts: along or across.</summary>
     public string? Way => ReadWord("way");
 
     /// <summary>How many times over the part bears it.</summary>
     public double? TimesOver => ReadNumber("times-over");
 
-    /// <summary>How far the part sags under it.</summary>
+    /// <summary>How far a strip goes down in the middle.</summary>
     public Length? Sag => ReadLength("sag");
 }

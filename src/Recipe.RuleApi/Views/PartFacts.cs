@@ -30,7 +30,7 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>The steps of the cure, in order.</summary>
     public IReadOnlyList<CureStepFacts> CureSteps { get; } = List(sheet, "cure-step", static (element, index) => new CureStepFacts(element, index));
 
-    /// <summary>The steps after demoulding, in order.</summary>
+    /// <summary>The lines of finishing, in order.</summary>
     public IReadOnlyList<FinishStepFacts> FinishSteps { get; } = List(sheet, "finish-step", static (element, index) => new FinishStepFacts(element, index));
 
     /// <summary>The loads that the part is to bear.</summary>
@@ -45,22 +45,22 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>The part that it is a variant of.</summary>
     public string? VariantOf => ReadWord("variant-of");
 
-    /// <summary>How it is made: wet lay-up, infusion.</summary>
+    /// <summary>How it is made: hand, bagged, infused or prepreg.</summary>
     public string? Process => ReadWord("process");
 
-    /// <summary>What it is used for.</summary>
+    /// <summary>What it is used for: cosmetic, structural or flying.</summary>
     public string? Use => ReadWord("use");
 
     /// <summary>Whether it is used outdoors.</summary>
     public bool? Outdoors => ReadYesNo("outdoors");
 
-    /// <summary>The colour of its surface.</summary>
+    /// <summary>How dark its surface is: white, light or dark.</summary>
     public string? Colour => ReadWord("colour");
 
     /// <summary>How many are made.</summary>
     public double? Quantity => ReadNumber("quantity");
 
-    /// <summary>What is left beyond the edge and trimmed away.</summary>
+    /// <summary>How far plies run past the trim line.</summary>
     public Length? Trim => ReadLength("trim");
 
     /// <summary>How far neighbouring pieces of a ply overlap.</summary>
@@ -81,7 +81,7 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>What the mould is made of.</summary>
     public string? MouldMaterial => ReadWord("mould-material");
 
-    /// <summary>The state of the mould.</summary>
+    /// <summary>The state of the mould: new, seasoned or repaired.</summary>
     public string? MouldState => ReadWord("mould-state");
 
     /// <summary>How many parts the mould has made.</summary>
@@ -96,28 +96,28 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>The width of the mould's flange.</summary>
     public Length? Flange => ReadLength("flange");
 
-    /// <summary>The smallest inside radius of the mould.</summary>
+    /// <summary>The smallest inside radius of the mould, as stated.</summary>
     public Length? InsideRadius => ReadLength("inside-radius");
 
-    /// <summary>The smallest draft angle of the mould.</summary>
+    /// <summary>The draft against the pull, as stated.</summary>
     public Angle? Draft => ReadAngle("draft");
 
-    /// <summary>How many halves the mould has.</summary>
+    /// <summary>The sides that are laid: 2 for a mould in two halves, else 1.</summary>
     public double? Halves => ReadNumber("halves");
 
-    /// <summary>The area of the part.</summary>
+    /// <summary>The area inside the trim line, all sides.</summary>
     public Area? Area => ReadArea("area");
 
-    /// <summary>The length of the part's edge.</summary>
+    /// <summary>The length of the trim line of one side.</summary>
     public Length? Rim => ReadLength("rim");
 
-    /// <summary>The depth of the part in the mould.</summary>
+    /// <summary>The depth of the mould.</summary>
     public Length? Depth => ReadLength("depth");
 
-    /// <summary>Whether the part is flat.</summary>
+    /// <summary>Whether the surface is flat.</summary>
     public bool? Flat => ReadYesNo("flat");
 
-    /// <summary>Whether the part is curved in two directions.</summary>
+    /// <summary>Whether the surface curves two ways.</summary>
     public bool? DoublyCurved => ReadYesNo("doubly-curved");
 
     /// <summary>The name of the resin.</summary>
@@ -129,10 +129,10 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>The chemistry of the resin.</summary>
     public string? Chemistry => ReadWord("chemistry");
 
-    /// <summary>The temperature of the room.</summary>
+    /// <summary>The temperature of the room at lay-up; of a range, the upper end.</summary>
     public Temperature? Room => ReadTemperature("room");
 
-    /// <summary>The temperature of the room at night.</summary>
+    /// <summary>The coldest the room gets while the part cures in it.</summary>
     public Temperature? Night => ReadTemperature("night");
 
     /// <summary>The temperature of the resin when it is mixed.</summary>
@@ -150,25 +150,25 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>Whether the mixed resin is spread in a tray.</summary>
     public bool? Tray => ReadYesNo("tray");
 
-    /// <summary>How long mixing a pot takes.</summary>
+    /// <summary>How long mixing a pot takes, as stated.</summary>
     public Duration? Mixing => ReadDuration("mixing");
 
-    /// <summary>The resin that stays in cups, brushes and rollers.</summary>
+    /// <summary>The resin lost in pot, brush and roller, as stated.</summary>
     public Mass? Loss => ReadMass("loss");
 
     /// <summary>The share of resin that is mixed beyond the need, from 0.</summary>
     public double? Spare => ReadNumber("spare");
 
-    /// <summary>The computed mass of the part.</summary>
+    /// <summary>The computed mass of the trimmed part.</summary>
     public Mass? Mass => ReadMass("mass");
 
-    /// <summary>The mass of fibre in it.</summary>
+    /// <summary>The mass of dry fibre inside the trim line.</summary>
     public Mass? FibreMass => ReadMass("fibre-mass");
 
-    /// <summary>The mass of resin in it.</summary>
+    /// <summary>The mass of resin inside the trim line.</summary>
     public Mass? ResinMass => ReadMass("resin-mass");
 
-    /// <summary>The mass of core in it.</summary>
+    /// <summary>The mass of cores inside the trim line.</summary>
     public Mass? CoreMass => ReadMass("core-mass");
 
     /// <summary>The mass of coats on it.</summary>
@@ -177,10 +177,10 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>The mass of inserts in it.</summary>
     public Mass? InsertMass => ReadMass("insert-mass");
 
-    /// <summary>The thickness of the laminate.</summary>
+    /// <summary>The thickness of the full-cover stack.</summary>
     public Length? Thickness => ReadLength("thickness");
 
-    /// <summary>The resin content by mass, from 0 to 1.</summary>
+    /// <summary>The resin in the cured plies by weight, from 0 to 1.</summary>
     public double? ResinContent => ReadNumber("resin-content");
 
     /// <summary>The fibre volume fraction, from 0 to 1.</summary>
@@ -192,16 +192,16 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>How many pots are mixed.</summary>
     public double? Pots => ReadNumber("pots");
 
-    /// <summary>How long wetting out takes.</summary>
+    /// <summary>How long mixing and wetting out take.</summary>
     public Duration? WetOutTime => ReadDuration("wet-out-time");
 
-    /// <summary>How long bagging takes.</summary>
+    /// <summary>How long laying and closing the bag takes.</summary>
     public Duration? BaggingTime => ReadDuration("bagging-time");
 
     /// <summary>How long the bag takes to draw down.</summary>
     public Duration? DrawDown => ReadDuration("draw-down");
 
-    /// <summary>The time from the first mixing until vacuum.</summary>
+    /// <summary>The time from the first mix to full vacuum.</summary>
     public Duration? ToVacuum => ReadDuration("to-vacuum");
 
     /// <summary>How long the resin stays workable as a film.</summary>
@@ -246,7 +246,7 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>The longest way of the resin from its feed.</summary>
     public Length? FeedPath => ReadLength("feed-path");
 
-    /// <summary>When the cure ends, from the first mixing.</summary>
+    /// <summary>When the cure ends, from the start of the cure.</summary>
     public Duration? CureEnd => ReadDuration("cure-end");
 
     /// <summary>The highest temperature of the cure.</summary>
@@ -261,18 +261,18 @@ public sealed class PartFacts(FactSheet sheet) : Facts(sheet)
     /// <summary>The degree of cure at the end, from 0 to 1.</summary>
     public double? DegreeOfCure => ReadNumber("degree-of-cure");
 
-    /// <summary>When the part can be demoulded, from the first mixing.</summary>
+    /// <summary>When the recipe pulls the part, from the start of the cure.</summary>
     public Duration? DemouldAt => ReadDuration("demould-at");
 
-    /// <summary>The glass transition temperature when it is demoulded.</summary>
+    /// <summary>The glass transition temperature when the recipe pulls the part.</summary>
     public Temperature? SoftensAtDemould => ReadTemperature("softens-at-demould");
 
-    /// <summary>The cost, in the shop's currency.</summary>
+    /// <summary>What the materials of all parts cost, in the shop's currency; null while a price is missing.</summary>
     public double? Cost => ReadNumber("cost");
 
     /// <summary>The length of the seam between two halves.</summary>
     public Length? Seam => ReadLength("seam");
 
-    /// <summary>The time within which halves are to be joined.</summary>
+    /// <summary>The longest time from the first mix to the closed mould.</summary>
     public Duration? JoinWithin => ReadDuration("join-within");
 }

@@ -13,19 +13,19 @@ public sealed class PlyFacts(FactSheet sheet, int index) : ElementFacts(sheet, i
     /// <summary>The name of its material.</summary>
     public string? Material => ReadWord("material");
 
-    /// <summary>The form of the material: cloth, tape, mat, veil.</summary>
+    /// <summary>The form of the material: fabric, ud, mat or veil.</summary>
     public string? Form => ReadWord("form");
 
-    /// <summary>What its fibres are.</summary>
+    /// <summary>The name of its fibre.</summary>
     public string? Fibre => ReadWord("fibre");
 
     /// <summary>Its weave.</summary>
     public string? Weave => ReadWord("weave");
 
-    /// <summary>Its place in the stack, from 1 at the mould.</summary>
+    /// <summary>Its place in the stack, from 1 at the mould; cores and inserts count.</summary>
     public double? Position => ReadNumber("position");
 
-    /// <summary>How many times it is laid.</summary>
+    /// <summary>How many times it is laid, or how many pieces of a patch there are.</summary>
     public double? Repeats => ReadNumber("repeats");
 
     /// <summary>Whether it is a patch.</summary>
@@ -34,7 +34,7 @@ public sealed class PlyFacts(FactSheet sheet, int index) : ElementFacts(sheet, i
     /// <summary>Whether its fibres lie in no direction.</summary>
     public bool? Random => ReadYesNo("random");
 
-    /// <summary>Its direction, counter-clockwise looking at the tool face.</summary>
+    /// <summary>Its direction, or its warp's, counter-clockwise looking at the tool face.</summary>
     public Angle? Angle => ReadAngle("angle");
 
     /// <summary>Its orientation as it was written.</summary>
@@ -46,30 +46,30 @@ public sealed class PlyFacts(FactSheet sheet, int index) : ElementFacts(sheet, i
     /// <summary>How far its pieces overlap.</summary>
     public Length? Overlap => ReadLength("overlap");
 
-    /// <summary>What is left of it beyond the edge.</summary>
+    /// <summary>How far it runs past the trim line.</summary>
     public Length? Trim => ReadLength("trim");
 
-    /// <summary>How far its edge lies behind that of its neighbour.</summary>
+    /// <summary>How far inside the ply below it ends.</summary>
     public Length? Step => ReadLength("step");
 
-    /// <summary>Its resin content by mass, from 0 to 1.</summary>
+    /// <summary>The resin in it when cured, by weight, from 0 to 1.</summary>
     public double? ResinContent => ReadNumber("resin-content");
 
-    /// <summary>Its thickness.</summary>
+    /// <summary>Its cured thickness, all repeats.</summary>
     public Length? Thickness => ReadLength("thickness");
 
-    /// <summary>Its area.</summary>
+    /// <summary>The area that it covers, all sides and repeats.</summary>
     public Area? Area => ReadArea("area");
 
-    /// <summary>Its dry mass.</summary>
+    /// <summary>Its dry mass inside the trim line.</summary>
     public Mass? Mass => ReadMass("mass");
 
     /// <summary>How long wetting it out takes.</summary>
     public Duration? WetOutTime => ReadDuration("wet-out-time");
 
-    /// <summary>How many joins it has.</summary>
+    /// <summary>The most join lines in a piece of it.</summary>
     public double? Joins => ReadNumber("joins");
 
-    /// <summary>The face of the part that it is: mould side or bag side.</summary>
+    /// <summary>Which way its right side looks: up or down.</summary>
     public string? Face => ReadWord("face");
 }

@@ -7,10 +7,10 @@ namespace Recipe.RuleApi;
 /// <param name="index">Its place in its group, from 0.</param>
 public sealed class PotFacts(FactSheet sheet, int index) : ElementFacts(sheet, index)
 {
-    /// <summary>What the pot is for.</summary>
+    /// <summary>What the pot is for: laminate, coat, seam or adhesive.</summary>
     public string? Use => ReadWord("use");
 
-    /// <summary>Its number, from 1.</summary>
+    /// <summary>Its number, from 1 for the first of its use.</summary>
     public double? Number => ReadNumber("number");
 
     /// <summary>The mass of the mix.</summary>
@@ -22,10 +22,10 @@ public sealed class PotFacts(FactSheet sheet, int index) : ElementFacts(sheet, i
     /// <summary>The hardener in it.</summary>
     public Mass? Hardener => ReadMass("hardener");
 
-    /// <summary>When it is mixed, from the first mixing.</summary>
+    /// <summary>When it is mixed, from the first mix.</summary>
     public Duration? MixedAt => ReadDuration("mixed-at");
 
-    /// <summary>When it is used up, from the first mixing.</summary>
+    /// <summary>When it is used up, from the first mix.</summary>
     public Duration? UsedUpAt => ReadDuration("used-up-at");
 
     /// <summary>Its pot life.</summary>

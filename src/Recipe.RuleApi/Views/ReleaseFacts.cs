@@ -10,7 +10,7 @@ public sealed class ReleaseFacts(FactSheet sheet, int index) : ElementFacts(shee
     /// <summary>The name of the agent.</summary>
     public string? Agent => ReadWord("agent");
 
-    /// <summary>The kind of agent: wax, film, semi-permanent.</summary>
+    /// <summary>The kind of agent: wax, liquid-film, semi-permanent or sheet.</summary>
     public string? Kind => ReadWord("kind");
 
     /// <summary>Its place, from 1 at the mould.</summary>

@@ -36,7 +36,7 @@ internal sealed class RuleCache(string? folder)
         {
             return _kept?.Find(key) is { } bytes ? Read(bytes.ToArray(), file) : null;
         }
-        catch (Exception problem) when (problem is JsonException or BadImageFormatException or TypeLoadException or ArgumentException)
+        catch (Exception problem) when (problem is JsonException or InvalidOperationException or BadImageFormatException or TypeLoadException or ArgumentException)
         {
             return null;
         }

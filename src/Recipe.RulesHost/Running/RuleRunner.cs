@@ -40,9 +40,10 @@ internal static class RuleRunner
                         continue;
                     }
 
-                    findings.AddRange(found.Findings.Take(MostFindings - findings.Count).Select(one => new RuleRunFinding(file, rule.Name, part, one.Group, one.Index, Severity(one.Severity, rule), one.Message)));
-                    missing.AddRange(found.Missing.Take(MostFindings - missing.Count).Select(one => new RuleNotChecked(file, rule.Name, part, one)));
-                    if (found.Dropped > 0 || findings.Count == MostFindings || missing.Count == MostFindings)
+                    var (room, unsaid) = (MostFindings - findings.Count, MostFindings - missing.Count);
+                    findings.AddRange(found.Findings.Take(room).Select(one => new RuleRunFinding(file, rule.Name, part, one.Group, one.Index, Severity(one.Severity, rule), one.Message)));
+                    missing.AddRange(found.Missing.Take(unsaid).Select(one => new RuleNotChecked(file, rule.Name, part, one)));
+                    if (found.Dropped > 0 || found.Findings.Count > room || found.Missing.Count > unsaid)
                     {
                         problems.Add(new RuleProblem(RuleProblemKind.TooMuch, file, rule.Name, part, $"rule {rule.Name} reported more than is kept; only the first are shown."));
                     }

@@ -16,7 +16,8 @@ internal static class BuildBinder
             return null;
         }
 
-        var lines = new Lines([.. block.All.Reverse()]);
+        // A line of which all is still blank corrects nothing.
+        var lines = new Lines([.. block.All.Where(line => line.Reading.Blanks is null || line.Reading.Arguments.Count > 0).Reverse()]);
         var wetOut = block.Many("wet-out").Select(WetOut);
         return new BuildRecord(
             part.Name,
@@ -62,7 +63,7 @@ internal static class BuildBinder
         };
     }
 
-    private static bool IsFilled(Line line) => line.Reading.WasTried(Define.Value) && line.Reading.Find(Define.Value) is not null;
+    private static bool IsFilled(Line line) => line.Reading.Find(Define.Value) is not null;
 
     private static Figure<string>? Said(Line? line) =>
         line?.Reading.Find(Define.Value) is { } said ? new Figure<string>(said.Word ?? said.Written, Basis.Stated, said.Written, said.Where) : null;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Recipe.Model;
 using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
@@ -160,8 +161,14 @@ internal sealed class ChoiceBinder(Part part, FindingSink sink)
         return new PutMaterial(ply, material, argument.Where);
     }
 
-    private RepeatLine Repeats(Argument argument, string ply)
+    private RepeatLine? Repeats(Argument argument, string ply)
     {
+        if (argument.Si > Counts.Most)
+        {
+            sink.Report(OutOfRange.Create(argument.Where, "repeats", argument.Written, string.Create(CultureInfo.InvariantCulture, $"at most {Counts.Most}")));
+            return null;
+        }
+
         if (argument.Si == 0 && Lines.FirstOrDefault(item => item.After == ply) is { } above)
         {
             sink.Report(UnknownPly.Removed(argument.Where, above.Name, ply, above.Where));

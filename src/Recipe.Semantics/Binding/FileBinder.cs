@@ -31,7 +31,9 @@ internal static class FileBinder
                 d => d.Part),
             Shop = top.Shop ?? Nearest(file, used => used.Shop is not null).Select(used => used.Shop).FirstOrDefault(shop => shop is not null),
             Stock = [.. top.Stock, .. Nearest(file, used => !used.Stock.IsEmpty).SelectMany(used => used.Stock)],
-            Prices = [.. top.Prices, .. Nearest(file, used => !used.Prices.IsEmpty).SelectMany(used => used.Prices)],
+
+            // Of several prices of one thing the last counts: the file's own before that of a file it uses, and of those the one used first.
+            Prices = [.. Nearest(file, used => !used.Prices.IsEmpty).Reverse().SelectMany(used => used.Prices), .. top.Prices],
             Studies = [.. file.Index.StudyList.Select(s => s.Study)],
             Rules = RulesOf(file),
             OwnRules = [.. file.Index.RuleList.Select(r => r.Rule)],

@@ -8,6 +8,7 @@ internal static class PlyEdits
 {
     public static void Apply(List<Ply> plies, Lines edits)
     {
+        var removed = new List<(Line Edit, Argument Name)>();
         foreach (var edit in edits.All)
         {
             switch (edit.Word.Word)
@@ -15,7 +16,10 @@ internal static class PlyEdits
                 case "remove":
                     foreach (var name in edit.Reading.FindAll("name"))
                     {
-                        Remove(plies, edit, name);
+                        if (Remove(plies, edit, name))
+                        {
+                            removed.Add((edit, name));
+                        }
                     }
 
                     break;
@@ -27,20 +31,28 @@ internal static class PlyEdits
                     break;
             }
         }
+
+        ReportLeftLying(plies, removed);
     }
 
-    private static void Remove(List<Ply> plies, Line edit, Argument name)
+    private static bool Remove(List<Ply> plies, Line edit, Argument name)
     {
         var index = Find(plies, edit, name);
         if (index < 0)
         {
-            return;
+            return false;
         }
 
         plies.RemoveAt(index);
-        foreach (var ply in plies)
+        return true;
+    }
+
+    // Looked at last: what lies on it may be taken out too, or put elsewhere, by a later edit.
+    private static void ReportLeftLying(List<Ply> plies, List<(Line Edit, Argument Name)> removed)
+    {
+        foreach (var (edit, name) in removed.Where(one => !plies.Exists(ply => ply.Name == one.Name.Word)))
         {
-            if (ply.Line.Text("after") == name.Word)
+            foreach (var ply in plies.Where(ply => ply.Line.Text("after") == name.Word))
             {
                 edit.Context.Sink.Report(UnknownPly.Removed(name.Where, ply.Name, name.Word!, ply.Line.Where));
             }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Recipe.Model;
+using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
@@ -26,9 +28,9 @@ internal static class ProcessBinder
             MouldTemperature = lines.Figure("mould-temperature", Si.Temperature),
             Laminators = lines.Count("laminators"),
             Pace = lines.Figure("pace", Si.Pace),
-            Content = lines.Payload<Content>("resin-content") ?? lines.Payload<Content>("fibre-content"),
+            Content = OneOf(lines, lines.One("resin-content"), lines.One("fibre-content"))?.Payload<Content>(Define.Value),
             Pots = lines.Count("pots"),
-            PotMasses = [.. lines.Many("pot").Select(l => l.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()],
+            PotMasses = PotMasses(lines),
             Tray = lines.Choice("tray", word => word == "yes"),
             Mixing = lines.Figure("mixing", Si.Time),
             Loss = lines.Figure("loss", Si.Mass),
@@ -70,6 +72,8 @@ internal static class ProcessBinder
             return null;
         }
 
+        var off = lines.One("off");
+        var hold = OneOf(lines, lines.One("hold"), OffAfter(off) is null ? null : off);
         return new VacuumPlan
         {
             Where = head.HeadWhere,
@@ -77,9 +81,48 @@ internal static class ProcessBinder
             Within = lines.One("draw")?.Figure("within", Si.Time),
             Settle = lines.Figure("settle", Si.Time),
             LeakCheck = Check(lines.One("leak-check")),
-            Hold = lines.Figure("hold", Si.Time) ?? OffAfter(lines.One("off")),
+            Hold = hold is null ? null : ReferenceEquals(hold, off) ? OffAfter(off) : hold.Figure(Define.Value, Si.Time),
             Off = lines.Text("off"),
         };
+    }
+
+    // A variant that says how many pots there are, where the part lists several one by one, leaves their masses to the plan.
+    private static ImmutableArray<Figure<Mass>> PotMasses(Lines lines)
+    {
+        var pots = lines.Many("pot").ToArray();
+        if (pots.Length > 1 && lines.One("pots") is { } count && count.Figure(Define.Value, Si.Count) is { } said)
+        {
+            if (!ReferenceEquals(count.Inside, pots[0].Inside) && ReferenceEquals(lines.All.Last(line => line.Word.Word is "pot" or "pots"), count))
+            {
+                return [];
+            }
+
+            if (ReferenceEquals(count.Inside, pots[0].Inside) && said.Value != pots.Length)
+            {
+                count.Context.Sink.Report(SaidTwice.PotsListed(count.HeadWhere, said.Value, pots[0].HeadWhere, pots.Length));
+            }
+        }
+
+        return [.. pots.Select(line => line.Figure(Define.Value, Si.Mass)).OfType<Figure<Mass>>()];
+    }
+
+    // Two lines that say one thing in two ways. Of one block the first counts; else the one further down, which is the variant's own.
+    private static Line? OneOf(Lines lines, Line? one, Line? other)
+    {
+        if (one is null || other is null)
+        {
+            return one ?? other;
+        }
+
+        var first = lines.All.First(line => ReferenceEquals(line, one) || ReferenceEquals(line, other));
+        var second = ReferenceEquals(first, one) ? other : one;
+        if (!ReferenceEquals(first.Inside, second.Inside))
+        {
+            return second;
+        }
+
+        second.Context.Sink.Report(SaidTwice.InOtherWords(second.HeadWhere, second.Head, first.HeadWhere, first.Head));
+        return first;
     }
 
     // `off after 2 h` says how long it is held, as `hold 2 h` does; `off after gel` does not.

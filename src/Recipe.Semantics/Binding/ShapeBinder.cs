@@ -58,7 +58,7 @@ internal static class ShapeBinder
         {
             ("above", { } a, { } from) => new BetweenPlanes(a, from, null, line.Rest, line.Where),
             ("below", { } a, { } to) => new BetweenPlanes(a, null, to, line.Rest, line.Where),
-            ("between", { } a, { } from) => new BetweenPlanes(a, from, line.Reading.Find(Define.Value)!.High is { } high ? Si.Length(high.Si) : from, line.Rest, line.Where),
+            ("between", { } a, { } from) => new BetweenPlanes(a, from, Si.Length(line.Reading.Find(Define.Value)!.High!.Value.Si), line.Rest, line.Where),
             ("group", _, _) when line.Text(Define.Value) is { } name => new GroupOfShape(name, line.Rest, line.Where),
             ("patch", _, _) when Place(line, "at-x") is { } x && Place(line, "at-y") is { } y && Place(line, "at-z") is { } z =>
                 new PatchOfShape(x, y, z, line.Reading.Find("edge") is { } edge ? Si.Angle(edge.Si) : null, line.Rest, line.Where),
@@ -77,9 +77,14 @@ internal static class ShapeBinder
         var lines = BlockReader.Read(line).Many(word).ToList();
         ProfilePoint[] points =
         [
-            .. lines.Where(point => point.Reading.Find(outwards) is not null && point.Reading.Find("height") is not null).Take(MostPoints)
+            .. lines.Take(MostPoints).Where(point => point.Reading.Find(outwards) is not null && point.Reading.Find("height") is not null)
                 .Select(point => new ProfilePoint(Si.Length(point.Reading.Find(outwards)!.Si), Si.Length(point.Reading.Find("height")!.Si))),
         ];
+        if (lines.Count > MostPoints)
+        {
+            line.Context.Sink.Report(OutOfRange.TooMany(lines[MostPoints].HeadWhere, "points", lines.Count, MostPoints, "profile"));
+        }
+
         if (points.Length < 2)
         {
             if (lines.Count < 2)

@@ -3,6 +3,7 @@ using Recipe.Semantics.Findings;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
+using Recipe.Text.Findings;
 using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Binding;
@@ -171,9 +172,9 @@ internal static class ShopBinder
                     line.Head,
                     word switch
                     {
-                        "advice" => Recipe.Text.Findings.Severity.Advice,
-                        "warning" => Recipe.Text.Findings.Severity.Warning,
-                        _ => Recipe.Text.Findings.Severity.Error,
+                        "advice" => Severity.Advice,
+                        "warning" => Severity.Warning,
+                        _ => Severity.Error,
                     },
                     line.Where);
             }
@@ -200,7 +201,11 @@ internal static class ShopBinder
             return code;
         }
 
-        line.Context.Sink.Report(NotUnderstood.NotHere(argument.Where, $"`{code}`", "write an ISO 4217 code such as EUR or USD"));
+        var finding = NotUnderstood.NotHere(argument.Where, $"`{code}`", "write an ISO 4217 code such as EUR or USD");
+        var capitals = code.ToUpperInvariant();
+        line.Context.Sink.Report(UnitTable.TryParse(capitals, out var meant) && meant.Currency == capitals
+            ? finding with { Fixes = [new Fix($"Write {capitals}", FixSafety.Safe, new TextEdit(argument.Where, capitals))] }
+            : finding);
         return null;
     }
 }

@@ -28,7 +28,7 @@ internal static class SpreadBinder
         if (arguments is [{ High: { } high } range])
         {
             // In the author's unit, so that 5 mm of a range is 5 mm to the last digit.
-            var unit = UnitTable.TryParse(high.Written.Split(' ')[^1], out var own) ? own : UnitTable.Get("m");
+            var unit = range.RangeUnit ?? UnitTable.Get("m");
             return Spread(line, unit.FromSi(range.Si), unit.FromSi(high.Si), value => ($"{Numbers.Format(value)} {unit.Symbol}", edit(unit.ToSi(value), $"{Numbers.Format(value)} {unit.Symbol}", range.Where)));
         }
 

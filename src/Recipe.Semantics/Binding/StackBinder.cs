@@ -52,12 +52,22 @@ internal static class StackBinder
             layers += items[i].Count;
             if (layers > MostLayers)
             {
-                plies[0].Line.Context.Sink.Report(OutOfRange.TooMany(items[i].NameWhere, "plies", items.Sum(item => (long)item.Count), MostLayers));
+                ReportTooMany(items, i, plies);
                 return items[..i];
             }
         }
 
         return items;
+    }
+
+    // Those of the part below are quiet: where they alone are too many, it was said there. Else the variant's own lines made them so.
+    private static void ReportTooMany(ImmutableArray<StackItem> items, int first, List<Ply> plies)
+    {
+        var own = plies.FindAll(ply => !ply.Line.Context.Sink.IsQuiet);
+        if ((own.Find(ply => ply.NameWhere == items[first].NameWhere) ?? own.FirstOrDefault()) is { } ply)
+        {
+            ply.Line.Context.Sink.Report(OutOfRange.TooMany(ply.NameWhere, "plies", items.Sum(item => (long)item.Count), MostLayers, "part"));
+        }
     }
 
     private static void ReportSameNames(List<Ply> plies)

@@ -35,7 +35,7 @@ internal static class SurfaceBinder
             "half-ellipsoid" when sides is not null => new HalfEllipsoidShape(Si.Length(sides[0].Si), Si.Length(sides[1].Si), Si.Length(sides[2].Si)),
             "disc" when diameter is { } d => new DiscShape(d),
             "cylinder" when diameter is { } d && length is { } l => new CylinderShape(d, l),
-            "cone" when diameter is { } d && length is { } l && line.Reading.Find("diameter")!.High is { } top => new ConeShape(d, Si.Length(top.Si), l),
+            "cone" when diameter is { } d && length is { } l && line.Reading.Find("diameter")!.High is { } top => Cone(line, d, Si.Length(top.Si), l),
             "spherical-cap" when diameter is { } d && rise is { } r => new SphericalCapShape(d, r),
             "paraboloid" when diameter is { } d && rise is { } r => new ParaboloidShape(d, r),
             "mesh" => ShapeBinder.Mesh(line),
@@ -44,6 +44,19 @@ internal static class SurfaceBinder
             "area" when line.Reading.Find(Define.Value) is { } area => new GivenAreaShape(Si.Area(area.Si), length, Length(line, "width"), Length(line, "depth")),
             _ => null,
         };
+    }
+
+    // One end may be a point; of two points there is no surface.
+    private static ConeShape? Cone(Line line, Length from, Length to, Length length)
+    {
+        if (from.Meters > 0 || to.Meters > 0)
+        {
+            return new ConeShape(from, to, length);
+        }
+
+        var diameter = line.Reading.Find("diameter")!;
+        line.Context.Sink.Report(OutOfRange.Create(diameter.Where, diameter.Name, line.Context.Source.Slice(diameter.Where.Span), "more than 0 at one end at least"));
+        return null;
     }
 
     private static Length? Length(Line line, string name) => line.Reading.Find(name) is { } argument ? Si.Length(argument.Si) : null;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Semantics.Reading;
 using Recipe.Semantics.Values;
 using Recipe.Text;
@@ -95,6 +96,20 @@ public static class NotUnderstood
             Fixes = [new Fix($"Write {written}", FixSafety.NeedsALook, new TextEdit(where, written))],
         };
 
+    /// <summary>A pair of which both lie along one line: <c>45/45</c>.</summary>
+    internal static Finding OneDirectionTwice(SourceSpan where, string written) =>
+        Finding.Of(Descriptor, where, $"{Shown(where)} is one direction twice; a cloth with fibres both ways is written {written}, one with fibres one way has one angle.") with
+        {
+            Fixes = [new Fix($"Write {written}", FixSafety.NeedsALook, new TextEdit(where, written))],
+        };
+
+    /// <summary>A size whose x touches the number behind it: <c>60 mm x40 mm</c>.</summary>
+    internal static Finding SizeTogether(SourceSpan where, string number) =>
+        Finding.Of(Descriptor, where, $"`{where.Text}` is a count; in a size a blank stands on both sides of the x: `x {number}`.") with
+        {
+            Fixes = [new Fix($"Write x {number}", FixSafety.Safe, new TextEdit(where, "x " + number))],
+        };
+
     /// <summary>A pressure below ambient where only an absolute one makes sense.</summary>
     /// <param name="where">The pressure with its words.</param>
     /// <param name="phrase">The words before it: <c>ultimate</c>.</param>
@@ -104,20 +119,20 @@ public static class NotUnderstood
     /// <param name="air">The air over the shop.</param>
     internal static Finding BelowAmbient(SourceSpan where, string phrase, string written, double pascals, Unit unit, StandardAir air)
     {
-        // A gauge in the shop counts from the air around it, a maker's sheet from the standard atmosphere: on a mountain these are two.
-        StandardAir[] airs = air.Altitude is null or 0 ? [StandardAir.AtTheSea] : [air, StandardAir.AtTheSea];
-        var left = airs
-            .Where(one => one.Pascals > pascals)
-            .Select(one => (Absolute: StandardAir.Shown(one.Pascals - pascals, unit, "G3"), Air: $"{StandardAir.Shown(one.Pascals, unit, "G4")} {one.Place}"))
-            .ToArray();
-        var all = string.Join(" and ", airs.Select(one => $"{StandardAir.Shown(one.Pascals, unit, "G4")} {one.Place}"));
+        var left = air.LeftBelow(pascals, unit).ToArray();
         return left.Length == 0
-            ? Finding.Of(Descriptor, where, $"`{phrase}` takes an absolute pressure, and {written} below ambient is more than the air has: {all}.")
+            ? Finding.Of(Descriptor, where, $"`{phrase}` takes an absolute pressure, and {written} below ambient is more than the air has: {air.SaidFrom(unit)}.")
             : Finding.Of(Descriptor, where, $"`{phrase}` takes an absolute pressure: {written} below ambient leaves {string.Join(", or ", left.Select(one => $"{one.Absolute} absolute of {one.Air}"))}.") with
             {
-                Fixes = [.. left.Select(one => new Fix($"Write {one.Absolute} absolute, counted from {one.Air}", FixSafety.NeedsALook, new TextEdit(where, one.Absolute + " absolute")))],
+                Fixes = WriteAbsolute(where, left),
             };
     }
+
+    /// <summary>The fixes that write what is left of an air as an absolute pressure.</summary>
+    /// <param name="where">What is written there now.</param>
+    /// <param name="left">What is left, and of which air.</param>
+    internal static ImmutableArray<Fix> WriteAbsolute(SourceSpan where, IEnumerable<(string Absolute, string Air)> left) =>
+        [.. left.Select(one => new Fix($"Write {one.Absolute} absolute, counted from {one.Air}", FixSafety.NeedsALook, new TextEdit(where, one.Absolute + " absolute")))];
 
     internal static Finding NotANumber(SourceSpan where) =>
         Finding.Of(Descriptor, where, $"{Shown(where)} is not one number that can be reckoned with.");

@@ -37,8 +37,14 @@ public static class OutOfRange
     internal static Finding Create(SourceSpan where, string head, string written, string limit) =>
         Finding.Of(Descriptor, where, $"`{head}` is {written}; it must be {limit}.");
 
-    internal static Finding TooMany(SourceSpan where, string what, long count, int most) =>
-        Finding.Of(Descriptor, where, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"These are {count} {what}; {most} is the most that one part may have. Those from here on are left out."));
+    /// <summary>More of something than is read; what is too many is left out.</summary>
+    /// <param name="where">The first that is left out.</param>
+    /// <param name="what">What they are, in the plural.</param>
+    /// <param name="count">How many there are.</param>
+    /// <param name="most">How many there may be.</param>
+    /// <param name="owner">What has them: <c>part</c>.</param>
+    internal static Finding TooMany(SourceSpan where, string what, long count, int most, string owner) =>
+        Finding.Of(Descriptor, where, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"These are {count} {what}; {most} is the most that one {owner} may have. Those from here on are left out."));
 
     internal static Finding DividedByZero(SourceSpan where) =>
         Finding.Of(Descriptor, where, "A division by 0 has no value.");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Recipe.Text;
 using Recipe.Text.Findings;
 
@@ -37,6 +38,20 @@ public static class SaidTwice
 
     internal static Finding Create(SourceSpan where, string word, SourceSpan first) =>
         Finding.Of(Descriptor, where, $"`{word}` stands twice; the first one counts.") with
+        {
+            Labels = [new FindingLabel(first, "the first one")],
+        };
+
+    /// <summary>A number of pots beside pots that are listed one by one, and are not so many.</summary>
+    internal static Finding PotsListed(SourceSpan where, int said, SourceSpan first, int listed) =>
+        Finding.Of(Descriptor, where, string.Create(CultureInfo.InvariantCulture, $"`pots` says {said}, and {listed} are listed one by one; those count.")) with
+        {
+            Labels = [new FindingLabel(first, "listed from here on")],
+        };
+
+    /// <summary>Two words that say one thing in two ways: <c>resin-content</c> and <c>fibre-content</c>.</summary>
+    internal static Finding InOtherWords(SourceSpan where, string word, SourceSpan first, string said) =>
+        Finding.Of(Descriptor, where, $"`{word}` says again what `{said}` said; the first one counts.") with
         {
             Labels = [new FindingLabel(first, "the first one")],
         };

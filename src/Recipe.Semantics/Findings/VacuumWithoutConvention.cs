@@ -45,10 +45,7 @@ public static class VacuumWithoutConvention
         var pascals = level.Si;
         if (onlyAbsolute)
         {
-            return Finding.Of(Descriptor, where, $"{written} does not say how it is counted; this line takes an absolute pressure.") with
-            {
-                Fixes = [Behind(where, "absolute", $"Write {written} absolute")],
-            };
+            return OfAbsolute(where, written, level, air);
         }
 
         var left = air.Pascals - pascals;
@@ -61,7 +58,6 @@ public static class VacuumWithoutConvention
         {
             fixes.Add(Behind(where, "below ambient", $"Write {written} below ambient ({Mbar(Math.Max(0, left))} of air left {air.Place})"));
         }
-
         else
         {
             var good = air.GoodVacuum(level.Unit ?? UnitTable.Get("mbar"));
@@ -74,6 +70,17 @@ public static class VacuumWithoutConvention
         }
 
         return Finding.Of(Descriptor, where, $"{written} does not say how it is counted: {below}, {absolute}.") with { Fixes = [.. fixes] };
+    }
+
+    /// <summary>Where only an absolute pressure makes sense: as it stands, or what is left when it was read from a gauge. The one that leaves less air is the likelier.</summary>
+    private static Finding OfAbsolute(SourceSpan where, string written, Value level, StandardAir air)
+    {
+        var asItStands = Behind(where, "absolute", $"Write {written} absolute");
+        var fromGauge = NotUnderstood.WriteAbsolute(where, air.LeftBelow(level.Si, level.Unit ?? UnitTable.Get("mbar")));
+        return Finding.Of(Descriptor, where, $"{written} does not say how it is counted; this line takes an absolute pressure.") with
+        {
+            Fixes = level.Si > air.Pascals / 2 ? [.. fromGauge, asItStands] : [asItStands, .. fromGauge],
+        };
     }
 
     /// <summary>A minus sign: below ambient by custom, so that it only wants the words.</summary>

@@ -118,9 +118,7 @@ internal static class AmountReader
     public static Argument? ReadCover(LineReader line, string name)
     {
         var value = line.Peek;
-        var isShare = value is QuantitySyntax { Unit.Symbol: "%" }
-            || (value is WordSyntax word && line.Context.Scope.FindLet(word.Text)?.Value is { Value.Dimension: var d } && d == Dimension.None);
-        return isShare
+        return Evaluator.Evaluate(value, line.Context.Quietly()) is { IsBare: false } read && read.Dimension == Dimension.None
             ? QuantityReader.ReadShare(line, name, "a share of the surface", 1)
             : QuantityReader.Read(line, name, Kinds.Area with { Noun = "an area or a percentage", Units = ["%", "m2", "cm2"] });
     }

@@ -18,6 +18,9 @@ internal sealed record Argument(string Name, SourceSpan Where, string Written)
     /// <summary>Upper end of a range.</summary>
     public (double Si, string Written, SourceSpan Where)? High { get; init; }
 
+    /// <summary>Of a range, the unit that its upper end is written in; null where that is an expression without one.</summary>
+    public Unit? RangeUnit { get; init; }
+
     /// <summary>Tolerance, plus and minus.</summary>
     public (double Si, string Written, SourceSpan Where)? Tolerance { get; init; }
 

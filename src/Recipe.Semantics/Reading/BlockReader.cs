@@ -9,14 +9,16 @@ namespace Recipe.Semantics.Reading;
 /// <summary>Reads the lines of a block through its schema: unknown words, regional words and repetitions are found here.</summary>
 internal sealed class BlockReader
 {
+    private readonly BlockSyntax? _block;
     private readonly BlockSchema _schema;
     private readonly LineContext _context;
     private readonly List<Line> _lines = [];
     private readonly Dictionary<string, Line> _byKey = new(StringComparer.Ordinal);
     private SourceNote? _source;
 
-    private BlockReader(BlockSchema schema, LineContext context, SourceNote? outer)
+    private BlockReader(BlockSyntax? block, BlockSchema schema, LineContext context, SourceNote? outer)
     {
+        _block = block;
         _schema = schema;
         _context = context;
         _source = outer;
@@ -29,7 +31,7 @@ internal sealed class BlockReader
     /// <param name="outer">The source that holds outside, for lines that have none of their own.</param>
     public static Lines Read(BlockSyntax? block, BlockSchema schema, LineContext context, SourceNote? outer = null)
     {
-        var reader = new BlockReader(schema, context, outer);
+        var reader = new BlockReader(block, schema, context, outer);
         if (block is not null)
         {
             reader.ReadAll(block);
@@ -56,9 +58,8 @@ internal sealed class BlockReader
             if (EntryOf(statement) is { Entry.Head.Text: "source" } source)
             {
                 // Read once more in its turn, where its faults are reported.
-                _source = LineReader.Read(source.Entry, MaterialWords.Source, _schema, _context.Quietly(), source.HalfRead, out _) is var reading
-                    ? new SourceNote(reading.Find("assumed") is not null, reading.Find(Define.Value)?.Word)
-                    : _source;
+                var reading = LineReader.Read(source.Entry, MaterialWords.Source, _schema, _context.Quietly(), source.HalfRead, out _);
+                _source = new SourceNote(reading.Find("assumed") is not null, reading.Find(Define.Value)?.Word);
                 break;
             }
         }
@@ -135,7 +136,7 @@ internal sealed class BlockReader
         }
 
         CheckBlock(entry, word, halfRead);
-        Add(new Line(word, entry, reading, _context, _source) { IsNameLine = isNameLine, HeadDeclaration = declaration });
+        Add(new Line(word, entry, reading, _context, _source) { IsNameLine = isNameLine, HeadDeclaration = declaration, Inside = _block });
         return rest;
     }
 
@@ -165,15 +166,16 @@ internal sealed class BlockReader
 
     private void Add(Line line)
     {
-        if (line.IsNameLine || (line.Word.IsRepeatable && !line.Word.NameIsKey))
+        if ((line.IsNameLine && !_schema.NamesOnce) || (line.Word.IsRepeatable && !line.Word.NameIsKey))
         {
             _lines.Add(line);
             return;
         }
 
-        if (!_byKey.TryAdd(line.Key, line))
+        var key = line.IsNameLine ? line.Head : line.Key;
+        if (!_byKey.TryAdd(key, line))
         {
-            _context.Sink.Report(SaidTwice.Create(line.HeadWhere, line.Key, _byKey[line.Key].HeadWhere));
+            _context.Sink.Report(SaidTwice.Create(line.HeadWhere, key, _byKey[key].HeadWhere));
             return;
         }
 

@@ -17,6 +17,9 @@ internal sealed record Line(WordSchema Word, EntrySyntax Entry, LineReading Read
     /// <summary>What the name at its head stands for, when it is a reference that was found.</summary>
     public Declaration? HeadDeclaration { get; init; }
 
+    /// <summary>The block it stands in; null for a line of the top level.</summary>
+    public BlockSyntax? Inside { get; init; }
+
     /// <summary>Whether it begins with a name and not with a word of the schema.</summary>
     public bool IsNameLine { get; init; }
 

@@ -17,6 +17,7 @@ internal sealed class LineReader
     private readonly bool _halfRead;
     private readonly LineReading _reading;
     private LinePattern _pattern;
+    private string? _clause;
 
     private LineReader(EntrySyntax entry, WordSchema word, BlockSchema block, LineContext context, bool halfRead)
     {
@@ -34,8 +35,11 @@ internal sealed class LineReader
     /// <summary>The line's word in the schema.</summary>
     public WordSchema Word => _word;
 
-    /// <summary>How the line begins in messages: <c>heat-limit</c>, or the name at its head.</summary>
-    public string Head => _entry.Head.Text;
+    /// <summary>What messages call the place that is read: the phrase of a clause, <c>wait</c>, else how the line begins.</summary>
+    public string Head => _clause ?? LineHead;
+
+    /// <summary>How the line begins.</summary>
+    public string LineHead => _entry.Head.Text;
 
     public int Index { get; private set; }
 
@@ -70,20 +74,6 @@ internal sealed class LineReader
     public ValueSyntax? Ahead(int values) => Index + values >= 0 && Index + values < _entry.Values.Length ? _entry.Values[Index + values] : null;
 
     public ValueSyntax Take() => _entry.Values[Index++];
-
-    /// <summary>In <c>60 x 40 mm</c>, behind the 60: the unit of the first number that has one.</summary>
-    public Recipe.Text.Units.Unit? NextUnitBehindCross()
-    {
-        for (var i = Index; i + 1 < _entry.Values.Length && _entry.Values[i] is WordSyntax { Text: "x" or "×" }; i += 2)
-        {
-            if (_entry.Values[i + 1] is QuantitySyntax { Unit: { } unit })
-            {
-                return unit;
-            }
-        }
-
-        return null;
-    }
 
     /// <summary>Whether the value ahead is this word; steps over it when it is.</summary>
     public bool TakeWord(string word)
@@ -263,7 +253,9 @@ internal sealed class LineReader
             return;
         }
 
+        _clause = clause.Phrase;
         Read(clause.Phrase, clause.Kind);
+        _clause = null;
     }
 
     /// <summary>Whether the word ahead, which could begin a clause, may be the name that is wanted.</summary>

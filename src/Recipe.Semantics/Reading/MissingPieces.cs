@@ -39,11 +39,12 @@ internal static class MissingPieces
         }
     }
 
+    // Also inside a range: in `ramp 2 degC to 50 degC` the rate is wrong and the end is there.
     private static bool HasWord(EntrySyntax entry, string word)
     {
         foreach (var value in entry.Values)
         {
-            if (value is WordSyntax found && found.Text == word)
+            if ((value is WordSyntax found && found.Text == word) || (value is RangeSyntax && word == "to"))
             {
                 return true;
             }

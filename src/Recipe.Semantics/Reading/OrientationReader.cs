@@ -37,6 +37,12 @@ internal static class OrientationReader
             return null;
         }
 
+        if (o.Kind == OrientationKind.Pair && (o.First - o.Second) % 180 == 0)
+        {
+            line.Report(NotUnderstood.OneDirectionTwice(line.At(value), o.First % 90 == 0 ? "0/90" : "+/-" + Numbers.Format(Math.Abs(o.First))));
+            return null;
+        }
+
         return new Argument(name, line.At(value), line.Slice(value.Span)) { Payload = o };
     }
 

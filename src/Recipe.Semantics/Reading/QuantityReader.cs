@@ -31,7 +31,18 @@ internal static class QuantityReader
                     return ReadSpelledRange(line, name, kind, value);
                 }
 
-                return ReadSingle(line, kind, value) is { } read ? ToArgument(line, name, kind, value, read) : null;
+                if (ReadSingle(line, kind, value) is not { } read)
+                {
+                    return null;
+                }
+
+                if (kind.NeedsRange)
+                {
+                    line.Report(MissingValue.Create(line.Context.At(line.EndOfRead), line.Head, $"`to` and {kind.Noun}", line.Example));
+                    return null;
+                }
+
+                return ToArgument(line, name, kind, value, read);
         }
     }
 
@@ -153,12 +164,13 @@ internal static class QuantityReader
             return null;
         }
 
-        var lowWritten = low is QuantitySyntax { Unit: null } ? Numbers.Format(l, kind.Units) : Written(line, low, l, kind.Units);
+        var lowWritten = IsLoneNumber(low) ? Numbers.Format(l, kind.Units) : Written(line, low, l, kind.Units);
         return new Argument(name, line.Context.At(span), lowWritten)
         {
             Si = l.Si,
             Dimension = l.Dimension,
             High = (h.Si, Written(line, high, h, kind.Units), line.At(high)),
+            RangeUnit = h.Unit,
         };
     }
 

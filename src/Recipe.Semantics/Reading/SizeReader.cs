@@ -2,6 +2,7 @@ using Recipe.Semantics.Findings;
 using Recipe.Semantics.Schema;
 using Recipe.Syntax;
 using Recipe.Text;
+using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Reading;
 
@@ -35,6 +36,11 @@ internal static class SizeReader
             }
 
             read++;
+            if (read < kind.Sides && ReportTogether(line))
+            {
+                return null;
+            }
+
             if (line.AtEnd || line.Peek is not WordSyntax { Text: "x" or "×" })
             {
                 break;
@@ -63,12 +69,29 @@ internal static class SizeReader
         return new Argument(name, line.Context.At(span), string.Join(" x ", sides.Select(s => s.Written))) { Payload = sides };
     }
 
+    /// <summary>A count where another side is wanted, <c>x40 mm</c>: reported and stepped over with what is behind it.</summary>
+    private static bool ReportTogether(LineReader line)
+    {
+        if (line.Ahead(0) is not WordSyntax word || Counts.Of(word.Text) is null || line.Ahead(1) is not WordSyntax unit || !UnitTable.TryParse(unit.Text, out _))
+        {
+            return false;
+        }
+
+        line.Report(NotUnderstood.SizeTogether(line.At(word), word.Text[1..]));
+        line.Take();
+        line.Take();
+        return true;
+    }
+
     /// <summary>In <c>60 x 40 mm</c> the likeliest unit of the 60 is that of the 40.</summary>
     private static QuantityKind LikeTheNext(LineReader line, ValueSyntax node)
     {
-        if (node is QuantitySyntax { Unit: null } && line.NextUnitBehindCross() is { } unit)
+        for (var i = 0; node is QuantitySyntax { Unit: null } && line.Ahead(i) is WordSyntax { Text: "x" or "×" }; i += 2)
         {
-            return Kinds.PositiveLength with { Units = [unit.Symbol, .. Kinds.PositiveLength.Units.Where(u => u != unit.Symbol)] };
+            if (line.Ahead(i + 1) is QuantitySyntax { Unit: { } unit })
+            {
+                return Kinds.PositiveLength with { Units = [unit.Symbol, .. Kinds.PositiveLength.Units.Where(u => u != unit.Symbol)] };
+            }
         }
 
         return Kinds.PositiveLength;

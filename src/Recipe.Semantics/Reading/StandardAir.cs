@@ -37,10 +37,28 @@ internal sealed record StandardAir(double? Altitude)
         return Shown(unit.ToSi(Math.Floor(number / step) * step), unit, "G3");
     }
 
+    /// <summary>
+    /// What is left, absolute, where so much is drawn: of the air over the shop, from which its gauge counts, and of the standard atmosphere, from which a
+    /// maker's sheet does. At the sea the two are one; where there is less air than that, there is none.
+    /// </summary>
+    /// <param name="below">How much is drawn, Pa.</param>
+    /// <param name="unit">The unit to say it in.</param>
+    public IEnumerable<(string Absolute, string Air)> LeftBelow(double below, Unit unit) => CountedFrom()
+        .Where(air => air.Pascals > below)
+        .Select(air => (Shown(air.Pascals - below, unit, "G3"), air.Said(unit)));
+
+    /// <summary>The airs that a level below ambient may be counted from, in words.</summary>
+    /// <param name="unit">The unit to say them in.</param>
+    public string SaidFrom(Unit unit) => string.Join(" and ", CountedFrom().Select(air => air.Said(unit)));
+
     /// <summary>A pressure in a unit, with so many figures as <paramref name="figures"/> says.</summary>
     public static string Shown(double pascals, Unit unit, string figures)
     {
         var invariant = System.Globalization.CultureInfo.InvariantCulture;
         return $"{Numbers.Format(double.Parse(unit.FromSi(pascals).ToString(figures, invariant), invariant))} {unit.Symbol}";
     }
+
+    private StandardAir[] CountedFrom() => Altitude is null or 0 ? [AtTheSea] : [this, AtTheSea];
+
+    private string Said(Unit unit) => $"{Shown(Pascals, unit, "G4")} {Place}";
 }

@@ -27,7 +27,7 @@ internal static class VacuumReader
         var written = QuantityReader.Written(line, value, level, pressure.Units);
         if (level.Si < 0)
         {
-            return ReadNegative(line, name, value, level, convention, written);
+            return ReadNegative(line, name, kind, value, level, convention, written);
         }
 
         if (convention is null)
@@ -45,7 +45,7 @@ internal static class VacuumReader
         }
         else if (kind.OnlyAbsolute && convention == VacuumConvention.BelowAmbient)
         {
-            ReportBelowAmbient(line, name, line.Context.At(whole), level, written);
+            ReportBelowAmbient(line, line.Context.At(whole), level, written);
             return null;
         }
 
@@ -53,7 +53,7 @@ internal static class VacuumReader
     }
 
     /// <summary>A minus sign says "below ambient" by custom; with words as well it says it twice.</summary>
-    private static Argument? ReadNegative(LineReader line, string name, ValueSyntax value, Value level, VacuumConvention? convention, string written)
+    private static Argument? ReadNegative(LineReader line, string name, VacuumKind kind, ValueSyntax value, Value level, VacuumConvention? convention, string written)
     {
         if (convention is not null)
         {
@@ -61,12 +61,19 @@ internal static class VacuumReader
             return null;
         }
 
+        var plain = written.TrimStart('-', ' ');
+        if (kind.OnlyAbsolute)
+        {
+            ReportBelowAmbient(line, line.At(value), level with { Si = -level.Si }, plain);
+            return null;
+        }
+
         line.Report(VacuumWithoutConvention.Signed(line.At(value), written));
-        return Make(line, name, value.Span, -level.Si, VacuumConvention.BelowAmbient, written.TrimStart('-', ' '));
+        return Make(line, name, value.Span, -level.Si, VacuumConvention.BelowAmbient, plain);
     }
 
     /// <summary>The shop's gauge counts from the air around it, a maker's sheet from the standard atmosphere.</summary>
-    private static void ReportBelowAmbient(LineReader line, string name, SourceSpan whole, Value level, string written)
+    private static void ReportBelowAmbient(LineReader line, SourceSpan whole, Value level, string written)
     {
         if (line.Context.Sink.IsQuiet)
         {
@@ -75,7 +82,7 @@ internal static class VacuumReader
 
         line.Report(NotUnderstood.BelowAmbient(
             whole,
-            name == Define.Value ? line.Head : name,
+            line.Head,
             written,
             level.Si,
             level.Unit ?? UnitTable.Get("mbar"),

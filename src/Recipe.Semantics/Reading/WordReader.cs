@@ -61,7 +61,7 @@ internal static class WordReader
             && Spelling.Nearest(word.Text, line.ClauseWords()) is { } option
             && Spelling.Nearest(word.Text, line.Context.Scope.NamesOf(kind.Space)) is null)
         {
-            line.Report(UnknownWord.OnLine(where, word.Text, line.Head, [option]));
+            line.Report(UnknownWord.OnLine(where, word.Text, line.LineHead, [option]));
             return null;
         }
 

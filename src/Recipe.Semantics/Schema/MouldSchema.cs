@@ -18,7 +18,7 @@ internal static class MouldSchema
             new("flat", "flat rectangle", new(Arg(Kinds.Rectangle)), "surface flat 400 mm x 300 mm"),
             new("disc", "flat disc", new(Needs("diameter", Kinds.PositiveLength, "diameter")), "surface disc diameter 200 mm"),
             new("cylinder", "curved face of a cylinder", new(Needs("diameter", Kinds.PositiveLength, "diameter"), Needs("length", Kinds.PositiveLength, "length")), "surface cylinder diameter 150 mm length 900 mm"),
-            new("cone", "curved face of a cone or frustum", new(Needs("diameter", Kinds.Length with { TakesRange = true, RangeRunsEitherWay = true }, "both diameters"), Needs("length", Kinds.PositiveLength, "length along the axis")), "surface cone diameter 120 mm to 0 mm length 200 mm"),
+            new("cone", "curved face of a cone or frustum", new(Needs("diameter", Kinds.Length with { TakesRange = true, NeedsRange = true, RangeRunsEitherWay = true }, "both diameters"), Needs("length", Kinds.PositiveLength, "length along the axis")), "surface cone diameter 120 mm to 0 mm length 200 mm"),
             new("spherical-cap", "cap of a sphere", new(Needs("diameter", Kinds.PositiveLength, "diameter of the rim"), Needs("rise", Kinds.PositiveLength, "height of the cap")), "surface spherical-cap diameter 300 mm rise 40 mm"),
             new("half-ellipsoid", "half an ellipsoid: footprint length x width, then depth", new(Arg(Kinds.Block)), "surface half-ellipsoid 400 mm x 200 mm x 60 mm"),
             new("paraboloid", "paraboloid of revolution", new(Needs("diameter", Kinds.PositiveLength, "diameter of the rim"), Needs("rise", Kinds.PositiveLength, "depth")), "surface paraboloid diameter 400 mm rise 60 mm"),

@@ -8,6 +8,7 @@ public static class RecipeSchema
 {
     private static readonly BlockSchema Findings = new("findings", "A line for each finding that the shop holds to be worse or milder than it is.")
     {
+        NamesOnce = true,
         NameHead = new NewNameKind("the code or name of a finding", NameKind.Value),
         NameLine = Word(
             "NAME",

@@ -11,6 +11,7 @@ internal static class ResinSchema
         "Constants of the cure model, each by its name.",
         MaterialWords.Source)
     {
+        NamesOnce = true,
         NameHead = new NewNameKind("the name of a constant", NameKind.Value),
         NameLine = Word("NAME", "A constant of the model with its unit.", "order 1.5", new AnyQuantityKind()),
     };

@@ -42,7 +42,7 @@ internal static class ShapeWords
         [
             new("above", "what lies beyond a plane across an axis", new LinePattern(Arg("axis", Axis), Arg(Kinds.Position)), "region above z 10 mm"),
             new("below", "what lies before a plane across an axis", new LinePattern(Arg("axis", Axis), Arg(Kinds.Position)), "region below z 80 mm"),
-            new("between", "what lies between two planes across an axis", new LinePattern(Arg("axis", Axis), Arg(Kinds.Position with { TakesRange = true })), "region between x 10 mm to 200 mm"),
+            new("between", "what lies between two planes across an axis", new LinePattern(Arg("axis", Axis), Arg(Kinds.Position with { TakesRange = true, NeedsRange = true })), "region between x 10 mm to 200 mm"),
             new("group", "a named group or solid of the file", new LinePattern(Arg(Kinds.Free)), "region group deck"),
             new(
                 "patch",

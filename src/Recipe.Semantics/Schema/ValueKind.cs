@@ -25,6 +25,9 @@ public sealed record QuantityKind(string Noun, Dimension Dimension, ImmutableArr
     /// <summary>Whether <c>18 to 25 degC</c> may stand here.</summary>
     public bool TakesRange { get; init; }
 
+    /// <summary>Whether one value alone is too little: the two ends say two things.</summary>
+    public bool NeedsRange { get; init; }
+
     /// <summary>Whether the range may run down (the two diameters of a cone).</summary>
     public bool RangeRunsEitherWay { get; init; }
 

@@ -93,6 +93,9 @@ public sealed record BlockSchema
     /// <summary>What the name at the head of a <see cref="NameLine"/> is: a new name or a reference.</summary>
     public ValueKind? NameHead { get; init; }
 
+    /// <summary>Whether a name may begin one line only.</summary>
+    public bool NamesOnce { get; init; }
+
     /// <summary>Whether <c>__</c> may stand for a value that is not known yet: a form to be filled in.</summary>
     public bool TakesBlanks { get; init; }
 

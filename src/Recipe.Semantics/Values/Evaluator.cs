@@ -173,6 +173,12 @@ internal static class Evaluator
             return null;
         }
 
+        if (left.Currency is { } ours && right.Currency is { } theirs && ours != theirs)
+        {
+            context.Sink.Report(DimensionClash.Create(where, node.Operator, Describe(left), ours, Describe(right), theirs));
+            return null;
+        }
+
         var product = node.Operator == '*';
         var dimension = product ? left.Dimension * right.Dimension : left.Dimension / right.Dimension;
         return Finite(

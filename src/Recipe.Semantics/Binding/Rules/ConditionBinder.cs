@@ -167,6 +167,7 @@ internal static class ConditionBinder
         }
 
         var isNot = values.Take() is WordSyntax { Text: "is-not" };
+        var first = values.Peek;
         var words = ImmutableArray.CreateBuilder<string>();
         while (!values.AtEnd)
         {
@@ -204,7 +205,8 @@ internal static class ConditionBinder
             return new RuleYesNo(fact, level, words[0] == "yes" != isNot, where);
         }
 
-        context.Sink.Report(NotUnderstood.Choice(values.End, words[0], fact.Word, ["yes", "no"]));
+        var said = context.At(first!.Span.Union(values.Before.Span));
+        context.Sink.Report(NotUnderstood.Choice(said, said.Text, fact.Word, ["yes", "no"]));
         return null;
     }
 
@@ -237,6 +239,9 @@ internal static class ConditionBinder
 
         var written = context.At(TextSpan.FromBounds(first.Span.Start, values.Before.Span.End)).Text;
         var bounds = ImmutableArray.CreateBuilder<RuleBound>();
+
+        // A fact has a unit of its own; what is reckoned is told in that of its first bound.
+        var unit = subject.Expression is RuleArithmetic ? null : subject.Type.Unit;
         while (!values.AtEnd)
         {
             if (values.Word is not { } word || RuleSchema.Relations.FirstOrDefault(r => r.Word == word) is not { Word: not null } relation)
@@ -268,6 +273,7 @@ internal static class ConditionBinder
                 return null;
             }
 
+            unit ??= bound.Type.Unit;
             bounds.Add(new RuleBound(relation.Relation, bound.Expression, context.At(node.Span).Text));
         }
 
@@ -277,7 +283,7 @@ internal static class ConditionBinder
             return null;
         }
 
-        return new RuleComparison(subject.Expression, bounds.ToImmutable(), written, subject.Type.Unit, where);
+        return new RuleComparison(subject.Expression, bounds.ToImmutable(), written, unit ?? subject.Type.Unit, where);
     }
 
     private static ImmutableArray<string> Units(RuleType type) => type.Unit is { } unit ? [unit.Symbol] : ["without a unit"];

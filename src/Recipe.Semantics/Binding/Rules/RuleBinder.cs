@@ -80,7 +80,7 @@ internal static class RuleBinder
 
             if (ConditionBinder.BindValue(line.Entry, values, new RuleScope([FactTable.Part], figures), context) is { } value && values.Done())
             {
-                figures.Add((new RuleFigure(name.Text, value.Expression, value.Type.Unit, value.Type.Dimension.Money != 0), value.Type));
+                figures.Add((new RuleFigure(name.Text, value.Expression, value.Type.Unit), value.Type));
             }
         }
 

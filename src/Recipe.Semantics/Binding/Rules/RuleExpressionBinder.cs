@@ -118,8 +118,27 @@ internal static class RuleExpressionBinder
 
         var dimension = node.Operator == '*' ? left.Dimension * right.Dimension : left.Dimension / right.Dimension;
         var unit = left.Unit is { } l && l.Dimension == dimension && dimension != Dimension.None ? l
-            : right.Unit is { } r && node.Operator == '*' && r.Dimension == dimension && dimension != Dimension.None ? r : null;
+            : right.Unit is { } r && node.Operator == '*' && r.Dimension == dimension && dimension != Dimension.None ? r
+            : Together(node.Operator, left.Unit, right.Unit, dimension);
         return new RuleType(dimension, false, unit);
+    }
+
+    // `mass / area` in g/m2, `rim * flange` in mm2; null where the two symbols side by side mean something else.
+    private static Unit? Together(char sign, Unit? left, Unit? right, Dimension dimension)
+    {
+        if (dimension == Dimension.None || left is null || right is null)
+        {
+            return null;
+        }
+
+        var symbol = sign == '/' ? $"{left.Symbol}/{right.Symbol}" : left == right ? left.Symbol + "2" : $"{left.Symbol}.{right.Symbol}";
+        if (!UnitTable.TryParse(symbol, out var unit))
+        {
+            return null;
+        }
+
+        var factor = sign == '*' ? left.Factor * right.Factor : left.Factor / right.Factor;
+        return unit.Dimension == dimension && Math.Abs(unit.Factor - factor) <= 1e-9 * factor ? unit : null;
     }
 
     private static string Sample(FactWord fact) => fact.Kind == FactKind.YesNo ? $"{fact.Word} is yes" : $"{fact.Word} is ...";
