@@ -50,6 +50,33 @@ public sealed class VacuumTests
     }
 
     [Fact]
+    public void Three_numbers_stand_beside_each_other_and_none_alone_under_two()
+    {
+        var plan = HatchLid.Input.Plan;
+        var input = HatchLid.Input with { Plan = plan with { Vacuum = plan.Vacuum! with { PumpDown = null } } };
+        var panel = Papers.Vacuum.Build(input).Stations[0].Blocks.OfType<KeyNumbers>().Single();
+        Assert.Equal(3, panel.Items.Length);
+        Assert.Equal(3, Writing.PanelColumns.AtTheBench(panel));
+        Assert.Contains("panel three", Papers.Write(input, Papers.Vacuum, PaperFormat.Html), StringComparison.Ordinal);
+
+        // Of five the last has its row to itself, from edge to edge; so has the third where three do not fit beside each other.
+        var wide = panel with { Items = panel.Items.SetItem(0, panel.Items[0] with { Value = "1 h 30\u00A0min to 2 h" }) };
+        Assert.Equal(2, Writing.PanelColumns.AtTheBench(wide));
+        foreach (var (numbers, columns) in ((KeyNumbers, int[])[])[(panel, [3]), (wide, [2, 1]), (panel with { Items = [.. panel.Items, .. panel.Items.Take(2)] }, [2, 2, 1])])
+        {
+            const double width = 180;
+            var sheet = new Writing.Pdf.Sheet();
+            foreach (var row in Writing.Pdf.PdfNumbers.Panel(numbers, width, new Writing.Pdf.PdfMeasures(IsBench: true, 1)).Skip(1))
+            {
+                row.Draw(sheet, 0, 0);
+            }
+
+            var frames = sheet.Shapes.OfType<PathShape>().Where(path => path is { Closed: true, Fill: Fill.None }).Select(path => path.Points.Max(spot => spot.X) - path.Points.Min(spot => spot.X) + 0.4).ToList();
+            Assert.Equal(columns.SelectMany(count => Enumerable.Repeat(width / count, count)).Select(mm => Math.Round(mm, 3)), frames.Select(mm => Math.Round(mm, 3)));
+        }
+    }
+
+    [Fact]
     public void Without_a_limit_the_card_asks_for_one()
     {
         var bare = Papers.Write(Bare.Input, Papers.Vacuum, PaperFormat.Markdown);

@@ -59,7 +59,7 @@ internal static class BuildCommand
     {
         var files = CheckCommand.CompileAll(names, terminal);
         var printer = new FindingPrinter(terminal.Out, style);
-        foreach (var finding in files.SelectMany(file => file.Findings))
+        foreach (var finding in CheckCommand.Each(files.SelectMany(file => file.Findings)))
         {
             printer.Print(finding);
         }

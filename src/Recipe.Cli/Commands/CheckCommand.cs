@@ -112,8 +112,8 @@ internal static class CheckCommand
         return $"{Plural(files.Count, "file", "files")}{string.Concat(looked)}{tried}: {(counts.Count == 0 ? "nothing wrong found" : string.Join(", ", counts))}";
     }
 
-    // A variant in another file earns what its part earns, in the same place and the same words: that is one thing to mend.
-    private static IEnumerable<Finding> Each(IEnumerable<Finding> findings) =>
+    /// <summary>Each finding once: a variant in another file earns what its part earns, in the same place and the same words, and that is one thing to mend.</summary>
+    public static IEnumerable<Finding> Each(IEnumerable<Finding> findings) =>
         findings.DistinctBy(finding => (finding.Descriptor, finding.Severity, $"{finding.Where}", finding.Message, finding.AcceptedBecause));
 
     private static string Plural(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
