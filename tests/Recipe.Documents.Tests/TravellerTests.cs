@@ -149,6 +149,9 @@ public sealed class TravellerTests
         var prepreg = HatchLid.Input with { Plan = HatchLid.Input.Plan with { Part = HatchLid.Input.Plan.Part with { Process = Stated(Process.Prepreg, "prepreg") } } };
         Assert.DoesNotContain("leftover in the cup", Papers.Write(prepreg, Papers.Traveller, PaperFormat.Markdown), StringComparison.Ordinal);
         Assert.DoesNotMatch("(?i)\\bdry\\b", Papers.Write(prepreg, Papers.LayUp, PaperFormat.Markdown));
+        var nothing = prepreg with { Plan = prepreg.Plan with { OwnMixes = [], Part = prepreg.Plan.Part with { Coats = [], Join = null } } };
+        Assert.False(Papers.MixCards.AppliesTo(nothing));
+        Assert.All(Cases.All.Values, input => Assert.True(Papers.MixCards.AppliesTo(input)));
     }
 
     [Fact]

@@ -76,6 +76,17 @@ public sealed class VacuumTests
         }
     }
 
+    // 1 floz is 29.57 mL, 1 in is 25.4 mm (NIST SP 811, B.9).
+    [Theory]
+    [InlineData(Model.UnitSystem.Metric, "42 mL of air a minute: one hole of 0.07 mm.")]
+    [InlineData(Model.UnitSystem.Us, "1.4 floz of air a minute: one hole of 0.003 in.")]
+    public void A_leak_is_said_in_the_units_of_the_paper(Model.UnitSystem units, string said)
+    {
+        var plan = HatchLid.Input.Plan;
+        var vacuum = plan.Vacuum! with { LeakOfAir = Known(UnitsNet.VolumeFlow.FromMillilitersPerMinute(42)), Hole = Known(Mm(0.07)) };
+        Assert.Contains(said, Papers.Write(HatchLid.Input with { Units = units, Plan = plan with { Vacuum = vacuum } }, Papers.Vacuum, PaperFormat.Markdown).Replace('\u00A0', ' '), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_limit_the_card_asks_for_one()
     {

@@ -78,12 +78,12 @@ internal static class BagSketch
     {
         if (layer.Beyond is { } beyond)
         {
-            return context.Say($"+{context.Text.Written(beyond, value => context.Text.Size(value)).Main} beyond the ply");
+            return context.Say($"+{context.Text.Written(beyond, value => context.Text.Size(value))} beyond the ply");
         }
 
         if (layer.Smaller is { } smaller)
         {
-            return context.Say($"{context.Text.Written(smaller, value => context.Text.Size(value)).Main} smaller than the layer below");
+            return context.Say($"{context.Text.Written(smaller, value => context.Text.Size(value))} smaller than the layer below");
         }
 
         return layer.Class == LayerClass.BagFilm ? context.Say("to the tape, slack in the pleats") : null;
@@ -91,7 +91,7 @@ internal static class BagSketch
 
     /// <summary>The hottest a material stands; null when not known.</summary>
     public static string? Limit(BenchContext context, Material material) =>
-        material.HeatLimit is { } limit ? context.Text.Written(limit, value => context.Text.Temperature(value)).Main : null;
+        material.HeatLimit is { } limit ? context.Text.Written(limit, value => context.Text.Temperature(value)).ToString() : null;
 
     private sealed record LayerLabel(string Mark, IReadOnlyList<string> Lines);
 

@@ -134,7 +134,7 @@ internal static class CureStation
                 Sentences([step.Step.AtRoom ? context.Say($"Hold at room temperature, {to}.") : context.Say($"Hold {to}."), .. State(context, step)]), new BigCell(length, span), Reading(context)),
             CureAction.Ramp => BenchContext.Step(Sentences([Heat(context, step), .. State(context, step)]), new BigCell(to.Main, context.Say($"in {length}, {span}")), Reading(context)),
             CureAction.Cool => BenchContext.Step(
-                Sentences([step.Step.Rate is { } rate ? context.Say($"Cool at {QuantityText.Written(rate)}.") : context.Say("Cool."), .. State(context, step)]),
+                Sentences([step.Step.Rate is { } rate ? context.Say($"Cool at {text.Written(rate, text.Rate)}.") : context.Say("Cool."), .. State(context, step)]),
                 new BigCell(to.Main, context.Say($"in {length}, {span}")),
                 Reading(context)),
             CureAction.Vent => BenchContext.Tick(context.Say("Let the vacuum go."), span),
@@ -151,7 +151,7 @@ internal static class CureStation
     private static string Heat(BenchContext context, CureStepPlan step)
     {
         var from = context.Text.Temperature(step.From).Main;
-        return step.Step.Rate is { } rate ? context.Say($"Heat from {from} at {QuantityText.Written(rate)}.") : context.Say($"Heat from {from}.");
+        return step.Step.Rate is { } rate ? context.Say($"Heat from {from} at {context.Text.Written(rate, context.Text.Rate)}.") : context.Say($"Heat from {from}.");
     }
 
     private static IEnumerable<string> State(BenchContext context, CureStepPlan step)

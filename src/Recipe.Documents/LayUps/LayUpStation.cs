@@ -172,17 +172,17 @@ internal static class LayUpStation
         var words = new List<string>();
         if (item is PlyItem { Material: { ArealWeight: { } weight } cloth } && !Words.Says(cloth.Label, weight.Written))
         {
-            words.Add(context.Text.Written(weight, value => context.Text.ArealWeight(value)).Main);
+            words.Add(context.Text.Written(weight, value => context.Text.ArealWeight(value)).ToString());
         }
 
         if (item is CoreItem { Thickness: { } thickness })
         {
-            words.Add(context.Text.Written(thickness, value => context.Text.Thickness(value)).Main);
+            words.Add(context.Text.Written(thickness, value => context.Text.Thickness(value)).ToString());
         }
 
         if (item is { SizeLength: { } length, SizeWidth: { } width })
         {
-            words.Add(context.Text.Sheet(length.Value, width.Value).Main);
+            words.Add(context.Text.Sheet(length.Value, width.Value).ToString());
         }
 
         if (StackNames.Plies(item) > 1)
@@ -206,7 +206,7 @@ internal static class LayUpStation
 
         if (item is PlyItem { Step: { } step })
         {
-            words.Add($"ends {context.Text.Written(step, value => context.Text.Size(value)).Main} inside the ply below");
+            words.Add($"ends {context.Text.Written(step, value => context.Text.Size(value))} inside the ply below");
         }
 
         if (pots.Count > 1)

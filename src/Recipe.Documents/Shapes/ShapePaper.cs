@@ -46,7 +46,7 @@ internal static class ShapePaper
         facts.Add(edge switch
         {
             { IsStated: true } => new(say.Say("Smallest inside radius, as the mould says"), text.Written(context.Part.Mould!.InsideRadius!, value => text.Thickness(value)).Main),
-            { } measured => new(say.Say("Smallest inside radius, about"), text.Thickness(measured.Radius).Main),
+            { } measured => new(say.Say("Smallest inside radius, about"), text.Deflection(measured.Radius).Main),
             null => new(say.Say("Smallest inside radius"), Phrase.WithCode(say.Say("not known: write `radius 6 mm` in the mould"))),
         });
         if (EdgesOfMould.Draft(context.Plan) is { } draft)

@@ -10,6 +10,7 @@ internal static class AssumptionTables
 {
     // Stands for the word of a figure where what to write is the same for all figures of a material.
     private const string Placeholder = "FIGURE";
+    private const int Few = 3;
 
     /// <summary>All of them, with what to write to replace each; for the figures of one material that is said once.</summary>
     public static IEnumerable<Block> All(PaperContext context)
@@ -20,25 +21,26 @@ internal static class AssumptionTables
             yield break;
         }
 
-        // What a single figure of a material wants written stands beside it.
+        // A few figures of materials are no table of their own: what to write stands beside each.
         var lines = Lines(context).ToList();
-        var shared = lines.Where(line => line.OfAll is not null).GroupBy(line => line.OfAll!, StringComparer.Ordinal).Where(group => group.Skip(1).Any()).ToList();
-        var others = lines.Except(shared.SelectMany(group => group)).ToList();
+        var figures = lines.Where(line => line.OfAll is not null).ToList();
+        figures = figures.Count > Few ? figures : [];
+        var others = lines.Except(figures).ToList();
         yield return new Paragraph(
             $"Nobody stated or measured these figures. To replace one, write in the recipe what stands over it or beside it; {Placeholder} stands for the word that the figure begins with.", Fine: true);
-        if (shared.Count > 0)
+        if (figures.Count > 0)
         {
             yield return new Table(
                 "Unmeasured figures of materials, with their sources",
                 Columns,
-                [.. shared.SelectMany(group => group.Select(Cells).Prepend(new GroupRow(Phrase.WithCode($"To replace: {group.Key}"))))]);
+                [.. figures.GroupBy(line => line.OfAll, StringComparer.Ordinal).SelectMany(group => group.Select(Cells).Prepend(new GroupRow(Phrase.WithCode($"To replace: {group.Key}"))))]);
         }
 
         if (others.Count > 0)
         {
             yield return new Table(
                 "Defaults, with their sources",
-                [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 60), new("Value", WidthMm: 32), new("Source", WidthMm: 62), new("To replace it")],
+                [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 74), new("Value", WidthMm: 42), new("Source", WidthMm: 66), new("To replace it")],
                 [.. others.Select(line => new CellRow([.. ((CellRow)Cells(line)).Cells, Phrase.WithCode(line.Assumption.HowToReplace)]))]);
         }
     }

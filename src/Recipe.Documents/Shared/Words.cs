@@ -126,6 +126,9 @@ internal static class Words
         ParaboloidShape => "paraboloid",
         BoxShape => "open box",
         GivenAreaShape => "measured area",
+        MeshShape => "shape from a file",
+        RevolvedShape => "revolved profile",
+        SweptShape => "swept section",
         _ => shape.GetType().Name,
     };
 

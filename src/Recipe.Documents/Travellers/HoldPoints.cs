@@ -28,7 +28,7 @@ internal static class HoldPoints
         return new HoldPoint(
             "H2",
             context.Say("kit complete"),
-            [context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up"), kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : [context.Say("Bag, tape, port and hose laid out; dry bag tried once")]],
+            [context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up"), kit, .. context.IsBagged ? [context.Say("Bag, tape, port and hose laid out; dry bag tried once")] : ImmutableArray<Phrase>.Empty],
             [new Blank(context.Say("Cloth weight"), context.Text.ScaleUnit)]);
     }
 

@@ -64,7 +64,7 @@ internal static class RouteStation
     {
         var text = context.Text;
         var target = context.Plan.Cure is { Steps.IsEmpty: false } cure
-            ? new BigCell(Numbers.AtMost(cure.Total.Value.Hours, 1) + "\u00A0h", context.Say($"hottest {text.Temperature(cure.Peak.Value).Main}"))
+            ? new BigCell(QuantityText.Span(cure.Total.Value), context.Say($"hottest {text.Temperature(cure.Peak.Value).Main}"))
             : (Cell)context.Say("as the data sheet says");
         return Step(context.Say("Cure"), context.Say("Follow the cure chart."), target, new Blank(context.Say("hottest part"), text.TemperatureUnit));
     }
