@@ -53,7 +53,7 @@ public static class Papers
     /// <summary>What is weighed into each pot.</summary>
     public static PaperKind MixCards { get; } = new(
         "mix-cards", "Mix cards", "one card for each pot: what is weighed, mixed and used up by when",
-        MixCardsPaper.Build, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
+        MixCardsPaper.Build, MixCardsPaper.Applies, PaperFormat.Markdown, PaperFormat.Html, PaperFormat.Csv);
 
     /// <summary>Ply by ply from the mould.</summary>
     public static PaperKind LayUp { get; } = new(

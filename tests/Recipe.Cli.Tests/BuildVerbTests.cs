@@ -48,6 +48,19 @@ public sealed class BuildVerbTests
         Assert.Equal("keep", File.ReadAllText(mine));
     }
 
+    // A variant earns what its part earns, in the same place and the same words.
+    [Fact]
+    public void A_finding_that_a_part_and_its_variant_share_is_said_once()
+    {
+        using var bench = new Bench();
+        bench.Write("shop.recipe", File.ReadAllText(Bench.Sample("samples/shop.recipe")));
+        var part = bench.Write("lid.recipe", File.ReadAllText(HatchLid).Replace("service   45 degC", "service   95 degC", StringComparison.Ordinal));
+        var variant = bench.Write("variant.recipe", "use \"lid.recipe\"\nvariant lid-b of hatch-lid {\n  title \"b\"\n}\n");
+        var run = Bench.Run("build", part, variant, "--out", bench.Folder, "--paper", "takeoff", "--format", "md");
+        Assert.Contains("lid-b.takeoff.md", run.Out, StringComparison.Ordinal);
+        Assert.Single(System.Text.RegularExpressions.Regex.Matches(run.Out, "advice RC7009"));
+    }
+
     // The sample asks for 4.
     [Theory]
     [InlineData(null, 4)]

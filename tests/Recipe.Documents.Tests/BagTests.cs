@@ -152,6 +152,42 @@ public sealed class BagTests
         Assert.Contains("2 lines to each bag, each 340", Text(rows.Single(row => row.Cells[0] is TextCell cell && cell.Text.Plain == "F").Cells[2]), StringComparison.Ordinal);
     }
 
+    // A port of an infusion sits on its line (common practice): felt under it would drink the resin that is on its way out.
+    [Fact]
+    public void A_pad_is_drawn_and_asked_for_only_where_a_port_sits_on_one()
+    {
+        Assert.Equal((1, 0), Seats(HatchLid.Input));
+        Assert.Equal((0, 1), Seats(Infused("at the vent", null, null)));
+        foreach (var (seat, expected) in ((PortSeat, (int, int))[])[(PortSeat.Breather, (1, 0)), (PortSeat.Line, (0, 1)), (PortSeat.Flange, (0, 0)), (PortSeat.Part, (0, 0))])
+        {
+            var plan = Infused("at the vent", null, null).Plan;
+            var bag = plan.Part.Bag! with { Ports = [plan.Part.Bag!.Ports[0] with { Sits = seat }] };
+            Assert.Equal(expected, Seats(HatchLid.Input with { Plan = plan with { Part = plan.Part with { Bag = bag } } }));
+        }
+
+        static (int Pads, int Lines) Seats(PaperInput input)
+        {
+            var section = Named("bag-section", input);
+            var felts = input.Plan.Part.Bag!.Layers.Count(layer => layer.Class is LayerClass.Bleeder or LayerClass.Breather);
+            var pads = section.Shapes.OfType<PathShape>().Count(path => path.Fill == Fill.Dotted) - felts;
+            var asked = Papers.Bag.Build(input).Stations.SelectMany(station => station.Blocks).OfType<Facts>().SelectMany(facts => facts.Items).Count(fact => fact.Label == "Pad under port");
+            Assert.Equal(asked, pads);
+            return (pads, section.Shapes.OfType<CircleShape>().Count(circle => circle.RadiusMm < 2));
+        }
+    }
+
+    [Fact]
+    public void Each_port_is_drawn_at_its_own_place()
+    {
+        var plan = Infused("at the left end", null, "along the far edge").Plan;
+        var port = plan.Part.Bag!.Ports[0];
+        var part = plan.Part with { Bag = plan.Part.Bag! with { Ports = [port, port with { At = "at the right end" }] } };
+        var drawing = Named("bag-plan", HatchLid.Input with { Plan = plan with { Part = part } });
+        var marks = drawing.Shapes.OfType<TextShape>().Where(text => text is { Strong: true, Text: "P" }).Select(text => text.At.X).Order().Take(2).ToList();
+        var across = drawing.Shapes.OfType<PathShape>().Where(path => path is { Closed: true, Fill: Fill.Pale }).SelectMany(path => path.Points).Select(spot => spot.X).ToList();
+        Assert.Equal(across.Min() + across.Max(), marks[0] + marks[1], 0.01);
+    }
+
     [Fact]
     public void A_part_without_bag_and_vacuum_has_no_bag_sheet()
     {

@@ -81,6 +81,23 @@ public sealed class CureTests
         Assert.InRange(table.Rows.Length, 2, 15);
     }
 
+    // 121 degF is 49.44 degC (NIST SP 811): rounded to whole degrees Celsius first, the card would plan 120 degF beside a step of 121.
+    [Theory]
+    [InlineData(Model.UnitSystem.Us, 49.444444, "plan 121 °F")]
+    [InlineData(Model.UnitSystem.Metric, 62.5, "plan 62.5 °C")]
+    public void A_reading_is_planned_at_what_the_step_says(Model.UnitSystem units, double celsius, string plan)
+    {
+        var cure = HatchLid.Input.Plan.Cure! with
+        {
+            Steps = [Timed(Cure(Model.CureAction.Hold, celsius, 8), celsius, celsius, 0, 8)],
+            Total = Known(H(8)),
+        };
+        var input = HatchLid.Input with { Units = units, Plan = HatchLid.Input.Plan with { Cure = cure } };
+        var page = Papers.Write(input, Papers.Cure, PaperFormat.Markdown);
+        Assert.Contains(plan, page, StringComparison.Ordinal);
+        Assert.Contains(plan.Replace("plan", "Hold", StringComparison.Ordinal), page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_step_of_the_cure_stands_in_the_table_of_steps()
     {

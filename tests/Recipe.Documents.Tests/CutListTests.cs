@@ -121,6 +121,46 @@ public sealed class CutListTests
         Assert.InRange(weights.Sum(), cut - (0.05 * weights.Count), cut + (0.05 * weights.Count));
     }
 
+    // What the kit's list says to count is what H2 asks to have counted: strips of a joined piece one by one, and inserts too.
+    [Fact]
+    public void What_is_counted_at_H2_is_what_the_kit_list_says_to_count()
+    {
+        var plan = HatchLid.Input.Plan;
+        var insert = new Model.InsertItem
+        {
+            Name = "bolts", NameWhere = Here, Where = Here, Count = 4, MaterialWhere = Here, Material = new Model.Insert { Name = "bolt", Keyword = "insert", Where = Here },
+        };
+        var nests = plan.Nests.SetItem(0, plan.Nests[0] with { Sizes = [plan.Nests[0].Sizes[0] with { Strips = 2, Count = 2 }] });
+        var input = HatchLid.Input with { Plan = plan with { Stack = plan.Stack.Add(new StackPlan { Item = insert, Number = 0 }), Nests = nests } };
+        var kit = Papers.CutList.Build(input).Stations.Single(station => station.Title == "Fill the kit box").Blocks.OfType<Table>().Single();
+        var counted = kit.Rows.OfType<CellRow>().Select(row => (TextCell)row.Cells[2]).Sum(cell => Number((cell.Note ?? cell.Text.Plain).Replace(" to count", "", StringComparison.Ordinal)));
+        var inserts = input.Plan.Stack.Select(line => line.Item).OfType<Model.InsertItem>().Sum(item => item.Count);
+        Assert.Equal(plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count)) + 1 + inserts, counted);
+        var hold = Papers.Traveller.Build(input).Stations.SelectMany(station => station.Blocks).OfType<HoldPoint>().Single(hold => hold.Id == "H2");
+        Assert.StartsWith($"{counted}\u00A0pieces counted", hold.Checks[0].Plain, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_roll_does_not_say_its_weight_twice_and_a_sheet_alone_on_its_roll_has_a_line_and_no_drawing()
+    {
+        var blocks = Papers.CutList.Build(HatchLid.Input).Stations.SelectMany(station => station.Blocks).ToList();
+        Assert.All(blocks.OfType<KeyNumbers>(), panel => Assert.True(panel.Caption.Split("g/m²").Length <= 2, panel.Caption));
+        foreach (var nest in HatchLid.Input.Plan.Nests.Where(nest => nest.LengthUsed is not null))
+        {
+            var isDrawn = blocks.OfType<Drawing>().Any(drawing => drawing.Name == NestDrawing.Of(new PaperContext(HatchLid.Input), nest).Name);
+            Assert.Equal(nest.Sizes[0].StackLine is not null ? nest.Placements.Length > 1 || nest.Sizes[0].Angle is > 1 and < 89 : !RollPage.IsOneBehindTheOther(nest), isDrawn);
+        }
+
+        // Every sheet of the bag keeps its size and the length to cut off its roll.
+        var text = new QuantityText(HatchLid.Input.Plan.Shop);
+        var page = Papers.Write(HatchLid.Input, Papers.CutList, PaperFormat.Markdown);
+        foreach (var nest in HatchLid.Input.Plan.Nests.Where(nest => nest is { LengthUsed: not null } && nest.Sizes[0].BagLayer is not null))
+        {
+            Assert.Contains(text.Sheet(nest.Sizes[0].Length, nest.Sizes[0].Width).Main.Replace('\u00A0', ' '), page, StringComparison.Ordinal);
+            Assert.Contains($"**{text.Size(nest.LengthUsed!.Value.Value).Main.Replace('\u00A0', ' ')}**", page, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void The_last_ply_goes_into_the_box_first()
     {

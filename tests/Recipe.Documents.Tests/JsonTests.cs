@@ -51,7 +51,7 @@ public sealed partial class JsonTests
         string[] bare =
         [
             "quantity", "mould_pulls", "laminators", "sides", "bags", "feed_lines", "count", "number", "joins", "sheets", "coats", "pleats", "tape_layers", "hottest_step", "lines_without_price", "lines_without_mass",
-            "mix_resin_parts", "mix_hardener_parts", "pump_margin", "factor_to_first_limit", "pieces", "strips", "copy", "layer", "amount", "cost", "total", "per_part", "errors", "warnings", "advice", "accepted",
+            "mix_resin_parts", "mix_hardener_parts", "filler_parts", "pump_margin", "factor_to_first_limit", "pieces", "strips", "copy", "layer", "amount", "cost", "total", "per_part", "errors", "warnings", "advice", "accepted",
             "line", "column", "end_line", "end_column", "offset", "length",
         ];
         foreach (var (name, input) in Cases.All)
@@ -115,6 +115,54 @@ public sealed partial class JsonTests
                 }
             }
         }
+    }
+
+    [Fact]
+    public void Every_pot_of_the_mix_cards_is_in_the_json()
+    {
+        var own = 0;
+        foreach (var (name, input) in Cases.All.Where(pair => pair.Value.Plan.Resin is not null))
+        {
+            using var plan = JsonDocument.Parse(PlanJson.Write(input));
+            var written = plan.RootElement.GetProperty("own_mixes").EnumerateArray().ToList();
+            Assert.Equal(input.Plan.OwnMixes.Select(mix => Shared.Keys.Of(mix.Use)), written.Select(mix => mix.GetProperty("use").GetString()!));
+            foreach (var (mix, json) in input.Plan.OwnMixes.Zip(written))
+            {
+                Assert.Equal(mix.System.Name, json.GetProperty("system").GetString());
+                Assert.Equal(mix.ToMix.Value.Kilograms, json.GetProperty("to_mix_kg").GetDouble(), 1e-9);
+                Assert.Equal(mix.Pots.Select(pot => pot.Mass.Value.Kilograms), json.GetProperty("pots").EnumerateArray().Select(pot => pot.GetProperty("mass_kg").GetDouble()), new Near(1e-9));
+                own += mix.Pots.Length;
+            }
+
+            var cards = Mixing.MixRun.Of(new Shared.PaperContext(input)).Sum(run => run.Pots.Length);
+            var pots = plan.RootElement.GetProperty("pots").GetArrayLength() + written.Sum(mix => mix.GetProperty("pots").GetArrayLength());
+            Assert.True(cards == pots, name);
+        }
+
+        Assert.True(own > 1);
+    }
+
+    [Fact]
+    public void For_another_number_of_parts_takeoff_and_cost_are_those_of_the_paper()
+    {
+        var input = Plans.HatchLid.Input with { Quantity = Plans.HatchLid.Input.Plan.Part.Quantity * 5 };
+        using var plan = JsonDocument.Parse(PlanJson.Write(input));
+        var (costs, _) = Takeoffs.JobTakeoff.Total(Takeoffs.JobTakeoff.Lines(new Shared.PaperContext(input)));
+        Assert.Equal(input.Quantity, plan.RootElement.GetProperty("part").GetProperty("quantity").GetInt32());
+        var cost = plan.RootElement.GetProperty("cost");
+        Assert.Equal(Assert.Single(costs).Amount, cost.GetProperty("total").GetDecimal());
+        Assert.Equal(decimal.Round(costs[0].Amount / input.Quantity!.Value, 4), cost.GetProperty("per_part").GetDecimal());
+        var gross = plan.RootElement.GetProperty("takeoff").EnumerateArray().Sum(line => line.GetProperty("mass_kg") is { ValueKind: JsonValueKind.Number } mass ? mass.GetDouble() : 0);
+        Assert.Equal(gross, plan.RootElement.GetProperty("takeoff_total").GetProperty("mass_kg").GetDouble(), 1e-8);
+        using var asWritten = JsonDocument.Parse(PlanJson.Write(Plans.HatchLid.Input));
+        Assert.Equal(5 * asWritten.RootElement.GetProperty("takeoff_total").GetProperty("mass_kg").GetDouble(), gross, 1e-8);
+    }
+
+    private sealed class Near(double by) : IEqualityComparer<double>
+    {
+        public bool Equals(double x, double y) => Math.Abs(x - y) <= by;
+
+        public int GetHashCode(double obj) => 0;
     }
 
     [Fact]

@@ -85,6 +85,51 @@ public sealed class PaperTests
         }
     }
 
+    // The names of the records that hold a surface are for programmers.
+    [Fact]
+    public void Every_form_of_surface_has_a_word_of_the_trade()
+    {
+        var shapes = typeof(Model.SurfaceShape).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Model.SurfaceShape)) && !type.IsAbstract).ToList();
+        Assert.True(shapes.Count >= 12);
+        Assert.All(shapes, type =>
+        {
+            var shape = (Model.SurfaceShape)System.Runtime.CompilerServices.RuntimeHelpers.GetUninitializedObject(type);
+            Assert.DoesNotContain("Shape", Shared.Words.Of(shape), StringComparison.Ordinal);
+        });
+    }
+
+    [Fact]
+    public void The_takeoff_lists_what_its_own_figures_rest_on_with_value_and_source()
+    {
+        var seen = 0;
+        foreach (var input in (PaperInput[])[HatchLid.Input, RudderHalves.Input])
+        {
+            var keys = input.Plan.Takeoff.SelectMany(line => (string[])[.. line.Net.RestsOn, .. line.Waste.RestsOn, .. line.Gross.RestsOn]).ToHashSet(StringComparer.Ordinal);
+            var page = Reading(Papers.Write(input, Papers.Takeoff, PaperFormat.Markdown), PaperFormat.Markdown);
+            foreach (var assumption in input.Plan.Assumptions.Where(assumption => keys.Contains(assumption.Key)))
+            {
+                Assert.Contains(Reading(Quantities.WrittenText.ForReading(assumption.Value), PaperFormat.Markdown), page, StringComparison.Ordinal);
+                Assert.Contains(Reading(Quantities.WrittenText.InTitle(assumption.Source), PaperFormat.Markdown), page, StringComparison.Ordinal);
+                seen++;
+            }
+        }
+
+        Assert.True(seen > 0);
+    }
+
+    [Fact]
+    public void The_cover_says_of_every_assumption_what_to_write_to_replace_it()
+    {
+        var plan = HatchLid.Input.Plan;
+        Planning.Assumption Of(string word) => new(
+            $"book.film.{word}", $"{word} of Film, thin", "60 degC", "data sheet", $"declare `bag-film my-film like film {{ {word} ...   source \"data sheet\" }}` and name that");
+        var input = HatchLid.Input with { Plan = plan with { Assumptions = [Of("heat-limit"), Of("resin-pickup"), Of("density"), Of("bleed"), new("default.trim", "plies run past the trim line by", "15 mm", "common practice", "write `trim 15 mm` in the part")] } };
+        var page = Papers.Write(input, Papers.Cover, PaperFormat.Markdown);
+        Assert.Equal(2, page.Split("`bag-film my-film like film { FIGURE ...   source \"data sheet\" }`").Length);
+        Assert.Contains("`trim 15 mm`", page, StringComparison.Ordinal);
+        Assert.Contains("| A1 | heat-limit of Film, thin | 60 °C | data sheet |", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_assumption_that_a_card_names_is_one_of_the_list()
     {
@@ -150,7 +195,7 @@ public sealed class PaperTests
             foreach (var (kind, format) in Written)
             {
                 Assert.NotEmpty(Papers.Write(Bare.Of(process), kind, format));
-                Assert.True(kind.AppliesTo(Bare.Of(process)) || process == Model.Process.Hand || kind == Papers.ChangeNote || kind == Papers.Shape);
+                Assert.True(kind.AppliesTo(Bare.Of(process)) || process is Model.Process.Hand or Model.Process.Prepreg || kind == Papers.ChangeNote || kind == Papers.Shape);
             }
         }
     }

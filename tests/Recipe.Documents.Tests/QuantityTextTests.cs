@@ -28,6 +28,19 @@ public sealed class QuantityTextTests
         Assert.Equal(us, Plain(Both.Size(Mm(millimetres)).Beside!));
     }
 
+    // 1 degC of difference is 1.8 degF (NIST SP 811, B.9): an oven in degrees Fahrenheit is set in its own degrees.
+    [Theory]
+    [InlineData(0.5, "0.5 °C/min", "0.9 °F/min")]
+    [InlineData(1 / 6.0, "10 °C/h", "18 °F/h")]
+    public void A_rate_is_said_in_the_degrees_of_the_shop(double celsiusPerMinute, string metric, string us)
+    {
+        var rate = TemperatureChangeRate.FromDegreesCelsiusPerMinute(celsiusPerMinute);
+        Assert.Equal(metric, Plain(Metric.Rate(rate).ToString()));
+        Assert.Equal(us, Plain(Us.Rate(rate).ToString()));
+        Assert.Equal($"{metric} ({us})", Plain(Both.Rate(rate).ToString()));
+        Assert.Equal($"1 degree a minute ({us})", Plain(Us.Written(Stated(rate, "1 degree a minute"), Us.Rate).ToString()));
+    }
+
     [Fact]
     public void What_a_model_gives_is_said_to_two_figures_or_whole_digits_in_the_units_of_the_shop()
     {

@@ -1,6 +1,7 @@
 using Recipe.Documents.Shared;
 using Recipe.Documents.Takeoffs;
 using Recipe.Documents.Tests.Plans;
+using static Recipe.Documents.Tests.Plans.Make;
 
 namespace Recipe.Documents.Tests;
 
@@ -22,6 +23,19 @@ public sealed class TakeoffTests
             Assert.Equal(one.Cost is { } cost ? Math.Round(cost * 5, 2) : null, all.Cost);
             Assert.True(all.ToBuy is null || all.ToBuy.Value.Si >= one.ToBuy!.Value.Si);
         }
+    }
+
+    [Fact]
+    public void A_part_that_cures_in_the_room_does_not_curl_by_cooling_from_it_to_it()
+    {
+        var plan = HatchLid.Input.Plan;
+        var stiffness = plan.Stiffness!;
+        string Cover(UnitsNet.Temperature free) => Papers.Write(
+            HatchLid.Input with { Plan = plan with { Stiffness = stiffness with { Curl = stiffness.Curl! with { StressFree = Known(free) } } } }, Papers.Cover, PaperFormat.Markdown);
+        Assert.Contains("that cools from", Cover(C(30)), StringComparison.Ordinal);
+        var cold = Cover(stiffness.Curl!.Room.Value);
+        Assert.Contains("none, the part cures at the 20\u00A0°C of the room", cold, StringComparison.Ordinal);
+        Assert.DoesNotContain("that cools from", cold, StringComparison.Ordinal);
     }
 
     [Fact]

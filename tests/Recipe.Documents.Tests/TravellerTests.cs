@@ -134,6 +134,26 @@ public sealed class TravellerTests
             Stations(RudderHalves.Input));
     }
 
+    // Without a bag nobody tapes one, draws vacuum or looks for a leak; of a prepreg nothing is mixed, so no cup tells whether it is hard.
+    [Fact]
+    public void No_paper_asks_for_a_bag_that_is_not_there_or_for_a_cup_that_nobody_filled()
+    {
+        foreach (var kind in (PaperKind[])[Papers.Traveller, Papers.LayUp, Papers.Cure])
+        {
+            var page = Papers.Write(RudderHalves.Input, kind, PaperFormat.Markdown);
+            Assert.DoesNotMatch("(?i)tape land|\\bbag\\b|vacuum", page.Replace("hand lay-up, no bag", "", StringComparison.Ordinal));
+        }
+
+        Assert.Contains("Tape land clean", Papers.Write(HatchLid.Input, Papers.Traveller, PaperFormat.Markdown), StringComparison.Ordinal);
+        Assert.Contains("go to the bag", Papers.Write(HatchLid.Input, Papers.LayUp, PaperFormat.Markdown), StringComparison.Ordinal);
+        var prepreg = HatchLid.Input with { Plan = HatchLid.Input.Plan with { Part = HatchLid.Input.Plan.Part with { Process = Stated(Process.Prepreg, "prepreg") } } };
+        Assert.DoesNotContain("leftover in the cup", Papers.Write(prepreg, Papers.Traveller, PaperFormat.Markdown), StringComparison.Ordinal);
+        Assert.DoesNotMatch("(?i)\\bdry\\b", Papers.Write(prepreg, Papers.LayUp, PaperFormat.Markdown));
+        var nothing = prepreg with { Plan = prepreg.Plan with { OwnMixes = [], Part = prepreg.Plan.Part with { Coats = [], Join = null } } };
+        Assert.False(Papers.MixCards.AppliesTo(nothing));
+        Assert.All(Cases.All.Values, input => Assert.True(Papers.MixCards.AppliesTo(input)));
+    }
+
     [Fact]
     public void Hold_points_stand_on_the_traveller_alone()
     {
@@ -207,6 +227,16 @@ public sealed class TravellerTests
     public void Wax_and_peel_ply_come_off_before_the_part_is_weighed_untrimmed()
     {
         PaperText.InOrder(Write(With("wash", "trim", "weigh")), "Wash", "Weigh before trimming", "Trim", "Weigh the trimmed part");
+    }
+
+    // A closed shell pushes its air out of a vent while it is clamped (common practice): the vent is filled once the halves are joined.
+    [Fact]
+    public void A_vent_is_filled_after_the_join_that_asks_whether_it_is_open()
+    {
+        var plan = RudderHalves.Input.Plan;
+        var join = plan.Part.Join! with { Manner = Stated(JoinManner.CuredThenTaped, "cured-then-taped"), Vent = Stated(Mm(3), "3 mm") };
+        var part = plan.Part with { Join = join, Finish = [.. new[] { "wash", "trim", "fill", "weigh" }.Select(verb => new FinishStep(verb, verb == "fill" ? "the 3 mm vent" : "", Here))] };
+        PaperText.InOrder(Write(RudderHalves.Input with { Plan = plan with { Part = part } }), "Wash", "Trim", "Vent hole open?", "Fill: the 3", "Weigh the trimmed part");
     }
 
     [Fact]

@@ -50,6 +50,44 @@ public sealed class VacuumTests
     }
 
     [Fact]
+    public void Three_numbers_stand_beside_each_other_and_none_alone_under_two()
+    {
+        var plan = HatchLid.Input.Plan;
+        var input = HatchLid.Input with { Plan = plan with { Vacuum = plan.Vacuum! with { PumpDown = null } } };
+        var panel = Papers.Vacuum.Build(input).Stations[0].Blocks.OfType<KeyNumbers>().Single();
+        Assert.Equal(3, panel.Items.Length);
+        Assert.Equal(3, Writing.PanelColumns.AtTheBench(panel));
+        Assert.Contains("panel three", Papers.Write(input, Papers.Vacuum, PaperFormat.Html), StringComparison.Ordinal);
+
+        // Of five the last has its row to itself, from edge to edge; so has the third where three do not fit beside each other.
+        var wide = panel with { Items = panel.Items.SetItem(0, panel.Items[0] with { Value = "1 h 30\u00A0min to 2 h" }) };
+        Assert.Equal(2, Writing.PanelColumns.AtTheBench(wide));
+        foreach (var (numbers, columns) in ((KeyNumbers, int[])[])[(panel, [3]), (wide, [2, 1]), (panel with { Items = [.. panel.Items, .. panel.Items.Take(2)] }, [2, 2, 1])])
+        {
+            const double width = 180;
+            var sheet = new Writing.Pdf.Sheet();
+            foreach (var row in Writing.Pdf.PdfNumbers.Panel(numbers, width, new Writing.Pdf.PdfMeasures(IsBench: true, 1)).Skip(1))
+            {
+                row.Draw(sheet, 0, 0);
+            }
+
+            var frames = sheet.Shapes.OfType<PathShape>().Where(path => path is { Closed: true, Fill: Fill.None }).Select(path => path.Points.Max(spot => spot.X) - path.Points.Min(spot => spot.X) + 0.4).ToList();
+            Assert.Equal(columns.SelectMany(count => Enumerable.Repeat(width / count, count)).Select(mm => Math.Round(mm, 3)), frames.Select(mm => Math.Round(mm, 3)));
+        }
+    }
+
+    // 1 floz is 29.57 mL, 1 in is 25.4 mm (NIST SP 811, B.9).
+    [Theory]
+    [InlineData(Model.UnitSystem.Metric, "42 mL of air a minute: one hole of 0.07 mm.")]
+    [InlineData(Model.UnitSystem.Us, "1.4 floz of air a minute: one hole of 0.003 in.")]
+    public void A_leak_is_said_in_the_units_of_the_paper(Model.UnitSystem units, string said)
+    {
+        var plan = HatchLid.Input.Plan;
+        var vacuum = plan.Vacuum! with { LeakOfAir = Known(UnitsNet.VolumeFlow.FromMillilitersPerMinute(42)), Hole = Known(Mm(0.07)) };
+        Assert.Contains(said, Papers.Write(HatchLid.Input with { Units = units, Plan = plan with { Vacuum = vacuum } }, Papers.Vacuum, PaperFormat.Markdown).Replace('\u00A0', ' '), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_a_limit_the_card_asks_for_one()
     {
         var bare = Papers.Write(Bare.Input, Papers.Vacuum, PaperFormat.Markdown);

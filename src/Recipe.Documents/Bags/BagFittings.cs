@@ -68,13 +68,11 @@ internal sealed class BagFittings
             Lines(canvas, context, ground);
         }
 
-        var along = 0.0;
         var first = Spot(_ports[0].Place, ground);
         foreach (var (place, _) in _ports)
         {
             var at = Spot(place, ground);
-            Ring(canvas, "P", at.X + along, at.Y);
-            along += Apart;
+            Ring(canvas, "P", at.X, at.Y);
         }
 
         var gauge = _gauge.Place == BagPlace.Opposite ? Across(first, ground) : Spot(_gauge.Place, ground);

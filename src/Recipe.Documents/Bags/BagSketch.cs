@@ -9,7 +9,7 @@ using UnitsNet;
 namespace Recipe.Documents.Bags;
 
 /// <summary>
-/// A cut through mould, laminate and bag, not to scale: the layers numbered from the part outwards, tape, port on its pad, gauge on the far side. A layer
+/// A cut through mould, laminate and bag, not to scale: the layers numbered from the part outwards, tape, port on its pad or its line, gauge on the far side. A layer
 /// that is larger than the laminate is drawn larger, a smaller one smaller.
 /// </summary>
 internal static class BagSketch
@@ -67,7 +67,7 @@ internal static class BagSketch
             roof = y;
         }
 
-        Fittings(canvas, bag, floor, roof);
+        Fittings(canvas, context, bag, floor, roof);
         Leaders(canvas, labels, ends, floor);
         _ = canvas.Text(2, height - 1.5, context.Say("Not to scale. Black: the laminate. Read from it outwards."), Size - 1);
         return canvas.Draw(Name, context.Say("The bag, cut through"), Describe(context, bag));
@@ -78,12 +78,12 @@ internal static class BagSketch
     {
         if (layer.Beyond is { } beyond)
         {
-            return context.Say($"+{context.Text.Written(beyond, value => context.Text.Size(value)).Main} beyond the ply");
+            return context.Say($"+{context.Text.Written(beyond, value => context.Text.Size(value))} beyond the ply");
         }
 
         if (layer.Smaller is { } smaller)
         {
-            return context.Say($"{context.Text.Written(smaller, value => context.Text.Size(value)).Main} smaller than the layer below");
+            return context.Say($"{context.Text.Written(smaller, value => context.Text.Size(value))} smaller than the layer below");
         }
 
         return layer.Class == LayerClass.BagFilm ? context.Say("to the tape, slack in the pleats") : null;
@@ -91,7 +91,7 @@ internal static class BagSketch
 
     /// <summary>The hottest a material stands; null when not known.</summary>
     public static string? Limit(BenchContext context, Material material) =>
-        material.HeatLimit is { } limit ? context.Text.Written(limit, value => context.Text.Temperature(value)).Main : null;
+        material.HeatLimit is { } limit ? context.Text.Written(limit, value => context.Text.Temperature(value)).ToString() : null;
 
     private sealed record LayerLabel(string Mark, IReadOnlyList<string> Lines);
 
@@ -138,7 +138,7 @@ internal static class BagSketch
         }
     }
 
-    private static void Fittings(Canvas canvas, Bag bag, double floor, double roof)
+    private static void Fittings(Canvas canvas, BenchContext context, Bag bag, double floor, double roof)
     {
         var left = Middle - Largest - 1;
         if (!bag.IsEnvelope)
@@ -146,11 +146,11 @@ internal static class BagSketch
             _ = canvas.Ring(8, floor - 6.5, "T");
         }
 
-        // A port on a pad of breather, inside the bag, away from the part; the hose goes to the catch pot.
+        // A port inside the bag, away from the part, on what it sits on; the hose goes to the catch pot.
         if (!bag.Ports.IsEmpty || bag.Hose is not null)
         {
             var x = left + 5;
-            canvas.Add(PathShape.Box(x - 3, roof + LayerHeight - 0.6, 6, 2.6, new Pen(0.3), Fill.Dotted));
+            Seat(canvas, BagStation.SeatOf(context, bag.Ports.FirstOrDefault()), x, roof + LayerHeight - 0.6);
             canvas.Line(x, roof + 1, x, 9, new Pen(1.2));
             canvas.Line(x, 9, 5, 9, new Pen(1.2));
             _ = canvas.Ring(x, Math.Max(roof - 4, 14), "P");
@@ -173,6 +173,19 @@ internal static class BagSketch
             canvas.Add(new CircleShape(new Spot(x, 9), 3.4, Pen.Firm, Fill.White));
             canvas.Line(x, 9, x + 1.8, 7.2, Pen.Firm);
             _ = canvas.Ring(x - 8.5, 9, "G");
+        }
+    }
+
+    // A pad of breather is felt; the line of an infusion is a tube, cut through; on the bare flange or the part there is nothing between.
+    private static void Seat(Canvas canvas, PortSeat seat, double x, double y)
+    {
+        if (seat == PortSeat.Breather)
+        {
+            canvas.Add(PathShape.Box(x - 3, y, 6, 2.6, new Pen(0.3), Fill.Dotted));
+        }
+        else if (seat == PortSeat.Line)
+        {
+            canvas.Add(new CircleShape(new Spot(x, y + 1.5), 1.5, Pen.Firm, Fill.White));
         }
     }
 

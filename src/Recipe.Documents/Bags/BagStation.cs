@@ -91,7 +91,7 @@ internal static class BagStation
     private static Facts Blanks(BenchContext context, Bag bag) => new(
     [
         new(context.Say("Pleats"), bag.Pleats is { } count ? Numbers.Whole(count.Value) : Phrase.Empty, new Blank(context.Say("pleats made"))),
-        new(context.Say("Pad under port"), Phrase.Empty, new Blank(context.Say("pad under the port"), context.Say("yes / no"))),
+        .. Pads(context, bag),
         .. context.BlankEach(context.Say("level reached"), context.Text.PressureUnit).Select(blank => new Fact(
             context.Say("Level"), context.Plan.Vacuum is { } levels ? context.Text.Pressure(levels.BelowAmbient.Value).Main : Phrase.Empty, blank)),
         .. context.BlankEach(context.Say("drop measured"), context.Text.PressureUnit).Select(blank => new Fact(context.Say("Drop"), Drop(context), blank)),
@@ -186,15 +186,26 @@ internal static class BagStation
         }
     }
 
-    // What a port sits on: as written, else as bags of this kind have it (common practice).
-    private static string Seat(BenchContext context, Placed<Fitting> port) => port.Sits switch
+    /// <summary>What a port sits on: as written, else as bags of this kind have it, the vent line of an infusion or a pad of breather (common practice).</summary>
+    public static PortSeat SeatOf(BenchContext context, Placed<Fitting>? port) =>
+        port?.Sits ?? (context.Process == Process.Infused ? PortSeat.Line : PortSeat.Breather);
+
+    private static string Seat(BenchContext context, Placed<Fitting> port) => SeatOf(context, port) switch
     {
-        PortSeat.Line => context.Say("on its line"),
+        PortSeat.Line => port.Sits is null ? context.Say("on the vent line") : context.Say("on its line"),
         PortSeat.Flange => context.Say("on the bare flange"),
         PortSeat.Part => context.Say("on the part"),
-        null when context.Process == Process.Infused => context.Say("on the vent line"),
         _ => context.Say("on a pad of breather"),
     };
+
+    // Only where a port wants one: that of an infusion sits on its line, and a pad there would drink resin.
+    private static IEnumerable<Fact> Pads(BenchContext context, Bag bag)
+    {
+        if (bag.Ports.Select(port => SeatOf(context, port)).DefaultIfEmpty(SeatOf(context, null)).Contains(PortSeat.Breather))
+        {
+            yield return new(context.Say("Pad under port"), Phrase.Empty, new Blank(context.Say("pad under the port"), context.Say("yes / no")));
+        }
+    }
 
     // How many, and how long each is: as written, else as the plan takes it.
     private static string Feeds(BenchContext context, Infusion infusion)

@@ -14,8 +14,7 @@ internal static class ChangeBlocks
             yield break;
         }
 
-        var columns = ImmutableArray.Create<Column>(new("What", NamesTheRow: true), new("", WidthMm: 18), new("Was"), new("Now"));
-        columns = columns.SetItem(1, new Column("How", WidthMm: 18));
+        var columns = ImmutableArray.Create<Column>(new("What", NamesTheRow: true), new("How", WidthMm: 18), new("Was"), new("Now"));
         yield return new Table(
             caption,
             last is null ? columns : columns.Add(last),

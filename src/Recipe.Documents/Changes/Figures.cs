@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Documents.Quantities;
+using Recipe.Documents.Travellers;
 using Recipe.Model;
 using UnitsNet;
 
@@ -23,7 +24,7 @@ internal static class Figures
         new(PartFigure.Pots, "pots", "Pots", (_, count) => Numbers.Whole((int)count), FigureScales.Plain),
         new(PartFigure.ToVacuum, "first_mix_to_full_vacuum_s", "First mix to full vacuum", (_, s) => QuantityText.Minutes(Duration.FromSeconds(s), Rounding.Up), FigureScales.Minutes),
         new(PartFigure.ClockLeft, "left_on_the_clock_s", "Left on the clock", Minutes, FigureScales.Minutes),
-        new(PartFigure.Fill, "fill_s", "Infusion fills in", (_, s) => Numbers.Significant(s / 60, 2) + "\u00A0min", FigureScales.Minutes),
+        new(PartFigure.Fill, "fill_s", "Infusion fills in", (_, s) => StartStation.Short(Duration.FromSeconds(s)), FigureScales.Minutes),
         new(PartFigure.CureEnd, "cure_end_s", "Cure ends after", (_, s) => QuantityText.Span(Duration.FromSeconds(s)), FigureScales.Hours),
         new(PartFigure.Hottest, "hottest_K", "Hottest", Heat, FigureScales.Temperature),
         new(PartFigure.SoftensAt, "softens_at_K", "Softens at about", Heat, FigureScales.Temperature),

@@ -44,7 +44,7 @@ internal static class HelperCard
         }
         else
         {
-            foreach (var line in Laid(say, part))
+            foreach (var line in Laid(context))
             {
                 yield return line;
             }
@@ -53,14 +53,20 @@ internal static class HelperCard
         yield return (say.Say("Trim"), say.Say("Fully cured only. Mask and extraction. Weigh before and after."), say.Say("a nail marks it, or it is soft"));
     }
 
-    private static IEnumerable<(string Station, string Rules, string Stop)> Laid(Languages.Wording say, Part part)
+    private static IEnumerable<(string Station, string Rules, string Stop)> Laid(PaperContext context)
     {
-        yield return (say.Say("Lay"), say.Say("Ply 1 first, on the mould. Tick each ply. Change gloves often."), say.Say("resin strings, a ply is short, or a white spot stays"));
-        if (part.Bag is not null || part.Vacuum is not null)
+        var say = context.Wording;
+        yield return (
+            say.Say("Lay"), say.Say("Ply 1 first, on the mould. Tick each ply. Change gloves often."),
+            context.Part.Process.Value is Process.Hand or Process.Bagged ? say.Say("resin strings, a ply is short, or a white spot stays") : say.Say("a ply slips, is short, or spans a corner"));
+        if (!context.IsBagged)
+        {
+            yield return (say.Say("Cure"), say.Say("Nobody moves it before it is hard. Coldest probe counts. Watch the heat."), say.Say("it smokes, smells, or passes its limit"));
+        }
+        else
         {
             yield return (say.Say("Bag"), say.Say("From the part outwards. Pleats before the pump. Gauge on the far side."), say.Say("the level falls, or a line bridges"));
+            yield return (say.Say("Cure"), say.Say("No heat before H5. Coldest probe counts. Vacuum stays on."), say.Say("it smokes, smells, or passes its limit"));
         }
-
-        yield return (say.Say("Cure"), say.Say("No heat before H5. Coldest probe counts. Vacuum stays on."), say.Say("it smokes, smells, or passes its limit"));
     }
 }

@@ -195,6 +195,11 @@ internal static class CureDrawing
         return time.IndexOf(' ', StringComparison.Ordinal) is var end && end > 0 ? time[..end] : time;
     }
 
-    private static string Describe(BenchContext context, CurePlan cure) => context.Say(
-        $"Temperature against time over {QuantityText.Span(cure.Total.Value)}, up to {context.Text.Temperature(cure.Peak.Value).Main}, with numbered moments and the vacuum underneath. The list, the steps and the panel say the same in words.");
+    private static string Describe(BenchContext context, CurePlan cure)
+    {
+        var (time, most) = (QuantityText.Span(cure.Total.Value), context.Text.Temperature(cure.Peak.Value).Main);
+        return CureMoments.VacuumEnds(context, cure) is null
+            ? context.Say($"Temperature against time over {time}, up to {most}, with numbered moments. The list, the steps and the panel say the same in words.")
+            : context.Say($"Temperature against time over {time}, up to {most}, with numbered moments and the vacuum underneath. The list, the steps and the panel say the same in words.");
+    }
 }

@@ -66,5 +66,5 @@ internal static class CureMoments
     }
 
     /// <summary>When the vacuum comes off; null where there is none. It is on from the start: no cure before H5.</summary>
-    public static Duration? VacuumEnds(BenchContext context, CurePlan cure) => Bags.BagPaper.Applies(context.Paper.Input) ? cure.VacuumOff?.Value : null;
+    public static Duration? VacuumEnds(BenchContext context, CurePlan cure) => context.IsBagged ? cure.VacuumOff?.Value : null;
 }

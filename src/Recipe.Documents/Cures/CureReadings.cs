@@ -31,13 +31,16 @@ internal static class CureReadings
         var names = Names(context);
         return new Table(
             context.Say($"Every {QuantityText.Span(Duration.FromMinutes(interval))}, and whenever something changes. Put the probes on the part, one where it is coldest"),
-            [new Column(context.Say("Time"), WidthMm: 37), .. names.Select(name => new Column(name)), new Column(context.Say("Oven")), new Column(context.Say("Vacuum")), new Column(context.Say("By"))],
+            [
+                new Column(context.Say("Time"), WidthMm: 37), .. names.Select(name => new Column(name)), new Column(context.Say("Oven")),
+                .. vacuum is null ? ImmutableArray<Column>.Empty : [new Column(context.Say("Vacuum"))], new Column(context.Say("By")),
+            ],
             [.. Enumerable.Range(0, rows).Select(i => Duration.FromMinutes(Math.Min(i * interval, cure.Total.Value.Minutes))).Select(at => new CellRow(
             [
                 new TextCell(Phrase.Strong(CureStation.At(context, at)), Target(context, cure, at)),
                 .. names.Select(name => (Cell)new Blank(name, unit)),
                 new Blank(context.Say("oven"), unit),
-                vacuum is { } end && at <= end ? new Blank(context.Say("vacuum"), context.Text.PressureUnit) : "",
+                .. vacuum is { } end ? [at <= end ? new Blank(context.Say("vacuum"), context.Text.PressureUnit) : ""] : ImmutableArray<Cell>.Empty,
                 new Blank(context.Say("initials")),
             ]))],
             TableUse.Steps);
@@ -57,8 +60,11 @@ internal static class CureReadings
             if (at >= step.Start.Value && at <= step.End.Value && step.End.Value > step.Start.Value)
             {
                 var share = (at - step.Start.Value) / (step.End.Value - step.Start.Value);
-                var planned = Temperature.FromDegreesCelsius(Math.Round(step.From.DegreesCelsius + (share * (step.To.DegreesCelsius - step.From.DegreesCelsius))));
-                return context.Say($"plan {context.Text.Temperature(planned).Main}");
+                var planned = step.From.DegreesCelsius + (share * (step.To.DegreesCelsius - step.From.DegreesCelsius));
+
+                // A hold as the steps say it; what lies between two of them in whole degrees of the paper's own scale.
+                var shown = step.Step.Action == CureAction.Hold ? step.To : Temperature.FromDegreesCelsius(context.Text.IsUs ? planned : Math.Round(planned, MidpointRounding.AwayFromZero));
+                return context.Say($"plan {context.Text.Temperature(shown).Main}");
             }
         }
 

@@ -52,8 +52,8 @@ internal static class CureStation
 
     private static IfBox If(BenchContext context) => new(
     [
-        new(context.Say("The vacuum is lost before gel"), context.Say("seal it and draw again; go on only at the level")),
-        new(context.Say("It gets hotter than the limit"), context.Say("heat off, door open, vacuum on; write a deviation")),
+        .. context.IsBagged ? [new(context.Say("The vacuum is lost before gel"), context.Say("seal it and draw again; go on only at the level"))] : ImmutableArray<IfThen>.Empty,
+        new(context.Say("It gets hotter than the limit"), context.IsBagged ? context.Say("heat off, door open, vacuum on; write a deviation") : context.Say("heat off, door open; write a deviation")),
         new(context.Say("The heat stops"), context.Say("write when; count the hold again from the coldest reading")),
     ]);
 
@@ -82,7 +82,7 @@ internal static class CureStation
 
         if (cure.Inside is { } inside)
         {
-            var hot = context.Text.Temperature(Whole(inside.Value));
+            var hot = context.Text.Temperature(Whole(context, inside.Value));
             items.Add(new("In the middle of the laminate up to", hot.Main, hot.Beside));
         }
 
@@ -102,7 +102,7 @@ internal static class CureStation
             + (early ? $" ▲ planned at {At(context, progress.PlannedDemould.Value)}. " : ". ");
         if (progress.Transition is { Value: var band })
         {
-            var (value, low, high) = (context.Text.Temperature(Whole(band.Value)), context.Text.Temperature(Whole(band.Low)), context.Text.Temperature(Whole(band.High)));
+            var (value, low, high) = (context.Text.Temperature(Whole(context, band.Value)), context.Text.Temperature(Whole(context, band.Low)), context.Text.Temperature(Whole(context, band.High)));
             text += $"After this cure it softens at about {value.Main} ({low.Main} to {high.Main}, {Numbers.Fixed(progress.Degree.Value * 100, 0)}\u00A0% cured).";
         }
 
@@ -111,7 +111,9 @@ internal static class CureStation
         string Moment(Computed<Duration>? time) => time is { } at ? At(context, Quarters(at.Value)) : "later than this cure";
     }
 
-    private static Temperature Whole(Temperature value) => Temperature.FromDegreesCelsius(Math.Round(value.DegreesCelsius));
+    // Whole degrees of the paper's own scale; Fahrenheit is whole already, and one rounding is enough.
+    private static Temperature Whole(BenchContext context, Temperature value) =>
+        context.Text.IsUs ? value : Temperature.FromDegreesCelsius(Math.Round(value.DegreesCelsius, MidpointRounding.AwayFromZero));
 
     // Up to the next quarter of an hour.
     private static Duration Quarters(Duration time) => Duration.FromMinutes(Math.Ceiling(time.Minutes / 15) * 15);
@@ -132,7 +134,7 @@ internal static class CureStation
                 Sentences([step.Step.AtRoom ? context.Say($"Hold at room temperature, {to}.") : context.Say($"Hold {to}."), .. State(context, step)]), new BigCell(length, span), Reading(context)),
             CureAction.Ramp => BenchContext.Step(Sentences([Heat(context, step), .. State(context, step)]), new BigCell(to.Main, context.Say($"in {length}, {span}")), Reading(context)),
             CureAction.Cool => BenchContext.Step(
-                Sentences([step.Step.Rate is { } rate ? context.Say($"Cool at {QuantityText.Written(rate)}.") : context.Say("Cool."), .. State(context, step)]),
+                Sentences([step.Step.Rate is { } rate ? context.Say($"Cool at {text.Written(rate, text.Rate)}.") : context.Say("Cool."), .. State(context, step)]),
                 new BigCell(to.Main, context.Say($"in {length}, {span}")),
                 Reading(context)),
             CureAction.Vent => BenchContext.Tick(context.Say("Let the vacuum go."), span),
@@ -149,7 +151,7 @@ internal static class CureStation
     private static string Heat(BenchContext context, CureStepPlan step)
     {
         var from = context.Text.Temperature(step.From).Main;
-        return step.Step.Rate is { } rate ? context.Say($"Heat from {from} at {QuantityText.Written(rate)}.") : context.Say($"Heat from {from}.");
+        return step.Step.Rate is { } rate ? context.Say($"Heat from {from} at {context.Text.Written(rate, context.Text.Rate)}.") : context.Say($"Heat from {from}.");
     }
 
     private static IEnumerable<string> State(BenchContext context, CureStepPlan step)

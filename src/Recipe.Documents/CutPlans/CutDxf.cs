@@ -15,7 +15,6 @@ internal static class CutDxf
 {
     private const int Decimals = 4;
 
-    // Letters of a shape are measured from base line to cap by their font; a DXF text by the height of its capitals.
     private static readonly (CutLayer Layer, int Colour)[] Layers = [(CutLayer.Roll, 8), (CutLayer.Cut, 1), (CutLayer.Mark, 5), (CutLayer.Text, 7)];
 
     public static string Write(CutPlan plan, CutSheet sheet)
@@ -102,6 +101,7 @@ internal static class CutDxf
                 Pairs(dxf, (0, "SEQEND"), (8, layer));
                 break;
             case TextShape text:
+                // The size of a shape's letters is that of their font; a DXF text has the height of its capitals.
                 Pairs(dxf, (0, "TEXT"), (8, layer));
                 Place(dxf, text.At.X, width - text.At.Y);
                 Pairs(dxf, (40, N(Lettering.HeightMm(text.SizePt))), (1, Ascii(text.Text)), (72, text.Anchor switch { Anchor.Middle => "1", Anchor.End => "2", _ => "0" }));

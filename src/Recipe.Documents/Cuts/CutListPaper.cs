@@ -16,6 +16,9 @@ internal static class CutListPaper
     private const double PageMm = 210;
     private const double RowMm = 15;
     private const double HeadMm = 55;
+
+    // A table alone, without the panel of its roll.
+    private const double TableMm = 20;
     private const int MostBoxes = 8;
 
     public static Document Build(PaperInput input)
@@ -31,41 +34,59 @@ internal static class CutListPaper
             ForTheBench = true,
             Stations =
             [
-                .. Rolls(context, [.. rows.Where(row => row.Line is not null)], "Cut the plies", []),
+                .. Stations(context, "Cut the plies", Rolls(context, rows.Where(row => row.Line is not null))),
                 KitPage.Of(context, rows),
-                .. Rolls(context, [.. rows.Where(row => row.Line is null)], "Cut the bag", [.. Tape(context)]),
+                .. Stations(context, "Cut the bag", Bag(context, [.. rows.Where(row => row.Line is null)])),
             ],
             Data = CutData.Of(context, rows),
         };
     }
 
-    // Rolls follow each other on a page as long as they fit.
-    private static IEnumerable<Station> Rolls(PaperContext context, ImmutableArray<CutRow> rows, string title, ImmutableArray<Block> last)
+    // In the order in which they come, each on the first page that has room for it: a roll is cut by itself, and which comes first is all the same.
+    private static IEnumerable<Station> Stations(PaperContext context, string title, IEnumerable<(ImmutableArray<Block> Blocks, double Height)> pieces)
     {
-        var pages = new List<ImmutableArray<Block>>();
-        var blocks = new List<Block>();
-        var used = 0.0;
-        foreach (var (next, height) in rows.GroupBy(row => row.Nest).Select(roll => Roll(context, [.. roll])).Append((last, last.Length * 70.0)))
+        var pages = new List<(List<Block> Blocks, double Used)>();
+        foreach (var (blocks, height) in pieces)
         {
-            if (blocks.Count > 0 && next.Length > 0 && used + height > PageMm)
+            var at = pages.FindIndex(page => page.Used + height <= PageMm);
+            if (at < 0)
             {
-                pages.Add([.. blocks]);
-                (blocks, used) = ([], 0);
+                pages.Add(([.. blocks], height));
+                continue;
             }
 
-            blocks.AddRange(next);
-            used += height;
+            pages[at].Blocks.AddRange(blocks);
+            pages[at] = (pages[at].Blocks, pages[at].Used + height);
         }
 
-        pages.Add([.. blocks]);
-        return pages.Where(page => !page.IsEmpty).Select((page, i) => new Station(
-            pages.Count == 1 ? context.Wording.Say(title) : context.Wording.Say($"{context.Wording.Say(title)}, {Numbers.Whole(i + 1)} of {Numbers.Whole(pages.Count)}"), [.. page, Ifs(context)]));
+        return pages.Select((page, i) => new Station(
+            pages.Count == 1 ? context.Wording.Say(title) : context.Wording.Say($"{context.Wording.Say(title)}, {Numbers.Whole(i + 1)} of {Numbers.Whole(pages.Count)}"), [.. page.Blocks, Ifs(context)]));
     }
 
-    private static (ImmutableArray<Block> Blocks, double Height) Roll(PaperContext context, ImmutableArray<CutRow> rows)
+    private static IEnumerable<(ImmutableArray<Block> Blocks, double Height)> Rolls(PaperContext context, IEnumerable<CutRow> rows) => rows.GroupBy(row => row.Nest).Select(roll =>
     {
-        ImmutableArray<Block> blocks = [.. RollPage.Of(context, rows[0].Nest, rows)];
-        return (blocks, HeadMm + (rows.Length * RowMm) + blocks.OfType<Drawing>().Sum(drawing => drawing.HeightMm + 3));
+        ImmutableArray<Block> blocks = [.. RollPage.Of(context, roll.Key, [.. roll])];
+        return (blocks, HeadMm + (roll.Count() * RowMm) + blocks.OfType<Drawing>().Sum(drawing => drawing.HeightMm + 3));
+    });
+
+    // Most sheets of a bag are one to a roll: a line each says all. What lies on its roll in another way has a drawing.
+    private static IEnumerable<(ImmutableArray<Block> Blocks, double Height)> Bag(PaperContext context, ImmutableArray<CutRow> rows)
+    {
+        var alone = rows.Where(row => RollPage.IsOneBehindTheOther(row.Nest)).ToList();
+        if (alone.Count > 0)
+        {
+            yield return ([RollPage.Sheets(context, alone)], TableMm + (alone.Count * RowMm));
+        }
+
+        foreach (var roll in Rolls(context, rows.Where(row => !RollPage.IsOneBehindTheOther(row.Nest))))
+        {
+            yield return roll;
+        }
+
+        foreach (var tape in Tape(context))
+        {
+            yield return ([tape], TableMm + (tape.Rows.Length * RowMm));
+        }
     }
 
     private static IfBox Ifs(PaperContext context) => new(
@@ -75,7 +96,7 @@ internal static class CutListPaper
         new(context.Wording.Say("The cloth is wet, dirty or creased"), context.Wording.Say("cut that length off; begin again behind it")),
     ]);
 
-    private static IEnumerable<Block> Tape(PaperContext context)
+    private static IEnumerable<Table> Tape(PaperContext context)
     {
         if (context.Plan.Bag is not { } bag)
         {

@@ -25,7 +25,7 @@ internal static class KitPage
         blocks.Add(new Table(
             say.Say("Into the box from top to bottom of this list: the last ply goes in first, ply 1 lies on top"),
             [new(say.Say("Ply"), Align.Centre, 22), new(say.Say("What"), NamesTheRow: true), new(say.Say("Pieces"), Align.Centre, 34), new(say.Say("In"), Align.Centre, 16)],
-            [.. Enumerable.Range(0, plan.Stack.Length).Reverse().Select(i => Line(context, plan.Stack[i], [.. cloth.Where(row => row.Size.StackLine == i)]))],
+            [.. Enumerable.Range(0, plan.Stack.Length).Reverse().Select(i => Line(context, i, [.. cloth.Where(row => row.Size.StackLine == i)]))],
             TableUse.Steps));
         if (known.Count > 0)
         {
@@ -49,12 +49,22 @@ internal static class KitPage
         return new Station(say.Say("Fill the kit box"), blocks.ToImmutable());
     }
 
-    private static CellRow Line(PaperContext context, StackPlan line, ImmutableArray<CutRow> rows)
+    /// <summary>What is counted into the box: pieces of cloth, the strips of a joined one each for itself, cores and inserts.</summary>
+    public static int PiecesOf(Plan plan) => Enumerable.Range(0, plan.Stack.Length).Sum(i => PiecesOf(plan, i));
+
+    private static int PiecesOf(Plan plan, int line)
     {
-        var say = context.Wording;
-        var pieces = rows.IsEmpty
-            ? new TextCell(Numbers.Whole(Math.Max(1, line.Pieces.Sum(piece => piece.Count))))
-            : new TextCell(Phrase.Strong(string.Join(", ", rows.Select(row => row.Size.Letter))), say.Say($"{Numbers.Whole(rows.Sum(row => row.Size.Count))} to count"));
+        var cut = plan.Nests.SelectMany(nest => nest.Sizes).Where(size => size.StackLine == line).Sum(size => size.Count);
+        var (pieces, item) = (plan.Stack[line].Pieces.Sum(piece => piece.Count), plan.Stack[line].Item);
+
+        // An insert has no size to cut; of a ply or a core whose size nobody knows, nobody knows the pieces either.
+        return cut > 0 ? cut : pieces > 0 || item is not InsertItem ? pieces : item.Count;
+    }
+
+    private static CellRow Line(PaperContext context, int index, ImmutableArray<CutRow> rows)
+    {
+        var (say, line, count) = (context.Wording, context.Plan.Stack[index], Numbers.Whole(Math.Max(1, PiecesOf(context.Plan, index))));
+        var pieces = rows.IsEmpty ? new TextCell(count) : new TextCell(Phrase.Strong(string.Join(", ", rows.Select(row => row.Size.Letter))), say.Say($"{count} to count"));
         var core = line.Item is CoreItem && line.Pieces is [var first, ..] ? context.Text.Sheet(first.Length, first.Width).Main : null;
         return new CellRow(
         [

@@ -10,7 +10,12 @@ namespace Recipe.Documents.Cuts;
 /// <summary>One roll of the cut list: how much of it, the layout, its pieces.</summary>
 internal static class RollPage
 {
-    public static IEnumerable<Block> Of(PaperContext context, NestPlan nest, ImmutableArray<CutRow> rows)
+    /// <summary>The roll with its pieces.</summary>
+    /// <param name="context">The paper.</param>
+    /// <param name="nest">The roll.</param>
+    /// <param name="rows">What is cut from it.</param>
+    /// <param name="drawsAll">Whether even a single sheet at the cut end is drawn, of which the figures say all.</param>
+    public static IEnumerable<Block> Of(PaperContext context, NestPlan nest, ImmutableArray<CutRow> rows, bool drawsAll = false)
     {
         var (say, text) = (context.Wording, context.Text);
         if (nest is { LengthUsed: { } length, UsableWidth: { } width, Waste: { } waste })
@@ -23,7 +28,10 @@ internal static class RollPage
                     new(say.Say("Cut off the roll"), text.Size(length.Value).Main, rests is null ? say.Say($"{share} of it is waste") : say.Say($"{share} of it is waste; {rests}")),
                     new(say.Say("Roll, usable width"), text.Size(width.Value).Main, say.Say("measure it first"), new Blank(say.Say("measured"), text.ThicknessUnit)),
                 ]);
-            yield return NestDrawing.Of(context, nest);
+            if (drawsAll || !IsOneSheet(nest))
+            {
+                yield return NestDrawing.Of(context, nest);
+            }
         }
         else
         {
@@ -39,6 +47,50 @@ internal static class RollPage
         yield return Pieces(context, rows);
     }
 
+    /// <summary>Sheets of the bag that lie alone across their rolls, one roll a line: off which roll, how long, how wide the roll is.</summary>
+    public static Table Sheets(PaperContext context, IEnumerable<CutRow> rows)
+    {
+        var (say, text) = (context.Wording, context.Text);
+        return new Table(
+            say.Say("Numbers run from the part outwards. Measure the roll first"),
+            [
+                new(say.Say("Layer"), Align.Centre, 17, NamesTheRow: true), new(say.Say("What")), new(say.Say("Size"), WidthMm: 44), new(say.Say("Off the roll"), WidthMm: 44),
+                new(say.Say("Cut before mixing"), Align.Centre, 24),
+            ],
+            [
+                .. rows.Select(row => new CellRow(
+                [
+                    new BigCell(row.Size.Letter),
+                    new TextCell(Phrase.Strong(LayerOf(row)), Title(context, row.Nest)),
+                    new TextCell(Phrase.Strong(text.Sheet(row.Size.Length, row.Size.Width).Main), Beneath(context, row)),
+                    new BigCell(text.Size(row.Nest.LengthUsed!.Value.Value).Main, OffTheRoll(context, row.Nest)),
+                    TickCell.Of(1),
+                ])),
+            ],
+            TableUse.Steps);
+    }
+
+    /// <summary>Whether a roll gives nothing but one straight sheet at its cut end.</summary>
+    public static bool IsOneSheet(NestPlan nest) =>
+        nest is { Sizes: [{ Strips: 1, Count: 1 } size], Placements.Length: 1 } && size.Corner <= UnitsNet.Length.Zero && Math.Abs(size.Angle) is < 1 or > 89;
+
+    /// <summary>Whether a roll gives sheets of one size that lie one behind the other, each alone across it.</summary>
+    public static bool IsOneBehindTheOther(NestPlan nest) =>
+        nest is { Sizes: [{ Strips: 1 }], Placements.IsEmpty: false } && NestStrips.Of(nest) is var strips && strips.Length == nest.Placements.Length;
+
+    private static string? Beneath(PaperContext context, CutRow row)
+    {
+        var beside = context.Text.Sheet(row.Size.Length, row.Size.Width).Beside;
+        var count = row.Size.Count == 1 ? null : context.Wording.Say($"{Numbers.Whole(row.Size.Count)} sheets, one behind the other");
+        return beside is null ? count : count is null ? beside : $"{beside}; {count}";
+    }
+
+    private static string OffTheRoll(PaperContext context, NestPlan nest)
+    {
+        var wide = context.Wording.Say($"roll usable {Width(context, nest)} wide");
+        return context.RestsOn(nest.LengthUsed!.Value.RestsOn) is { } rests ? $"{wide}; {rests}" : wide;
+    }
+
     private static string Width(PaperContext context, NestPlan nest) => nest.UsableWidth is { } width ? context.Text.Size(width.Value).Main : "";
 
     private static string Title(PaperContext context, NestPlan nest)
@@ -49,7 +101,7 @@ internal static class RollPage
             Consumable { ArealWeight: { } own } => own,
             _ => null,
         };
-        return weight is null ? Words.Of(nest.Material) : context.Wording.Say($"{Words.Of(nest.Material)}, {context.Text.Written(weight, value => context.Text.ArealWeight(value))}");
+        return weight is null || Words.Says(nest.Material.Label, weight.Written) ? Words.Of(nest.Material) : context.Wording.Say($"{Words.Of(nest.Material)}, {context.Text.Written(weight, value => context.Text.ArealWeight(value))}");
     }
 
     private static Table Pieces(PaperContext context, ImmutableArray<CutRow> rows)
@@ -127,10 +179,12 @@ internal static class RollPage
         return new CellRow(
         [
             new BigCell(size.Letter),
-            row.Layer is { } layer ? Words.Sentence(Words.Of(layer.Layer.Class)).TrimEnd('.') : "",
+            LayerOf(row),
             new TextCell(Phrase.Strong(sheet.Main), sheet.Beside),
             new TextCell(Phrase.Strong(Numbers.Whole(size.Count))),
             TickCell.Of(1),
         ]);
     }
+
+    private static string LayerOf(CutRow row) => row.Layer is { } layer ? Words.Sentence(Words.Of(layer.Layer.Class)).TrimEnd('.') : "";
 }

@@ -117,6 +117,7 @@ internal static class BagMapping
     private static IEnumerable<FittingRecord> Fittings(Bag? bag)
     {
         ImmutableArray<Placed<Fitting>?> placed = bag is null ? [] : [.. bag.Ports, bag.Hose, bag.CatchPot];
-        return placed.OfType<Placed<Fitting>>().Select(fitting => new FittingRecord(Keys.Of(fitting.Material.Kind), fitting.Material.Name, fitting.Material.Label, fitting.At));
+        return placed.OfType<Placed<Fitting>>().Select(fitting => new FittingRecord(
+            Keys.Of(fitting.Material.Kind), fitting.Material.Name, fitting.Material.Label, fitting.At, fitting.Sits is { } seat ? Keys.Of(seat) : null));
     }
 }

@@ -12,7 +12,7 @@ public static class PlanJson
     /// <summary>
     /// The plan in SI, the unit in each key's name (<c>area_m2</c>, <c>need_s</c>); a temperature stands in kelvin with degrees
     /// Celsius beside it. Null means not known. <c>rests_on</c> names, for a key of the same object, the assumptions behind it.
-    /// Quantities are of one part, the takeoff of all parts.
+    /// Quantities are of one part, takeoff and cost of all that are wanted (<c>part.quantity</c>).
     /// </summary>
     public static string Write(PaperInput input)
     {

@@ -2,6 +2,7 @@ using Recipe.Documents.Languages;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Shared;
+using Recipe.Documents.Takeoffs;
 using Recipe.Documents.Travellers;
 using Recipe.Model;
 using Recipe.Planning;
@@ -15,13 +16,15 @@ internal static class PlanMapping
     {
         var plan = input.Plan;
         var part = plan.Part;
+        var context = new PaperContext(input);
+        var lines = JobTakeoff.Lines(context);
         var stations = TravellerPaper.Build(input with { Language = "en" }).Stations;
         return new PlanRecord(
             PlanJson.Schema,
             input.SourceName,
             input.Revision,
             input.Printed,
-            Of(part),
+            Of(part, context.Parts),
             plan.Shop is { } shop ? new(shop.Name, Keys.Of(shop.Units), Keys.Of(shop.Paper), shop.Currency, Si.Of(shop.ScaleResolution?.Value)) : null,
             Conditions(plan),
             plan.Geometry is { } surface ? Of(surface, plan) : null,
@@ -32,6 +35,7 @@ internal static class PlanMapping
             plan.Stiffness is { } stiffness ? StackMapping.Of(stiffness) : null,
             plan.Resin is { } resin ? ResinMapping.Of(resin, part.WetOut?.Tray?.Value ?? false) : null,
             [.. plan.Pots.Select(pot => ResinMapping.Of(pot, part.WetOut?.Mixing?.Value))],
+            [.. plan.OwnMixes.Select(mix => ResinMapping.Of(mix, part.WetOut?.Mixing?.Value))],
             plan.Clock is { } clock ? ResinMapping.Of(clock, new WorkClock(plan, Wording.English)) : null,
             BagMapping.Of(plan),
             BagMapping.Vacuum(plan),
@@ -40,10 +44,10 @@ internal static class PlanMapping
             [.. part.Finish.Select(Of)],
             part.Join is { } join ? Of(plan, join) : null,
             [.. plan.Nests.Select(nest => NestMapping.Of(plan, nest))],
-            [.. plan.Takeoff.Select(TakeoffMapping.Of)],
-            [.. TakeoffMapping.Sums(plan)],
-            TakeoffMapping.Total(plan),
-            plan.Cost is { } cost ? TakeoffMapping.Of(cost, part.Quantity) : null,
+            [.. lines.Select(TakeoffMapping.Of)],
+            [.. TakeoffMapping.Sums(lines)],
+            TakeoffMapping.Total(lines, plan.Cost),
+            plan.Cost is { } cost ? TakeoffMapping.Of(cost, lines, context.Parts) : null,
             [.. stations.Select((station, i) => new StationRecord(i + 1, station.Title))],
             [.. stations.SelectMany(station => station.Blocks.OfType<HoldPoint>(), Of)],
             [.. Cautions.Of(plan, Wording.English).Select(caution => new CautionRecord(Keys.Of(caution.Danger), Plain(caution.Text), caution.Source))],
@@ -56,13 +60,13 @@ internal static class PlanMapping
             [.. input.NotChecked.Select(NotCheckedRecord.Of)]);
     }
 
-    private static PartRecord Of(Part part) => new(
+    private static PartRecord Of(Part part, int quantity) => new(
         part.Name,
         part.Label,
         part.VariantOf,
         Keys.Of(part.Process.Value),
         part.Use is { } use ? Keys.Of(use.Value) : null,
-        part.Quantity,
+        quantity,
         part.Mould?.Name,
         part.Mould?.Label,
         part.Mould?.Pulls?.Value,

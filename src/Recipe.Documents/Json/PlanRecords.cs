@@ -20,6 +20,7 @@ internal sealed record PlanRecord(
     StiffnessRecord? Stiffness,
     ResinRecord? Resin,
     ImmutableArray<PotRecord> Pots,
+    ImmutableArray<OwnMixRecord> OwnMixes,
     ClockRecord? Clock,
     BagRecord? Bag,
     VacuumRecord? Vacuum,
@@ -89,14 +90,14 @@ internal sealed record LaminateRecord(
     double? FibreKg, double? ResinKg, double? CoreKg, double? CoatsKg, double? InsertsKg, double? JoinKg, double? TrimmedMassKg, double? TrimmedMassLowKg, double? TrimmedMassHighKg,
     double? ThicknessM, double? ResinFraction, double? LaidResinFraction, double? FibreVolumeFraction, Rests? RestsOn);
 
-/// <summary>Along is 0 degrees of the part's axis; a strip's stiffness is for each metre of its width.</summary>
+/// <summary>Along is 0 degrees of the part's axis; a strip's stiffness is for each metre of its width. <c>left_out</c> names lines that cover only part of the surface.</summary>
 internal sealed record StiffnessRecord(
     [property: System.Text.Json.Serialization.JsonPropertyName("along_Pa")] double? AlongPa,
     [property: System.Text.Json.Serialization.JsonPropertyName("across_Pa")] double? AcrossPa,
     [property: System.Text.Json.Serialization.JsonPropertyName("shear_Pa")] double? ShearPa,
     [property: System.Text.Json.Serialization.JsonPropertyName("strip_along_N_m2_per_m")] double? StripAlong,
     [property: System.Text.Json.Serialization.JsonPropertyName("strip_across_N_m2_per_m")] double? StripAcross,
-    ImmutableArray<PlyShareRecord> Lines, ImmutableArray<LoadRecord> Loads, CurlRecord? Curl, Rests? RestsOn);
+    ImmutableArray<PlyShareRecord> Lines, ImmutableArray<string> LeftOut, ImmutableArray<LoadRecord> Loads, CurlRecord? Curl, Rests? RestsOn);
 
 /// <summary>A stated load; a pull has <c>pull_N_per_m</c>, a strip the three others. The factor is null when no limit that is known is reached.</summary>
 internal sealed record LoadRecord(
@@ -142,6 +143,11 @@ internal sealed record PotRecord(
     int Number, double? MassKg, double? ResinKg, double? HardenerKg, double? HardenerToleranceKg, ImmutableArray<string> For,
     double? MixingS, double? MixedAtS, double? UsedUpAtS, double? PotLifeS, double? DeadAtS, double? MarginS, TemperatureRecord? StandingPeak, Rests? RestsOn);
 
+/// <summary>A liquid that is mixed on its own and not with the resin of the plies: a coat, the resin of a later seam, an adhesive. Its clock starts at the first mix of its own pots.</summary>
+internal sealed record OwnMixRecord(
+    string Use, string System, string Label, string? Hardener, double? MixResinParts, double? MixHardenerParts, string? MixBasis, string? MixWritten, string? Filler, double? FillerParts,
+    double? LaidKg, double? LossKg, double? SpareKg, double? ToMixKg, ImmutableArray<PotRecord> Pots, Rests? RestsOn);
+
 internal sealed record ClockRecord(
     double? WetOutS, double? BaggingS, double? DrawDownS, double? NeedS, double? FilmLifeS, double? FilmLifeLowS, double? FilmLifeHighS, double? MarginS, double? FullVacuumByS, double? PumpOnByS, Rests? RestsOn);
 
@@ -152,7 +158,8 @@ internal sealed record BagLayerRecord(
     string Class, string Material, string Label, bool ChosenByDefault, int Count, string? Perforation, double? SmallerM, double? BeyondM,
     double? LengthM, double? WidthM, int? Sheets, double? AreaM2, double? PickupKg, Rests? RestsOn);
 
-internal sealed record FittingRecord(string Kind, string Material, string Label, string? At);
+/// <summary><c>sits</c> says what a port sits on where the recipe does.</summary>
+internal sealed record FittingRecord(string Kind, string Material, string Label, string? At, string? Sits);
 
 internal sealed record HazardRecord(string Material, string Hazard);
 

@@ -1,4 +1,5 @@
 using Recipe.Documents.Shared;
+using Recipe.Model;
 using Recipe.Planning;
 using UnitsNet;
 
@@ -43,7 +44,7 @@ internal static class ResinMapping
             resin.System.Hardener,
             Si.Number(mix?.Value.Resin),
             Si.Number(mix?.Value.Hardener),
-            mix?.Value.Basis is { } basis ? "by-" + Keys.Of(basis) : null,
+            BasisOf(mix),
             mix?.Written,
             [.. resin.Lines.Select(line => new ResinLineRecord(Keys.Of(line.Use), line.Label, Si.Of(line.Mass), Si.RestsOn(("mass_kg", line.Mass.RestsOn))))],
             Si.Of(resin.Need),
@@ -52,6 +53,30 @@ internal static class ResinMapping
             tray,
             Si.RestsOn(("need_kg", resin.Need.RestsOn), ("to_mix_kg", resin.ToMix.RestsOn)));
     }
+
+    public static OwnMixRecord Of(OwnMixPlan mix, Duration? mixing)
+    {
+        var (system, ratio) = (mix.System, mix.System.Mix);
+        return new(
+            Keys.Of(mix.Use),
+            system.Name,
+            system.Label,
+            system.Hardener,
+            Si.Number(ratio?.Value.Resin),
+            Si.Number(ratio?.Value.Hardener),
+            BasisOf(ratio),
+            ratio?.Written,
+            system.Filler,
+            Si.Number(system.FillerParts?.Value),
+            Si.Of(mix.Laid),
+            Si.Of(mix.Loss),
+            Si.Of(mix.Spare),
+            Si.Of(mix.ToMix),
+            [.. mix.Pots.Select(pot => Of(pot, mixing))],
+            Si.RestsOn(("laid_kg", mix.Laid.RestsOn), ("loss_kg", mix.Loss.RestsOn), ("spare_kg", mix.Spare.RestsOn), ("to_mix_kg", mix.ToMix.RestsOn)));
+    }
+
+    private static string? BasisOf(Figure<MixRatio>? mix) => mix?.Value.Basis is { } basis ? "by-" + Keys.Of(basis) : null;
 
     public static PotRecord Of(PotPlan pot, Duration? mixing) => new(
         pot.Number,

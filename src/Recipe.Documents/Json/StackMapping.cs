@@ -17,6 +17,7 @@ internal static class StackMapping
             .. stiffness.Lines.Select(line => new PlyShareRecord(
                 line.Name, Si.Number(line.Mass), Si.Number(line.Thickness), Si.Number(line.Stretching), Si.Number(line.Bending), Si.Number(line.AsSpacer))),
         ],
+        stiffness.LeftOut,
         [.. stiffness.Loads.Select(LoadMapping.Of)],
         stiffness.Curl is { } curl ? LoadMapping.Of(curl) : null,
         Si.RestsOn(

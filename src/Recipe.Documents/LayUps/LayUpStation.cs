@@ -60,7 +60,7 @@ internal static class LayUpStation
 
         blocks.Add(If(context));
         blocks.AddRange(context.Foot("H4", context.IsWet ? context.Plan.Stack.Select(line => TargetOf(line)?.RestsOn ?? []) : []));
-        return new Station(context.IsWet ? "Lay up" : "Lay up dry", blocks.ToImmutable());
+        return new Station(context.Process == Process.Infused ? "Lay up dry" : "Lay up", blocks.ToImmutable());
     }
 
     private static Paragraph First(BenchContext context) => new(
@@ -73,7 +73,7 @@ internal static class LayUpStation
             return new IfBox(
             [
                 new("A ply slips or spans a corner", "lift it and lay it again"),
-                new("A ply is short", "cut a new one; dry plies are not patched"),
+                new("A ply is short", context.Process == Process.Infused ? "cut a new one; dry plies are not patched" : "cut a new one; do not piece it together"),
                 new("A thread lies under the tape", "pull it out now; it is a leak"),
             ]);
         }
@@ -81,8 +81,8 @@ internal static class LayUpStation
         var overlap = context.Part.Overlap is { } lap ? $"by {context.Text.Written(lap, value => context.Text.Size(value))}" : "well over the gap";
         return new IfBox(
         [
-            new("Resin strings or warms on the part", "STOP; lay no more; go to the bag"),
-            new("It gels before the bag is on", "stop; bag nothing; write a deviation"),
+            new("Resin strings or warms on the part", context.IsBagged ? "STOP; lay no more; go to the bag" : "STOP; lay no more; roll out what lies"),
+            context.IsBagged ? new("It gels before the bag is on", "stop; bag nothing; write a deviation") : new("It gels before the last ply", "stop; let it cure; write a deviation"),
             new("A ply is short", $"lap on a piece of the same cloth {overlap}"),
         ]);
     }
@@ -170,19 +170,19 @@ internal static class LayUpStation
     {
         var item = line.Item;
         var words = new List<string>();
-        if (item is PlyItem { Material: { ArealWeight: { } weight } cloth } && !cloth.Label.Contains(weight.Written.Split(' ')[0], StringComparison.Ordinal))
+        if (item is PlyItem { Material: { ArealWeight: { } weight } cloth } && !Words.Says(cloth.Label, weight.Written))
         {
-            words.Add(context.Text.Written(weight, value => context.Text.ArealWeight(value)).Main);
+            words.Add(context.Text.Written(weight, value => context.Text.ArealWeight(value)).ToString());
         }
 
         if (item is CoreItem { Thickness: { } thickness })
         {
-            words.Add(context.Text.Written(thickness, value => context.Text.Thickness(value)).Main);
+            words.Add(context.Text.Written(thickness, value => context.Text.Thickness(value)).ToString());
         }
 
         if (item is { SizeLength: { } length, SizeWidth: { } width })
         {
-            words.Add(context.Text.Sheet(length.Value, width.Value).Main);
+            words.Add(context.Text.Sheet(length.Value, width.Value).ToString());
         }
 
         if (StackNames.Plies(item) > 1)
@@ -206,7 +206,7 @@ internal static class LayUpStation
 
         if (item is PlyItem { Step: { } step })
         {
-            words.Add($"ends {context.Text.Written(step, value => context.Text.Size(value)).Main} inside the ply below");
+            words.Add($"ends {context.Text.Written(step, value => context.Text.Size(value))} inside the ply below");
         }
 
         if (pots.Count > 1)

@@ -44,7 +44,14 @@ internal static class MixCard
         var scale = context.Plan.Shop?.ScaleResolution is null ? say.Say($"scale in {step} steps, assumed") : say.Say($"scale in {step} steps");
         facts.Add(new(say.Say("For"), $"{plies}; {ratio}; {scale}"));
         facts.Add(new("● A", Words.Of((Material)system), Lot(context, system, isHardener: false)));
-        facts.Add(new("■ B", system.Hardener ?? (run.TakesPeroxide ? say.Say("peroxide") : say.Say("hardener")), Lot(context, system, isHardener: true)));
+        var second = (run.TakesPeroxide, system.Hardener) switch
+        {
+            (true, null) => say.Say("peroxide"),
+            (true, { } which) => say.Say($"peroxide {which}"),
+            (false, null) => say.Say("hardener"),
+            (false, { } which) => say.Say($"hardener {which}"),
+        };
+        facts.Add(new("■ B", second, Lot(context, system, isHardener: true)));
         return new Facts(facts.ToImmutable());
     }
 

@@ -8,6 +8,10 @@ namespace Recipe.Documents.Mixing;
 /// <summary>The mix cards: one card for each pot, a page of its own, to lie beside the scale.</summary>
 internal static class MixCardsPaper
 {
+    /// <summary>Whether anything is mixed for the part: for one of prepreg alone nothing is.</summary>
+    public static bool Applies(PaperInput input) =>
+        input.Plan.Part is var part && (part.Process.Value != Process.Prepreg || part.IsAssembly || !part.Coats.IsEmpty || part.Join?.Adhesive is not null || input.Plan.OwnMixes.Any(mix => !mix.Pots.IsEmpty));
+
     public static Document Build(PaperInput input)
     {
         var context = new PaperContext(input);
@@ -56,9 +60,7 @@ internal static class MixCardsPaper
         }
     }
 
-    private static string Nothing(PaperContext context) => context.Part.Process.Value == Process.Prepreg
-        ? context.Wording.Say("Nothing is mixed for this part.")
-        : context.Wording.Say("No pot could be planned; the cover says what is missing. Mix nothing by guess.");
+    private static string Nothing(PaperContext context) => context.Wording.Say("No pot could be planned; the cover says what is missing. Mix nothing by guess.");
 
     private static DataTable Data(PaperContext context) => new(
         ["use", "liquid", "pot", "of", "for", "total_g", "a_g", "b_g", "scale_shows_g", "tolerance_g", "mixed_at_min", "used_up_at_min", "pot_life_min", "dead_at_min"],

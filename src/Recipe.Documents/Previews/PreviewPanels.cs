@@ -75,7 +75,7 @@ internal static class PreviewPanels
     private static IEnumerable<Block> Pieces(BenchContext context) => CutRow.Of(context.Paper)
         .Where(row => row.Line is not null)
         .GroupBy(row => row.Nest)
-        .SelectMany(roll => RollPage.Of(context.Paper, roll.Key, [.. roll]));
+        .SelectMany(roll => RollPage.Of(context.Paper, roll.Key, [.. roll], drawsAll: true));
 
     private static IEnumerable<Block> Clock(BenchContext context) =>
         [.. ClockDrawing.Draw(context) is { } drawing ? [drawing] : ImmutableArray<Block>.Empty, .. StartStation.Clock(context)];

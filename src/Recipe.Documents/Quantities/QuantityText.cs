@@ -113,7 +113,7 @@ public sealed class QuantityText
     /// <summary>A force as the mass that weighs as much.</summary>
     public Reading AsMass(Force force) => About(Mass.FromKilograms(force.Newtons / StandardGravity));
 
-    /// <summary>How far something goes down or stands off, to two figures.</summary>
+    /// <summary>How far something goes down or stands off, or a length that is estimated, to two figures.</summary>
     public Reading Deflection(Length length) => In(
         Numbers.Significant(length.Millimeters, 2) + Nb + "mm", Numbers.Significant(length.Inches, 2) + Nb + "in");
 
@@ -160,6 +160,14 @@ public sealed class QuantityText
     public Reading Temperature(Temperature temperature) => In(
         Numbers.AtMost(temperature.DegreesCelsius, 1) + Nb + "°C",
         Numbers.Fixed(temperature.DegreesFahrenheit, 0) + Nb + "°F");
+
+    /// <summary>How fast something is heated or cooled: in a minute, or in an hour where it is slow.</summary>
+    public Reading Rate(TemperatureChangeRate rate)
+    {
+        var perMinute = rate.DegreesCelsiusPerMinute;
+        var (times, word) = Math.Abs(perMinute) < 0.2 ? (60, "h") : (1, "min");
+        return In($"{Numbers.Significant(perMinute * times, 2)}{Nb}°C/{word}", $"{Numbers.Significant(perMinute * times * 9 / 5, 2)}{Nb}°F/{word}");
+    }
 
     /// <summary>A pressure or a difference of pressures.</summary>
     public Reading Pressure(Pressure pressure, Rounding rounding = Rounding.Nearest)

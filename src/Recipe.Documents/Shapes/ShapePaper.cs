@@ -46,8 +46,8 @@ internal static class ShapePaper
         facts.Add(edge switch
         {
             { IsStated: true } => new(say.Say("Smallest inside radius, as the mould says"), text.Written(context.Part.Mould!.InsideRadius!, value => text.Thickness(value)).Main),
-            { } measured => new(say.Say("Smallest inside radius, about"), text.Thickness(measured.Radius).Main),
-            null => new(say.Say("Smallest inside radius"), say.Say("not known: write `radius 6 mm` in the mould")),
+            { } measured => new(say.Say("Smallest inside radius, about"), text.Deflection(measured.Radius).Main),
+            null => new(say.Say("Smallest inside radius"), Phrase.WithCode(say.Say("not known: write `radius 6 mm` in the mould"))),
         });
         if (EdgesOfMould.Draft(context.Plan) is { } draft)
         {
@@ -91,7 +91,7 @@ internal static class ShapePaper
         var title = say.Say($"Woven cloth, warp at {Numbers.AtMost(cloth.Warp, 0)} deg");
         if (cloth.Net.Value is not { } net)
         {
-            return new Station(title, [new Paragraph(say.Say("The cloth cannot be laid down from where it begins. Write another place with `drape`."))]);
+            return new Station(title, [new Paragraph(Phrase.WithCode(say.Say("The cloth cannot be laid down from where it begins. Write another place with `drape`.")))]);
         }
 
         var (share, advice) = (net.ShearBeyond(cloth.Locking.Value).Share.DecimalFractions, net.Darts(cloth.Locking.Value));

@@ -25,6 +25,9 @@ internal sealed class BenchContext(PaperInput input)
     /// <summary>Whether resin is laid on with brush and roller.</summary>
     public bool IsWet => Process is Process.Hand or Process.Bagged;
 
+    /// <summary>Whether the part comes under a bag at all.</summary>
+    public bool IsBagged => Paper.IsBagged;
+
     /// <summary>Names of the halves; empty when the mould is in one piece. Two nameless sides are called 1 and 2.</summary>
     public ImmutableArray<string> Sides => Paper.Sides;
 

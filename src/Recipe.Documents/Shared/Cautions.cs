@@ -70,7 +70,7 @@ internal static class Cautions
             list.Add(new(Danger.Heat, say.Say("Leave no heat alone without its own over-temperature cut-out and a smoke alarm."), CommonPractice));
         }
 
-        if (part.Process.Value != Process.Hand || part.Vacuum is not null)
+        if (part.Process.Value != Process.Hand || part.Vacuum is not null || part.Bag is not null)
         {
             list.Add(new(Danger.Vacuum, say.Say("Vacuum presses with up to 10\u00A0t/m² (14.7\u00A0psi). Wear eye protection. Use only a catch pot made for vacuum."), "1 standard atmosphere is 101.325\u00A0kPa (ISO 2533)"));
         }

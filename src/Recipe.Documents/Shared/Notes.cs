@@ -15,16 +15,16 @@ internal static class Notes
     public const string Title = "What the numbers rest on";
 
     /// <summary>For the desk: with what to write to replace each assumption.</summary>
-    public static Station ForDesk(PaperContext context) => new(Title, [.. Rest(context), new Heading("Assumed"), .. AssumptionTable(context)]);
+    public static Station ForDesk(PaperContext context) => new(Title, [.. Rest(context), new Heading("Assumed"), .. AssumptionTables.All(context)]);
 
-    /// <summary>For another paper of the desk: only the assumptions that its own figures rest on; the cover lists all.</summary>
+    /// <summary>For another paper of the desk: only the assumptions that its own figures rest on, with their sources; the cover lists all, and how to replace them.</summary>
     public static Station Of(PaperContext context, IEnumerable<ImmutableArray<string>> restsOn)
     {
         var keys = restsOn.Where(list => !list.IsDefault).SelectMany(list => list).ToHashSet(StringComparer.Ordinal);
         return new Station(Title,
         [
-            new Paragraph(context.Wording.Say("Findings, waivers and what could not be computed stand on the cover. These are the assumptions behind the figures of this paper."), Fine: true),
-            .. AssumptionTable(context, keys),
+            new Paragraph(context.Wording.Say("Findings, waivers and what could not be computed stand on the cover, and what to write to replace an assumption. These are the assumptions behind the figures of this paper."), Fine: true),
+            .. AssumptionTables.Of(context, keys),
         ]);
     }
 
@@ -54,8 +54,6 @@ internal static class Notes
     public static IEnumerable<Finding> Open(PaperContext context) => context.Input.Findings
         .Where(finding => finding.AcceptedBecause is null).OrderByDescending(finding => finding.Severity);
 
-    private static Paragraph Nothing => new("Nothing is assumed: every figure was stated or comes from the book with a source.");
-
     private static bool IsNamedBy(Waiver waiver, Finding finding) =>
         finding.Descriptor.Code == waiver.Code || finding.Descriptor.Name == waiver.Code;
 
@@ -77,28 +75,6 @@ internal static class Notes
         $"{finding.Descriptor.ShortCode} ({Words.Of(finding.Severity, context.Wording)}) {finding.Message.TrimEnd('.')}.";
 
     private static IEnumerable<Block> Rest(PaperContext context) => [.. Gaps(context), .. Findings(context), .. Waivers(context), .. NotChecked(context)];
-
-    private static IEnumerable<Block> AssumptionTable(PaperContext context, HashSet<string>? only = null)
-    {
-        if (context.Plan.Assumptions.IsEmpty)
-        {
-            yield return Nothing;
-            yield break;
-        }
-
-        yield return new Paragraph("Nobody stated or measured these figures. To replace one, write it in the recipe as the last column says.", Fine: true);
-        yield return new Table(
-            "Defaults and unmeasured figures, with their sources",
-            [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 60), new("Value", WidthMm: 32), new("Source", WidthMm: 62), new("To replace it")],
-            [.. context.Plan.Assumptions.Select((assumption, i) => (assumption, i)).Where(pair => only?.Contains(pair.assumption.Key) ?? true).Select(pair => new CellRow(
-            [
-                PaperContext.AssumptionId(pair.i + 1),
-                WrittenText.InTitle(pair.assumption.What),
-                WrittenText.ForReading(pair.assumption.Value),
-                Phrase.WithCode(WrittenText.InTitle(pair.assumption.Source)),
-                Phrase.WithCode(pair.assumption.HowToReplace),
-            ]))]);
-    }
 
     private static IEnumerable<Block> Gaps(PaperContext context)
     {

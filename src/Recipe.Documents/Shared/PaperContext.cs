@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Bags;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
@@ -39,6 +40,9 @@ internal sealed class PaperContext
     public ImmutableArray<string> Sides => Part.Mould is { Halves: { IsEmpty: false } halves }
         ? halves
         : Plan.Geometry is { Sides: > 1 } geometry ? [.. Enumerable.Range(1, geometry.Sides).Select(Numbers.Whole)] : [];
+
+    /// <summary>Whether the part comes under a bag at all.</summary>
+    public bool IsBagged => BagPaper.Applies(Input);
 
     /// <summary>Names of the bags: a half is a bag of its own; one without a name where there is one bag.</summary>
     public ImmutableArray<string> Bags => Sides.Length > 1 ? Sides : [""];

@@ -25,6 +25,13 @@ internal static class Words
             : text;
     }
 
+    /// <summary>Whether a label says a figure already: "80 g/m2" in "Glass cloth, 80 g/m2", and not in "Glass cloth, 280 g/m2".</summary>
+    public static bool Says(string label, string written)
+    {
+        var at = label.IndexOf(written, StringComparison.Ordinal);
+        return written.Length > 0 && at >= 0 && (at == 0 || !(char.IsAsciiDigit(label[at - 1]) || label[at - 1] is '.' or ','));
+    }
+
     /// <summary>A place as the author put it: a distance gets "at" in front, words stand as they are.</summary>
     public static string Place(string at)
     {
@@ -119,6 +126,9 @@ internal static class Words
         ParaboloidShape => "paraboloid",
         BoxShape => "open box",
         GivenAreaShape => "measured area",
+        MeshShape => "shape from a file",
+        RevolvedShape => "revolved profile",
+        SweptShape => "swept section",
         _ => shape.GetType().Name,
     };
 

@@ -62,7 +62,7 @@ public static class ShelfReport
                 line.Line.Written,
                 Day(line.Line.Counted ?? line.Line.Received ?? line.Line.Opened),
                 line.Used > 0 ? Amount(line, line.Used) : "",
-                line.Left is { } left ? Amount(line, left) : "",
+                line.Left is { } left ? Amount(line, left, Rounding.Down) : "",
                 Day(line.Line.Opened),
                 Day(line.Line.Expires),
                 string.Join("; ", Mind(line, today)),
@@ -99,18 +99,19 @@ public static class ShelfReport
             [
                 line.Label,
                 Amount(line, line.Gross),
-                line.InStock is { } left ? Amount(line, left) : "not known",
-                line.Buy > 0 ? Phrase.Strong(Amount(line, line.Buy)) : "-",
+                line.InStock is { } left ? Amount(line, left, Rounding.Down) : "not known",
+                line.Buy > 0 ? Phrase.Strong(Amount(line, line.Buy, Rounding.Up)) : "-",
             ])),
         ]);
 
-    private static string Amount(ToBuyLine line, double si) => line.Need.Gross.Value.Unit is { } unit ? $"{Numbers.Significant(unit.FromSi(si), 3)} {unit.Symbol}" : Numbers.Significant(si, 3);
+    private static string Amount(ToBuyLine line, double si, Rounding rounding = Rounding.Nearest) =>
+        line.Need.Gross.Value.Unit is { } unit ? $"{Numbers.Significant(unit.FromSi(si), 3, rounding)} {unit.Symbol}" : Numbers.Significant(si, 3, rounding);
 
     /// <summary>An amount in the unit in which the shelf's own was written.</summary>
-    private static string Amount(ShelfLine line, double si)
+    private static string Amount(ShelfLine line, double si, Rounding rounding = Rounding.Nearest)
     {
         var written = line.Line.Written.TrimStart("0123456789.,/ ()".ToCharArray());
-        return UnitTable.TryParse(written, out var unit) && unit.Dimension == line.Line.Amount?.Dimension ? $"{Numbers.Significant(unit.FromSi(si), 3)} {unit.Symbol}" : Numbers.Significant(si, 3);
+        return UnitTable.TryParse(written, out var unit) && unit.Dimension == line.Line.Amount?.Dimension ? $"{Numbers.Significant(unit.FromSi(si), 3, rounding)} {unit.Symbol}" : Numbers.Significant(si, 3, rounding);
     }
 
     private static string Day(DateOnly? day) => day is { } known ? Numbers.Day(known) : "";

@@ -10,6 +10,9 @@ namespace Recipe.Documents.Takeoffs;
 /// <summary>What the stated loads do to the stack, and how it wants to spring when it cools.</summary>
 internal static class LoadBlocks
 {
+    // In kelvin: less than a temperature is said to.
+    private const double LeastCooling = 0.05;
+
     public static IEnumerable<Block> Of(PaperContext context, StiffnessPlan stiffness)
     {
         if (stiffness.Loads.IsEmpty)
@@ -44,6 +47,11 @@ internal static class LoadBlocks
         }
 
         var text = context.Text;
+        if (curl.StressFree is { } cured && Math.Abs((cured.Value - curl.Room.Value).Kelvins) < LeastCooling)
+        {
+            return $"none, the part cures at the {text.Temperature(curl.Room.Value)} of the room";
+        }
+
         var from = curl.StressFree is { } free ? $" from {text.Temperature(free.Value)} to {text.Temperature(curl.Room.Value)}" : "";
         return $"a flat piece {text.Sheet(curl.Length, curl.Width)}, free of everything, that cools{from} rises "
             + $"{text.Deflection(curl.RiseAlong.Value)} in the middle of its length, {text.Deflection(curl.RiseAcross.Value)} in that of its width "

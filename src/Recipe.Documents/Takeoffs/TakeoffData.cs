@@ -99,6 +99,11 @@ internal static class TakeoffData
             rows.Add("mass", ("item", "core"), ("mass_kg", laminate.Core.Value.Kilograms));
             rows.Add("mass", ("item", "coats"), ("mass_kg", laminate.Coats.Value.Kilograms));
             rows.Add("mass", ("item", "inserts"), ("mass_kg", laminate.Inserts.Value.Kilograms));
+            if (laminate.Join is { } join)
+            {
+                rows.Add("mass", ("item", "join"), ("mass_kg", join.Value.Kilograms));
+            }
+
             rows.Add("mass", ("item", "trimmed part, expected"), ("mass_kg", laminate.TrimmedMass.Value.Value.Kilograms));
             rows.Add("mass", ("item", "trimmed part, low"), ("mass_kg", laminate.TrimmedMass.Value.Low.Kilograms));
             rows.Add("mass", ("item", "trimmed part, high"), ("mass_kg", laminate.TrimmedMass.Value.High.Kilograms));

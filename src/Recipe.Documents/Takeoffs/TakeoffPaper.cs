@@ -124,8 +124,8 @@ internal static class TakeoffPaper
             say.Say("What to take from the shelf or buy"),
             [
                 new(say.Say("Item"), NamesTheRow: true), new(say.Say("Net"), Align.Right, 20), new(say.Say("Waste"), Align.Right, 13), new(say.Say("Gross"), Align.Right, 20),
-                new(say.Say("Pack"), Align.Right, 20), new(say.Say("In stock: lot, expiry"), Align.Right, 34), new(say.Say("To buy: packs"), Align.Right, 23), new(say.Say("Price, of"), Align.Right, 26),
-                new(say.Say("Cost"), Align.Right, 21), new(say.Say("Mass"), Align.Right, 19), new(say.Say("Supplier, due"), WidthMm: 24),
+                new(say.Say("Pack"), Align.Right, 16), new(say.Say("In stock: lot, expiry"), Align.Right, 30), new(say.Say("To buy: packs"), Align.Right, 18), new(say.Say("Price, of"), Align.Right, 26),
+                new(say.Say("Cost"), Align.Right, 21), new(say.Say("Mass"), Align.Right, 18), new(say.Say("Supplier, due"), WidthMm: 22),
             ],
             rows.ToImmutable());
         var remark = new Paragraph(

@@ -12,8 +12,8 @@ namespace Recipe.Documents.Travellers;
 /// <param name="AfterInspection">What follows them.</param>
 internal sealed record FinishOrder(ImmutableArray<FinishStep> BeforeJoin, ImmutableArray<FinishStep> BeforeInspection, ImmutableArray<FinishStep> AfterInspection)
 {
-    /// <summary>Words that say the part is nearly done: nothing of this is done to halves that are still apart.</summary>
-    private static readonly ImmutableArray<string> OfTheWhole = ["inspect", "seal", "abrade", "prime", "paint", "bond"];
+    /// <summary>Words that say the part is nearly done: nothing of this is done to halves that are still apart; a vent that is filled then lets no air out of the join.</summary>
+    private static readonly ImmutableArray<string> OfTheWhole = ["inspect", "fill", "seal", "abrade", "prime", "paint", "bond"];
 
     /// <summary>Words that add mass.</summary>
     private static readonly ImmutableArray<string> AddMass = ["seal", "prime", "paint", "bond"];

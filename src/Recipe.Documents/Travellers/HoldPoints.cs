@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Cuts;
 using Recipe.Documents.Layout;
 using Recipe.Documents.LayUps;
 using Recipe.Documents.Mixing;
@@ -15,7 +16,7 @@ internal static class HoldPoints
     /// <summary>H2: everything is cut.</summary>
     public static HoldPoint Kit(BenchContext context)
     {
-        var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
+        var pieces = KitPage.PiecesOf(context.Plan);
 
         // The cloth alone, the same sum of printed pieces as in the cut list and in the record: history takes what it says off the part.
         var cloth = context.Plan.Stack.Where(line => line.Item is PlyItem).ToList();
@@ -27,7 +28,7 @@ internal static class HoldPoints
         return new HoldPoint(
             "H2",
             context.Say("kit complete"),
-            [context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up"), kit, .. context.Plan.Bag is null ? ImmutableArray<Phrase>.Empty : [context.Say("Bag, tape, port and hose laid out; dry bag tried once")]],
+            [context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up"), kit, .. context.IsBagged ? [context.Say("Bag, tape, port and hose laid out; dry bag tried once")] : ImmutableArray<Phrase>.Empty],
             [new Blank(context.Say("Cloth weight"), context.Text.ScaleUnit)]);
     }
 
@@ -74,7 +75,7 @@ internal static class HoldPoints
         return new HoldPoint(
             "H6",
             context.Say("cure done"),
-            [context.Say("Time and temperature as written"), .. context.Part.Vacuum is null && context.Part.Bag is null ? ImmutableArray<Phrase>.Empty : [vacuum]],
+            [context.Say("Time and temperature as written"), .. context.IsBagged ? [vacuum] : ImmutableArray<Phrase>.Empty],
             [new Blank(context.Say("Hottest"), context.Text.TemperatureUnit)]);
     }
 
@@ -82,6 +83,11 @@ internal static class HoldPoints
     public static HoldPoint Demould(BenchContext context) => new HoldPoint(
         "H7",
         context.Say("may leave the mould"),
-        [context.Say("Cool to the touch; a fingernail leaves no mark"), context.Say("The leftover in the cup is hard and rings")],
+        [
+            context.Say("Cool to the touch; a fingernail leaves no mark"),
+
+            // Of a prepreg nothing is mixed, so there is no cup.
+            .. context.Process == Process.Prepreg ? ImmutableArray<Phrase>.Empty : [context.Say("The leftover in the cup is hard and rings")],
+        ],
         [new Blank(context.Say("Part"), context.Text.TemperatureUnit)]);
 }

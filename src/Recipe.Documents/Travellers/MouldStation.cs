@@ -14,7 +14,7 @@ internal static class MouldStation
     public static Station Build(BenchContext context)
     {
         var mould = context.Part.Mould;
-        var rows = new List<Row> { BenchContext.Tick(context.Say("Clean the mould and the tape land. Look for chips.")) };
+        var rows = new List<Row> { BenchContext.Tick(context.IsBagged ? context.Say("Clean the mould and the tape land. Look for chips.") : context.Say("Clean the mould. Look for chips.")) };
         foreach (var line in mould?.Release ?? [])
         {
             rows.AddRange(Coats(context, line));
@@ -33,7 +33,7 @@ internal static class MouldStation
             context.Say("mould ready"),
             [
                 context.Say("Every release coat done, and dry as long as written"),
-                Limits(context),
+                .. Limits(context),
                 .. context.Sides.IsEmpty ? ImmutableArray<Phrase>.Empty : [context.Say($"Both halves: {string.Join(", ", context.Sides)}")],
             ],
             [new Blank(context.Say("Pulls since release"))]));
@@ -41,9 +41,19 @@ internal static class MouldStation
         return new Station(context.Say("Mould"), blocks.ToImmutable());
     }
 
-    private static Phrase Limits(BenchContext context) => context.Part.Mould?.HeatLimit is { } limit
-        ? context.Say($"Tape land clean. Mould stands {context.Text.Written(limit, value => context.Text.Temperature(value))} at most")
-        : context.Say("Tape land clean");
+    // Without a bag no tape is laid.
+    private static IEnumerable<Phrase> Limits(BenchContext context)
+    {
+        if (context.Part.Mould?.HeatLimit is { } limit)
+        {
+            var most = context.Text.Written(limit, value => context.Text.Temperature(value));
+            yield return context.IsBagged ? context.Say($"Tape land clean. Mould stands {most} at most") : context.Say($"Mould stands {most} at most");
+        }
+        else if (context.IsBagged)
+        {
+            yield return context.Say("Tape land clean");
+        }
+    }
 
     private static IEnumerable<Row> Coats(BenchContext context, ReleaseCoat line)
     {

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Recipe.Documents.Bags;
+using Recipe.Documents.Cuts;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Mixing;
 using Recipe.Documents.Quantities;
@@ -42,7 +42,7 @@ internal static class RouteStation
     /// <summary>From the bag, H5, to the open mould, H6 and H7; the bag of an infusion is closed by then.</summary>
     public static Station Cure(BenchContext context)
     {
-        var bags = BagPaper.Applies(context.Paper.Input) && context.Process != Process.Infused;
+        var bags = context.IsBagged && context.Process != Process.Infused;
         return new Station(
             bags ? context.Say("Bag, vacuum, cure") : context.Say("Cure"),
             [
@@ -64,7 +64,7 @@ internal static class RouteStation
     {
         var text = context.Text;
         var target = context.Plan.Cure is { Steps.IsEmpty: false } cure
-            ? new BigCell(Numbers.AtMost(cure.Total.Value.Hours, 1) + "\u00A0h", context.Say($"hottest {text.Temperature(cure.Peak.Value).Main}"))
+            ? new BigCell(QuantityText.Span(cure.Total.Value), context.Say($"hottest {text.Temperature(cure.Peak.Value).Main}"))
             : (Cell)context.Say("as the data sheet says");
         return Step(context.Say("Cure"), context.Say("Follow the cure chart."), target, new Blank(context.Say("hottest part"), text.TemperatureUnit));
     }
@@ -75,7 +75,7 @@ internal static class RouteStation
 
     private static CellRow Cut(BenchContext context)
     {
-        var pieces = context.Plan.Stack.Sum(line => line.Pieces.Sum(piece => piece.Count));
+        var pieces = KitPage.PiecesOf(context.Plan);
         return Step(
             context.Say("Cut and kit"), context.Say("Follow the cut list."),
             pieces > 0 ? new BigCell(Counts.Pieces(pieces, context.Wording)) : (Cell)context.Say("no size is known"),

@@ -144,9 +144,16 @@ internal static class VacuumStation
     // A rise says little; a hole that one can look for says more.
     private static string? Meaning(BenchContext context) => context.Plan.Vacuum is { LeakOfAir: { } air, Hole: { } hole }
         ? context.Bags.Length > 1
-            ? context.Say($"In all bags that is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm.")
-            : context.Say($"That is about {Numbers.Significant(air.Value.MillilitersPerMinute, 2)}\u00A0mL of air a minute: one hole of {Numbers.Significant(hole.Value.Millimeters, 1)}\u00A0mm.")
+            ? context.Say($"In all bags that is about {Air(context, air.Value)} of air a minute: one hole of {Hole(context, hole.Value)}.")
+            : context.Say($"That is about {Air(context, air.Value)} of air a minute: one hole of {Hole(context, hole.Value)}.")
         : null;
+
+    private static string Air(BenchContext context, VolumeFlow air) => context.Text.IsUs
+        ? Numbers.Significant(air.MillilitersPerMinute / Volume.FromUsOunces(1).Milliliters, 2) + "\u00A0floz"
+        : Numbers.Significant(air.MillilitersPerMinute, 2) + "\u00A0mL";
+
+    private static string Hole(BenchContext context, Length hole) =>
+        context.Text.IsUs ? Numbers.Significant(hole.Inches, 1) + "\u00A0in" : Numbers.Significant(hole.Millimeters, 1) + "\u00A0mm";
 
     private static IEnumerable<Table> Readings(BenchContext context) => context.Bags.Select(bag => Readings(context, bag));
 

@@ -152,6 +152,9 @@ internal static class HtmlStyle
         .facts .wide { grid-column: 1 / -1; }
         .facts dt { flex: 0 0 24mm; }
         .panel .card { display: grid; grid-template-columns: 1fr auto; column-gap: 2mm; align-content: start; }
+        .card:last-child:nth-child(odd) { grid-column: 1 / -1; }
+        .panel.three dl { grid-template-columns: 1fr 1fr 1fr; }
+        .panel.three .card { grid-column: auto; }
         .card dt, .card .big { grid-column: 1; }
         .card .note { grid-column: 1 / -1; }
         .card .beside { display: flex; flex-direction: column; grid-area: 1 / 2 / 3 / 3; font-size: 11pt; line-height: 1.1; }

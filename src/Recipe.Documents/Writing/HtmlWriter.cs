@@ -105,7 +105,7 @@ internal static class HtmlWriter
             + (number.Blank is { } blank ? $"<dd class=\"beside\">{HtmlText.Escape(blank.What)} {Of(blank, say)}</dd>" : "")
             + (number.Note is null ? "" : $"<dd class=\"note\">{HtmlText.Escape(number.Note)}</dd>")
             + "</div>");
-        return $"<section class=\"panel\">\n<h3>{HtmlText.Escape(numbers.Caption)}</h3>\n<dl>\n{Lines(cards)}\n</dl>\n</section>";
+        return $"<section class=\"panel{(PanelColumns.AtTheBench(numbers) == 3 ? " three" : "")}\">\n<h3>{HtmlText.Escape(numbers.Caption)}</h3>\n<dl>\n{Lines(cards)}\n</dl>\n</section>";
     }
 
     private static string Of(HoldPoint hold, Wording say)

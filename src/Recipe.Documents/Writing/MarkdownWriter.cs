@@ -90,7 +90,7 @@ internal static class MarkdownWriter
             text.Append('\n');
             Append(text, row switch
             {
-                GroupRow group => [MarkdownText.Strong(group.Text.Plain), .. Enumerable.Repeat("", table.Columns.Length - 1)],
+                GroupRow group => [group.Text.Runs is [_] ? MarkdownText.Strong(group.Text.Plain) : MarkdownText.Of(group.Text), .. Enumerable.Repeat("", table.Columns.Length - 1)],
                 CellRow { IsSum: true } sum => sum.Cells.Select(cell => Strong(Of(cell))),
                 CellRow cells => cells.Cells.Select(Of),
                 _ => throw new ArgumentException($"No Markdown for {row.GetType().Name}.", nameof(table)),

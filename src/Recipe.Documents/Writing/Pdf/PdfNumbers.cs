@@ -37,15 +37,15 @@ internal static class PdfNumbers
         }
     }
 
-    /// <summary>A panel of large numbers: two to four beside each other.</summary>
+    /// <summary>A panel of large numbers: two to four beside each other; at the bench the last one has a row of its own to its end.</summary>
     public static IEnumerable<Piece> Panel(KeyNumbers numbers, double width, PdfMeasures measures)
     {
         yield return Heading(numbers.Caption, width, measures);
-        var most = measures.IsBench ? 2 : numbers.Items.Length == 4 && width > FourWide ? 4 : 3;
+        var most = measures.IsBench ? PanelColumns.AtTheBench(numbers) : numbers.Items.Length == 4 && width > FourWide ? 4 : 3;
         var rows = numbers.Items.Chunk(numbers.Items.Length == 1 ? 1 : most).ToList();
         for (var i = 0; i < rows.Count; i++)
         {
-            var wide = width / (numbers.Items.Length == 1 ? 1 : most);
+            var wide = width / (rows[i].Length == 1 && (measures.IsBench || numbers.Items.Length == 1) ? 1 : most);
             var cards = rows[i].Select(number => Card(number, wide, measures)).ToList();
             var height = cards.Max(card => card.Height);
             var pieces = rows[i].Select((number, k) => new Beside(k * wide, new FramedPiece(cards[k], 0, 0, 0, (sheet, x, y, h) => sheet.Frame(x, y, wide, h, new Pen(number.Alarm ? 1.2 : 0.4)), height)));
@@ -91,7 +91,7 @@ internal static class PdfNumbers
 
     private static FramedPiece Card(KeyNumber number, double width, PdfMeasures measures)
     {
-        const double side = 2.5;
+        const double side = PanelColumns.Side;
         var inner = width - (2 * side);
         var isBeside = number.Blank is not null;
         var room = isBeside ? inner - PdfMeasures.BlankWide - 2 : inner;
