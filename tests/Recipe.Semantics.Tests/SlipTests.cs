@@ -37,6 +37,9 @@ public sealed class SlipTests
     [Theory]
     [InlineData("2x", "x2")]
     [InlineData("2 x", "x2")]
+    [InlineData("x 2", "x2")]
+    [InlineData("×2", "x2")]
+    [InlineData("× 2", "x2")]
     public void A_count_with_its_sign_behind_is_answered_and_counted(string written, string meant)
     {
         var text = Part($"a my-twill +/-45 {written}");
@@ -44,6 +47,43 @@ public sealed class SlipTests
 
         Assert.Equal(Part($"a my-twill +/-45 {meant}"), Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
         Assert.Equal(2, Assert.Single(Given.Bind(text).Model.Parts.Single().Stack).Count);
+    }
+
+    /// <summary>The clock of twelve hours: 12 am is midnight, 12 pm is noon (US Naval Observatory).</summary>
+    [Theory]
+    [InlineData("6 pm", "18:00")]
+    [InlineData("6pm", "18:00")]
+    [InlineData("8:30 am", "08:30")]
+    [InlineData("12 am", "00:00")]
+    [InlineData("12:15 PM", "12:15")]
+    public void The_half_of_the_day_is_read_and_answered(string written, string meant)
+    {
+        var text = $"shop s {{\n  closes {written}\n}}\n";
+        var finding = Given.Single(text);
+
+        Assert.Equal($"shop s {{\n  closes {meant}\n}}\n", Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+        Assert.Equal(TimeOnly.Parse(meant, System.Globalization.CultureInfo.InvariantCulture), Given.Bind(text).Model.Shop!.Closes!.Value);
+    }
+
+    [Theory]
+    [InlineData("room 18-25 degC", "room 18 to 25 degC")]
+    [InlineData("room 68degF-77degF", "room 68degF to 77degF")]
+    [InlineData("room 20° C", "room 20 degC")]
+    [InlineData("room 68 ° F", "room 68 degF")]
+    public void Temperatures_of_a_data_sheet_are_answered_once(string written, string meant)
+    {
+        var finding = Given.Single($"shop s {{\n  {written}\n}}\n");
+
+        Assert.Equal($"shop s {{\n  {meant}\n}}\n", Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+        Given.Sound($"shop s {{\n  {meant}\n}}\n");
+    }
+
+    [Fact]
+    public void A_small_block_says_what_it_takes()
+    {
+        var finding = Given.Single("shop s {\n  safety {\n    eyes \"goggles\"\n  }\n}\n");
+
+        Assert.Contains("which takes gloves, respirator, ventilation, dust,", finding.Message, StringComparison.Ordinal);
     }
 
     [Theory]

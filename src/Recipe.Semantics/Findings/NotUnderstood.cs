@@ -69,6 +69,13 @@ public static class NotUnderstood
             : finding;
     }
 
+    /// <summary>What people write out of habit, and how it is written here: <c>6 pm</c>, <c>18-25 degC</c>, <c>x 2</c>.</summary>
+    internal static Finding Habit(SourceSpan where, string written, FixSafety safety = FixSafety.Safe) =>
+        Finding.Of(Descriptor, where, $"`{Shown(where)}` is written `{written}`.") with
+        {
+            Fixes = [new Fix($"Write {written}", safety, new TextEdit(where, written))],
+        };
+
     /// <summary>A count with its sign behind the number: <c>2x</c>.</summary>
     internal static Finding CountTurnedRound(SourceSpan where, int count)
     {

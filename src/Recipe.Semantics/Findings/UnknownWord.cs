@@ -36,6 +36,9 @@ public static class UnknownWord
             """,
     };
 
+    // As many as somebody reads in one line.
+    private const int FewWords = 16;
+
     /// <summary>A line of a block that begins with an unknown word.</summary>
     internal static Finding Line(SourceSpan where, string word, BlockSchema block)
     {
@@ -48,7 +51,9 @@ public static class UnknownWord
         var homes = RecipeSchema.BlocksWith(word).Select(Name).Take(3).ToArray();
         return Finding.Of(Descriptor, where, homes.Length > 0
             ? $"`{word}` is not a word of {Name(block)}; it belongs to {Numbers.Or(homes)}."
-            : $"`{word}` is not a word of {Name(block)}.");
+            : block.Words.Length <= FewWords
+                ? $"`{word}` is not a word of {Name(block)}, which takes {Numbers.Or([.. block.Words.Select(known => known.Word)])}."
+                : $"`{word}` is not a word of {Name(block)}.");
     }
 
     /// <summary>A word in the middle of a line.</summary>

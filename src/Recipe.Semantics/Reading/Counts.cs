@@ -36,6 +36,16 @@ internal static class Counts
             return true;
         }
 
+        if (line.Ahead(0) is WordSyntax { Text: "x" or "×" } sign && line.Ahead(1) is QuantitySyntax { Unit: null, Number: >= 0 and <= int.MaxValue } apart
+            && apart.Number == Math.Floor(apart.Number))
+        {
+            line.Take();
+            var both = sign.Span.Union(line.Take().Span);
+            line.Report(NotUnderstood.Habit(line.Context.At(both), string.Create(CultureInfo.InvariantCulture, $"x{apart.Number}")));
+            count = Within(line, both, (int)apart.Number);
+            return true;
+        }
+
         if (!IsTurnedRound(line))
         {
             return false;

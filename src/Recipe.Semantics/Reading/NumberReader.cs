@@ -50,6 +50,13 @@ internal static class NumberReader
     public static Argument? ReadTimeOfDay(LineReader line, string name)
     {
         var value = line.Take();
+        if (HalfDay(line, value) is { } time)
+        {
+            var where = line.Context.At(value.Span.Union(line.Take().Span));
+            line.Report(NotUnderstood.Habit(where, time.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)));
+            return new Argument(name, where, where.Text) { Payload = time };
+        }
+
         if (value is not RatioSyntax { Parts: [{ Unit: null } hours, { Unit: null } minutes] }
             || hours.Number != Math.Floor(hours.Number) || minutes.Number != Math.Floor(minutes.Number))
         {
@@ -63,6 +70,25 @@ internal static class NumberReader
         }
 
         return new Argument(name, line.At(value), line.Slice(value.Span)) { Payload = new TimeOnly((int)hours.Number, (int)minutes.Number) };
+    }
+
+    // `6 pm`, `8:30 am`: the clock of twelve hours, in which 12 am is midnight.
+    private static TimeOnly? HalfDay(LineReader line, ValueSyntax value)
+    {
+        if (line.AtEnd || line.Peek is not WordSyntax { Text: "am" or "pm" or "AM" or "PM" } half)
+        {
+            return null;
+        }
+
+        var (hours, minutes) = value switch
+        {
+            QuantitySyntax { Unit: null } whole => (whole.Number, 0.0),
+            RatioSyntax { Parts: [{ Unit: null } hour, { Unit: null } minute] } => (hour.Number, minute.Number),
+            _ => (0.0, 0.0),
+        };
+        return hours is >= 1 and <= 12 && minutes is >= 0 and <= 59 && hours == Math.Floor(hours) && minutes == Math.Floor(minutes)
+            ? new TimeOnly(((int)hours % 12) + (half.Text is "pm" or "PM" ? 12 : 0), (int)minutes)
+            : null;
     }
 
     private static double? ReadPlain(LineReader line, ValueSyntax value, string noun)

@@ -4,6 +4,7 @@ using Recipe.Semantics.Schema;
 using Recipe.Semantics.Values;
 using Recipe.Syntax;
 using Recipe.Text;
+using Recipe.Text.Findings;
 using Recipe.Text.Units;
 
 namespace Recipe.Semantics.Reading;
@@ -29,6 +30,14 @@ internal static class QuantityReader
                 if (kind.TakesRange && !line.AtEnd && line.Peek is WordSyntax { Text: "to" })
                 {
                     return ReadSpelledRange(line, name, kind, value);
+                }
+
+                if (kind.TakesRange && !line.AtEnd && line.Peek is SignedSyntax { Negative: true } upper && upper.Span.Start == value.Span.End && value is QuantitySyntax)
+                {
+                    // The dash of a data sheet: a second figure with a sign, right behind the first.
+                    var where = line.Context.At(value.Span.Union(line.Take().Span));
+                    line.Report(NotUnderstood.Habit(where, $"{line.Slice(value.Span)} to {line.Slice(upper.Quantity.Span)}", FixSafety.NeedsALook));
+                    return null;
                 }
 
                 if (ReadSingle(line, kind, value) is not { } read)
@@ -105,6 +114,14 @@ internal static class QuantityReader
 
         if (borrowed is null && MixedFractions.Report(line, value))
         {
+            return null;
+        }
+
+        if (kind.Dimension == DimensionNames.Temperature && value is QuantitySyntax { Unit: { } degrees } turn && degrees.Dimension == DimensionNames.Angle
+            && !line.AtEnd && line.Peek is WordSyntax { Text: "C" or "F" } scale)
+        {
+            line.Take();
+            line.Report(NotUnderstood.Habit(line.Context.At(value.Span.Union(scale.Span)), $"{line.Slice(turn.NumberSpan)} deg{scale.Text}"));
             return null;
         }
 
