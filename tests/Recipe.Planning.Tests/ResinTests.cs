@@ -132,9 +132,11 @@ public class ResinTests
         var resin = plan.Resin!;
         double[] shares = [Of(resin, ResinUse.Laminate), Of(resin, ResinUse.CoreFaces), Of(resin, ResinUse.Pickup)];
         var brush = resin.Lines.Single(l => l.Label == "brush and roller").Mass.Value;
-        var sheet = ResinBalance.ToMix(Mass.FromKilograms(shares.Sum()), [], brush, Ratio.FromPercent(3), Ratio.FromPercent(10));
-        Close(sheet.ToMix.Kilograms, resin.ToMix.Value.Kilograms);
-        Close(sheet.Spare.Kilograms, Of(resin, ResinUse.Spare));
+
+        // Conservation of mass: what is needed and 10 % of it to spare are 97 % of what is mixed.
+        var need = shares.Sum() + brush.Kilograms;
+        Close(need * 1.1 / 0.97, resin.ToMix.Value.Kilograms);
+        Close(need * 0.1, Of(resin, ResinUse.Spare));
     }
 
     [Fact]
