@@ -53,9 +53,8 @@ public static class BagSize
     {
         ArgumentNullException.ThrowIfNull(surface);
         double margin = beyond.Meters;
-        double around = surface.IsClosedTube ? 0 : margin;
         double length = surface.DevelopedLength.Meters + (2 * margin);
-        double width = surface.DevelopedWidth.Meters + (2 * around);
+        double width = surface.DevelopedWidth.Meters + (surface.IsClosedTube ? surface.FlareBeyond(margin) : 2 * margin);
         return length > 0 && width > 0
             ? Sheet(length, width)
             : throw Guard.Refuse(margin, "m", nameof(beyond), "must leave some of the layer");
@@ -89,28 +88,6 @@ public static class BagSize
         double pleats = Guard.AtLeast(allowances.Pleats, 0, nameof(allowances)) * 2 * height;
         double spare = Guard.NotNegative(allowances.TapeSpare.DecimalFractions, string.Empty, nameof(allowances));
         return Length.FromMeters((line + pleats) * (1 + spare));
-    }
-
-    /// <summary>Tape of an envelope: along the slit and across both ends of its film, plus the spare.</summary>
-    /// <param name="surface">One side of what goes in.</param>
-    /// <param name="allowances">Allowances.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An allowance is out of range.</exception>
-    public static Length EnvelopeTape(Surface surface, BagAllowances allowances)
-    {
-        FlatPiece side = Film(surface, allowances);
-        double spare = Guard.NotNegative(allowances.TapeSpare.DecimalFractions, string.Empty, nameof(allowances));
-        return Length.FromMeters((side.Length.Meters + (2 * side.Width.Meters)) * (1 + spare));
-    }
-
-    /// <summary>Whole rolls that hold a length.</summary>
-    /// <param name="needed">Length needed; zero or more.</param>
-    /// <param name="rollLength">Length on one roll; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static int Rolls(Length needed, Length rollLength)
-    {
-        double length = Guard.NotNegative(needed.Meters, "m", nameof(needed));
-        double roll = Guard.Positive(rollLength.Meters, "m", nameof(rollLength));
-        return checked((int)Math.Ceiling(length / roll * (1 - 1e-9)));
     }
 
     private static FlatPiece Sheet(double length, double width) =>

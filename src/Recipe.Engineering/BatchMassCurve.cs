@@ -6,7 +6,7 @@ namespace Recipe.Engineering;
 /// </summary>
 /// <remarks>
 /// Source: common practice, points from memory: 100 to 150 g 1; 300 g 0.75; 500 g 0.60 (0.55 to 0.65); 1 kg 0.42 (0.35 to 0.5),
-/// all in a deep cup. A later model of the pot's own heat is to take the place of this curve.
+/// all in a deep cup. Where the resin's kinetics are known, <see cref="SheetPot"/> follows the pot's own heat; the shorter of the two lives counts.
 /// </remarks>
 internal static class BatchMassCurve
 {

@@ -20,8 +20,8 @@ public sealed record BatchRequest
     /// <summary>Temperature of resin and shop today; 0 to 60 degC.</summary>
     public required Temperature Temperature { get; init; }
 
-    /// <summary>Share of the pot life that may be used; more than 0 and at most 1. Default 75 %.</summary>
-    public Ratio FractionOfLife { get; init; } = Ratio.FromPercent(75);
+    /// <summary>Share of the pot life that may be used; more than 0 and at most 1.</summary>
+    public required Ratio FractionOfLife { get; init; }
 
     /// <summary>
     /// Time from the first contact of the components to the first brushful; zero or more. It counts against the pot's life.
@@ -29,15 +29,9 @@ public sealed record BatchRequest
     /// </summary>
     public Duration MixingTime { get; init; } = Duration.Zero;
 
-    /// <summary>Smallest pot that can be weighed well enough; zero or more. Default none.</summary>
-    public Mass SmallestPot { get; init; } = Mass.Zero;
-
     /// <summary>Vessel of the pots.</summary>
     public PotShape Shape { get; init; } = PotShape.DeepCup;
 
-    /// <summary>How the need is spread over the pots.</summary>
-    public BatchStyle Style { get; init; } = BatchStyle.Equal;
-
-    /// <summary>More pots than this are no plan; at least 1. Default 99.</summary>
-    public int MostPots { get; init; } = 99;
+    /// <summary>More pots than this are no plan; at least 1.</summary>
+    public required int MostPots { get; init; }
 }

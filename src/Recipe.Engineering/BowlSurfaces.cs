@@ -33,15 +33,6 @@ public static class BowlSurfaces
             Math.PI);
     }
 
-    /// <summary>Half a sphere: area <c>2 pi R^2</c>.</summary>
-    /// <param name="diameter">Diameter of the sphere and of the rim.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The diameter is not greater than zero.</exception>
-    public static Surface Hemisphere(Length diameter)
-    {
-        double d = Guard.Positive(diameter.Meters, "m", nameof(diameter));
-        return SphericalCap(diameter, Length.FromMeters(d / 2));
-    }
-
     /// <summary>
     /// Half an ellipsoid on an elliptical footprint. The two footprint sizes are whole axes (edge to edge);
     /// the depth is the third half axis.

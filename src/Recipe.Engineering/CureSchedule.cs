@@ -101,43 +101,38 @@ public sealed class CureSchedule
         return last;
     }
 
-    /// <summary>Time spent at or above a temperature.</summary>
-    /// <param name="temperature">The temperature.</param>
-    public Duration TimeAtOrAbove(Temperature temperature)
+    /// <summary>Time at one temperature that a straight piece of a cure is worth: each moment counts twice as much for each 10 K more.</summary>
+    /// <param name="lasts">How long the piece lasts; zero or more.</param>
+    /// <param name="from">Temperature at its start; above absolute zero.</param>
+    /// <param name="to">Temperature at its end; above absolute zero.</param>
+    /// <param name="at">The temperature that the answer is given at; above absolute zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    /// <remarks>Source: common practice for amine-cured resins; a ramp is integrated exactly.</remarks>
+    public static Duration Worth(Duration lasts, Temperature from, Temperature to, Temperature at)
     {
-        double limit = temperature.DegreesCelsius;
-        double seconds = 0;
-        foreach (ScheduleSegment segment in Segments)
-        {
-            double low = Math.Min(segment.From.DegreesCelsius, segment.To.DegreesCelsius);
-            double high = Math.Max(segment.From.DegreesCelsius, segment.To.DegreesCelsius);
-            double share = low >= limit ? 1
-                : high < limit ? 0
-                : (high - limit) / (high - low);
-            seconds += share * segment.Lasts.Seconds;
-        }
-
-        return Duration.FromSeconds(seconds);
+        double seconds = Guard.NotNegative(lasts.Seconds, "s", nameof(lasts));
+        (double speed, double turn) = Pace(Celsius(from, nameof(from)), Celsius(to, nameof(to)), Celsius(at, nameof(at)));
+        return Duration.FromSeconds(seconds * speed * (turn == 0 ? 1 : SmallNumbers.ExpM1(turn) / turn));
     }
 
-    /// <summary>When the schedule is worth a time at one temperature: each moment counts twice as much for each 10 K more.</summary>
+    /// <summary>When the schedule is worth a time at one temperature, each piece as <see cref="Worth"/> has it.</summary>
     /// <param name="time">The time, such as the demould time of a data sheet; zero or more.</param>
     /// <param name="at">The temperature that it is given at; above absolute zero.</param>
     /// <returns>Time from the start, or null when the schedule ends before.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <remarks>Source: common practice for amine-cured resins. A ramp counts as its mean temperature.</remarks>
     public Duration? TimeWorth(Duration time, Temperature at)
     {
         double left = Guard.NotNegative(time.Seconds, "s", nameof(time));
         double sheet = Celsius(at, nameof(at));
         foreach (ScheduleSegment segment in Segments)
         {
-            double mean = (segment.From.DegreesCelsius + segment.To.DegreesCelsius) / 2;
-            double speed = Math.Pow(2, (mean - sheet) / 10);
-            double counts = segment.Lasts.Seconds * speed;
+            double counts = Worth(segment.Lasts, segment.From, segment.To, at).Seconds;
             if (counts >= left)
             {
-                return Duration.FromSeconds(segment.Start.Seconds + (left / speed));
+                (double speed, double turn) = Pace(segment.From.DegreesCelsius, segment.To.DegreesCelsius, sheet);
+                double lasts = segment.Lasts.Seconds;
+                double share = left <= 0 ? 0 : left / (lasts * speed);
+                return Duration.FromSeconds(segment.Start.Seconds + (lasts * (turn == 0 ? share : SmallNumbers.LogP1(turn * share) / turn)));
             }
 
             left -= counts;
@@ -145,6 +140,10 @@ public sealed class CureSchedule
 
         return null;
     }
+
+    // At the share x of a straight piece the cure goes exp(turn x) times as fast as at its start, and there speed times as fast as at the sheet's temperature.
+    private static (double Speed, double Turn) Pace(double from, double to, double sheet) =>
+        (Math.Pow(2, (from - sheet) / 10), (to - from) / 10 * Math.Log(2));
 
     private static (double From, double To, double Lasts) Hold(HoldStep hold)
     {

@@ -17,12 +17,9 @@ public static class DewPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range.</exception>
     public static Temperature Of(Temperature air, double humidity)
     {
-        var celsius = air.DegreesCelsius;
-        ArgumentOutOfRangeException.ThrowIfLessThan(celsius, -40, nameof(air));
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(celsius, 60, nameof(air));
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(humidity);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(humidity, 1);
-        var gamma = Math.Log(humidity) + (A * celsius / (B + celsius));
+        double celsius = Guard.Between(air.DegreesCelsius, -40, 60, "degC", nameof(air));
+        double share = Guard.Positive(Guard.Between(humidity, 0, 1, string.Empty, nameof(humidity)), string.Empty, nameof(humidity));
+        double gamma = Math.Log(share) + (A * celsius / (B + celsius));
         return Temperature.FromDegreesCelsius(B * gamma / (A - gamma));
     }
 }

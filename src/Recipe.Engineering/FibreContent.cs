@@ -8,13 +8,11 @@ namespace Recipe.Engineering;
 /// </summary>
 /// <remarks>
 /// Source: ASTM D3171 (Test Method II, content from thickness and areal weight) and ISO 14127 (thickness method);
-/// the relations between mass and volume fractions are identities for a laminate without voids.
+/// the relations between mass and volume fractions are identities for a laminate without voids. Plans go from cloth and resin to thickness; the
+/// way back, from a measured thickness or density, is the standard's own and what its figures are held to.
 /// </remarks>
 public static class FibreContent
 {
-    /// <summary>Largest volume fraction of round parallel fibres on a square grid, pi / 4.</summary>
-    public static Ratio SquarePacking { get; } = Ratio.FromDecimalFractions(Math.PI / 4);
-
     /// <summary>Largest volume fraction of round parallel fibres at all, pi / (2 sqrt 3).</summary>
     public static Ratio HexagonalPacking { get; } = Ratio.FromDecimalFractions(Math.PI / (2 * Math.Sqrt(3)));
 
@@ -94,17 +92,6 @@ public static class FibreContent
         double v = Guard.OpenFraction(fibreVolumeFraction, nameof(fibreVolumeFraction));
         double solid = Faw(fibreArealWeight, nameof(fibreArealWeight)) / Rho(fibre, nameof(fibre));
         return AreaDensity.FromKilogramsPerSquareMeter(solid * (1 - v) / v * Rho(resin, nameof(resin)));
-    }
-
-    /// <summary>Resin mass fraction of a weighed part whose dry cloth was weighed too: <c>(m - mf) / m</c>.</summary>
-    /// <param name="part">Mass of the part; greater than zero.</param>
-    /// <param name="dryFibre">Mass of the fibre left in it; zero or more and not more than the part.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Ratio ResinMassFraction(Mass part, Mass dryFibre)
-    {
-        double m = Guard.Positive(part.Kilograms, "kg", nameof(part));
-        double f = Guard.Between(dryFibre.Kilograms, 0, m, "kg", nameof(dryFibre));
-        return Ratio.FromDecimalFractions((m - f) / m);
     }
 
     /// <summary>Density of the laminate: <c>(Vf rf + (1-Vf) rm) (1-voids)</c>.</summary>

@@ -7,8 +7,4 @@ namespace Recipe.Engineering;
 /// <param name="Width">Size across it, allowances included.</param>
 /// <param name="Area">Area of the piece itself, allowances included; not more than the surface needs.</param>
 /// <param name="IsOval">True when the piece is round or oval, so that turning it changes its extent less than a rectangle's.</param>
-public sealed record FlatPiece(Length Length, Length Width, Area Area, bool IsOval)
-{
-    /// <summary>Area of the rectangle round the piece, which is what a straight cut from the roll takes.</summary>
-    public Area RectangleArea => Length * Width;
-}
+public sealed record FlatPiece(Length Length, Length Width, Area Area, bool IsOval);

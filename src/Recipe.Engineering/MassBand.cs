@@ -49,17 +49,6 @@ public static class MassBand
         return Ratio.FromDecimalFractions(bagged * Spread(process) / Spread(LayUpProcess.Bagged));
     }
 
-    /// <summary>The band of an expected mass with a relative half width.</summary>
-    /// <param name="expected">Expected mass; zero or more.</param>
-    /// <param name="halfWidth">Half the width relative to the mass; 0 or more and less than 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static MassRange Around(Mass expected, Ratio halfWidth)
-    {
-        double m = Guard.NotNegative(expected.Kilograms, "kg", nameof(expected));
-        double h = Guard.FractionBelowOne(halfWidth, nameof(halfWidth));
-        return new MassRange(expected, Mass.FromKilograms(m * (1 - h)), Mass.FromKilograms(m * (1 + h)));
-    }
-
     /// <summary>
     /// The band of a sum whose parts are off independently of each other: expected masses add, half widths add as squares.
     /// The lower end is never below zero.

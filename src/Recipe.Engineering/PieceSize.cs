@@ -38,19 +38,9 @@ public static class PieceSize
             return Piece(along, across, area, surface.HasOvalPiece);
         }
 
-        // The pattern of a cone also widens where the trim makes it longer; twice the trim covers the steepest taper.
-        double flare = surface.Kind == SurfaceKind.Frustum ? 2 * t : 0;
         double seam = SeamLength(surface) + (2 * t);
-        return Piece(along, surface.DevelopedWidth.Meters + flare + o, area + (o * seam), false);
+        return Piece(along, surface.DevelopedWidth.Meters + surface.FlareBeyond(t) + o, area + (o * seam), false);
     }
-
-    /// <summary>A plain rectangular piece, such as a patch, with an allowance outside each edge.</summary>
-    /// <param name="length">Finished length; greater than zero.</param>
-    /// <param name="width">Finished width; greater than zero.</param>
-    /// <param name="allowance">Allowance outside each edge; zero or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A size is out of range.</exception>
-    public static FlatPiece Rectangle(Length length, Length width, Length allowance) =>
-        ForPly(Surfaces.FlatRectangle(length, width), allowance, Length.Zero);
 
     /// <summary>
     /// Extent along and across the roll of a piece whose warp lies at an angle to its first direction. For a rectangle
@@ -67,17 +57,6 @@ public static class PieceSize
         return piece.IsOval
             ? Footprint(double.Hypot(length * cosine, width * sine), double.Hypot(length * sine, width * cosine))
             : Footprint((length * cosine) + (width * sine), (length * sine) + (width * cosine));
-    }
-
-    /// <summary>True when the piece can be cut in one from the roll at that angle.</summary>
-    /// <param name="piece">The piece.</param>
-    /// <param name="orientation">Angle from the piece's first direction to the warp.</param>
-    /// <param name="rollWidth">Usable width of the roll; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The roll width is not greater than zero.</exception>
-    public static bool FitsRoll(FlatPiece piece, Angle orientation, Length rollWidth)
-    {
-        double roll = Guard.Positive(rollWidth.Meters, "m", nameof(rollWidth));
-        return OnRoll(piece, orientation).Across.Meters <= roll * (1 + RelativeSlack);
     }
 
     /// <summary>

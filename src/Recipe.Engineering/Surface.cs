@@ -16,8 +16,7 @@ public sealed record Surface
         double depthMetres,
         double lengthMetres,
         double widthMetres,
-        double rimCornerFactor,
-        bool measuresAssumed = false)
+        double rimCornerFactor)
     {
         Kind = kind;
         Curvature = curvature;
@@ -27,7 +26,6 @@ public sealed record Surface
         DevelopedLength = Length.FromMeters(lengthMetres);
         DevelopedWidth = Length.FromMeters(widthMetres);
         RimCornerFactor = rimCornerFactor;
-        MeasuresAssumed = measuresAssumed;
     }
 
     /// <summary>The shape.</summary>
@@ -63,11 +61,6 @@ public sealed record Surface
     /// </summary>
     public double RimCornerFactor { get; }
 
-    /// <summary>
-    /// True when the rim or the developed sizes were not given and a plain shape was assumed for them.
-    /// </summary>
-    public bool MeasuresAssumed { get; }
-
     /// <summary>True for a plane face.</summary>
     public bool IsFlat => Curvature == Curvature.Flat;
 
@@ -75,15 +68,21 @@ public sealed record Surface
     public bool IsDoublyCurved => Curvature == Curvature.Double;
 
     /// <summary>True when the surface closes on itself round an axis, so that a wrapped ply meets itself in a seam.</summary>
-    public bool IsClosedTube => Kind is SurfaceKind.Cylinder or SurfaceKind.WoundSheet or SurfaceKind.Frustum;
+    public bool IsClosedTube => Kind is SurfaceKind.Cylinder or SurfaceKind.Frustum;
 
     /// <summary>True when the flat piece for the surface is rounded (disc or oval) and not a rectangle.</summary>
     public bool HasOvalPiece =>
         Kind is SurfaceKind.FlatDisc or SurfaceKind.SphericalCap or SurfaceKind.HalfEllipsoid or SurfaceKind.Paraboloid;
 
     /// <summary>
+    /// How much wider the rectangle round the flat pattern may become, m, where a piece reaches past both ends by a length in m: a cone goes on
+    /// widening, and twice the length covers the steepest taper; 0 for every other shape.
+    /// </summary>
+    internal double FlareBeyond(double metres) => Kind == SurfaceKind.Frustum ? Math.Max(0, 2 * metres) : 0;
+
+    /// <summary>
     /// Area with a border of one width added outside the whole rim, lying flat on the flange (on a tube: running on along it).
-    /// Exact for every shape of <see cref="Surfaces"/> whose measures are not assumed.
+    /// Exact for every shape but <see cref="SurfaceKind.ShapedArea"/>.
     /// </summary>
     /// <param name="border">Width of the border; zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="border"/> is negative.</exception>

@@ -9,17 +9,8 @@ public enum SurfaceKind
     /// <summary>A flat disc.</summary>
     FlatDisc,
 
-    /// <summary>A flat face of which only the area is known.</summary>
-    FlatArea,
-
     /// <summary>The lateral face of a whole cylinder, open at both ends.</summary>
     Cylinder,
-
-    /// <summary>A strip of a cylinder that does not close, such as a half-round mould.</summary>
-    CylinderArc,
-
-    /// <summary>A sheet wound on a mandrel for several turns.</summary>
-    WoundSheet,
 
     /// <summary>The lateral face of a cone or of a frustum of a cone.</summary>
     Frustum,

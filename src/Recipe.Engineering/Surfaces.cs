@@ -31,39 +31,6 @@ public static class Surfaces
         return new Surface(SurfaceKind.FlatDisc, Curvature.Flat, Math.PI * d * d / 4, Math.PI * d, 0, d, d, Math.PI);
     }
 
-    /// <summary>
-    /// A flat face of which the area, and perhaps the rim, is known. Without a rim a square is assumed; with one, the
-    /// rectangle of that area and rim (or the square, when the rim is shorter than a square's).
-    /// </summary>
-    /// <param name="area">Area of the face; greater than zero.</param>
-    /// <param name="rimLength">Length of its edge, if known; not less than the circle's of the same area.</param>
-    /// <exception cref="ArgumentOutOfRangeException">
-    /// The area is not greater than zero, or the rim is shorter than the circle's of that area, which no shape can have.
-    /// </exception>
-    /// <remarks>Source of the lower bound: the isoperimetric inequality.</remarks>
-    public static Surface FlatArea(Area area, Length? rimLength = null)
-    {
-        double s = Guard.Positive(area.SquareMeters, "m2", nameof(area));
-        if (rimLength is not { } rim)
-        {
-            double side = Math.Sqrt(s);
-            return new Surface(SurfaceKind.FlatArea, Curvature.Flat, s, 4 * side, 0, side, side, 4, measuresAssumed: true);
-        }
-
-        double shortest = 2 * Math.Sqrt(Math.PI * s);
-        double p = Guard.Positive(rim.Meters, "m", nameof(rimLength));
-        if (p < shortest * (1 - 1e-9))
-        {
-            throw Guard.Refuse(p, "m", nameof(rimLength), "must not be shorter than the circle's of the same area");
-        }
-
-        double half = p / 4;
-        double spread = Math.Sqrt(Math.Max(0, (half * half) - s));
-        double longSide = spread > 0 ? half + spread : Math.Sqrt(s);
-        return new Surface(
-            SurfaceKind.FlatArea, Curvature.Flat, s, p, 0, longSide, s / longSide, 4, measuresAssumed: true);
-    }
-
     /// <summary>The lateral face of a whole cylinder: a tube without its ends.</summary>
     /// <param name="diameter">Diameter of the face that the cloth lies on.</param>
     /// <param name="length">Length along the axis; the developed length.</param>
@@ -74,48 +41,6 @@ public static class Surfaces
         double l = Guard.Positive(length.Meters, "m", nameof(length));
         double girth = Math.PI * d;
         return new Surface(SurfaceKind.Cylinder, Curvature.Single, girth * l, 2 * girth, 0, l, girth, 0);
-    }
-
-    /// <summary>A strip of a cylinder that does not close on itself; 180 degrees is a half-round mould.</summary>
-    /// <param name="diameter">Diameter of the cylinder.</param>
-    /// <param name="length">Length along the axis; the developed length.</param>
-    /// <param name="arc">Angle of the strip about the axis; more than 0 and less than 360 degrees.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A size is not greater than zero, or the angle is out of range.</exception>
-    public static Surface CylinderArc(Length diameter, Length length, Angle arc)
-    {
-        double r = Guard.Positive(diameter.Meters, "m", nameof(diameter)) / 2;
-        double l = Guard.Positive(length.Meters, "m", nameof(length));
-        double angle = Guard.Positive(arc.Radians, "rad", nameof(arc));
-        if (angle >= 2 * Math.PI)
-        {
-            throw Guard.Refuse(arc.Degrees, "deg", nameof(arc), "must be less than 360");
-        }
-
-        double girth = r * angle;
-        double sine = Math.Sin(angle / 4);
-        double depth = 2 * r * sine * sine;
-        return new Surface(
-            SurfaceKind.CylinderArc, Curvature.Single, girth * l, 2 * (girth + l), depth, l, girth, 4);
-    }
-
-    /// <summary>
-    /// The sheet that winds a mandrel for a number of turns. Its length is what fills the ring between mandrel and outside:
-    /// <c>turns * pi * (D + turns * t)</c>, exact for whole turns.
-    /// </summary>
-    /// <param name="mandrelDiameter">Outer diameter of the bare mandrel.</param>
-    /// <param name="length">Length of the tube along the axis; the developed length.</param>
-    /// <param name="turns">Number of turns; greater than zero, need not be whole.</param>
-    /// <param name="plyThickness">Thickness of one turn; zero or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A size or the number of turns is out of range.</exception>
-    /// <remarks>Source: equal areas of the ring and of the edge of the sheet.</remarks>
-    public static Surface WoundSheet(Length mandrelDiameter, Length length, double turns, Length plyThickness)
-    {
-        double d = Guard.Positive(mandrelDiameter.Meters, "m", nameof(mandrelDiameter));
-        double l = Guard.Positive(length.Meters, "m", nameof(length));
-        double n = Guard.Positive(turns, "turns", nameof(turns));
-        double t = Guard.NotNegative(plyThickness.Meters, "m", nameof(plyThickness));
-        double wound = n * Math.PI * (d + (n * t));
-        return new Surface(SurfaceKind.WoundSheet, Curvature.Single, wound * l, 2 * wound, 0, l, wound, 0);
     }
 
     /// <summary>
@@ -167,7 +92,7 @@ public static class Surfaces
 
     /// <summary>
     /// A shaped surface of which the area is known, as from a drawing or a model. What is not given is taken from a square
-    /// of that area, and <see cref="Surface.MeasuresAssumed"/> says so.
+    /// of that area.
     /// </summary>
     /// <param name="area">Area measured on the surface; greater than zero.</param>
     /// <param name="rimLength">Length of its free edge, if known; greater than zero.</param>
@@ -190,8 +115,7 @@ public static class Surfaces
         double along = Given(developedLength, side, nameof(developedLength));
         double across = Given(developedWidth, side, nameof(developedWidth));
         double deep = depth is { } d ? Guard.NotNegative(d.Meters, "m", nameof(depth)) : 0;
-        bool assumed = rimLength is null || depth is null || developedLength is null || developedWidth is null;
-        return new Surface(SurfaceKind.ShapedArea, curvature, s, rim, deep, along, across, 4, assumed);
+        return new Surface(SurfaceKind.ShapedArea, curvature, s, rim, deep, along, across, 4);
     }
 
     private static double Given(Length? length, double otherwise, string parameter) =>

@@ -2,19 +2,13 @@ using UnitsNet;
 
 namespace Recipe.Engineering;
 
-/// <summary>Compaction under a bag, pump-down, and what a pump has in hand over a leak. Pressures are absolute.</summary>
+/// <summary>Pump-down of a bag, and what a pump has in hand over a leak. Pressures are absolute.</summary>
 /// <remarks>
 /// Source: textbook vacuum practice: ideal gas at constant temperature, a constant pumping speed, no outgassing of resin.
 /// Boiling styrene or moisture adds gas that these formulas do not know. Use vessels made for vacuum, and shields on glass.
 /// </remarks>
 public static class Vacuum
 {
-    /// <summary>Pressure that squeezes a laminate under a dry bag: ambient less absolute bag pressure, never more than ambient.</summary>
-    /// <param name="ambient">Pressure of the air around; greater than zero.</param>
-    /// <param name="bag">Absolute pressure in the bag; zero up to the ambient pressure.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Pressure Compaction(Pressure ambient, Pressure bag) => Atmosphere.ToBelowAmbient(bag, ambient);
-
     /// <summary>
     /// Lowest pressure that the pump holds against a leak: <c>p_u + Q/S</c>.
     /// </summary>
@@ -50,27 +44,6 @@ public static class Vacuum
         }
 
         return end > floor ? Duration.FromSeconds(v / s * Math.Log((start - floor) / (end - floor))) : null;
-    }
-
-    /// <summary>
-    /// Pressure after pumping for a time: <c>p_inf + (p0 - p_inf) exp(-S t / V)</c>.
-    /// </summary>
-    /// <param name="volume">Free volume; greater than zero.</param>
-    /// <param name="speed">Pumping speed; greater than zero.</param>
-    /// <param name="from">Pressure at the start; greater than zero.</param>
-    /// <param name="time">Time of pumping; zero or more.</param>
-    /// <param name="ultimate">The pump's ultimate pressure; zero or more; default 0.</param>
-    /// <param name="leak">Leak; default none.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Pressure PressureAfter(
-        Volume volume, VolumeFlow speed, Pressure from, Duration time, Pressure ultimate = default, LeakRate leak = default)
-    {
-        double v = Guard.Positive(volume.CubicMeters, "m3", nameof(volume));
-        double s = Speed(speed);
-        double start = Guard.Positive(from.Pascals, "Pa", nameof(from));
-        double t = Guard.NotNegative(time.Seconds, "s", nameof(time));
-        double floor = Floor(s, ultimate, leak);
-        return Pressure.FromPascals(floor + ((start - floor) * Math.Exp(-s * t / v)));
     }
 
     /// <summary>

@@ -24,9 +24,6 @@ public sealed record VolumeRatio
     /// <summary>Parts of hardener as written.</summary>
     public double HardenerParts { get; }
 
-    /// <summary>Hardener for a hundred parts of resin, by volume.</summary>
-    public double HardenerPerHundred => 100 * HardenerParts / ResinParts;
-
     /// <summary>The same mix by weight: hardener parts grow by hardener density over resin density.</summary>
     /// <param name="resin">Density of the liquid resin; greater than zero.</param>
     /// <param name="hardener">Density of the liquid hardener; greater than zero.</param>

@@ -23,21 +23,6 @@ public sealed record WeightRatio
     /// <summary>Parts of hardener as written.</summary>
     public double HardenerParts { get; }
 
-    /// <summary>Hardener for a hundred parts of resin, by weight.</summary>
-    public double HardenerPerHundred => 100 * HardenerParts / ResinParts;
-
     /// <summary>Share of the hardener in the mix, by weight.</summary>
     public Ratio HardenerShare => Ratio.FromDecimalFractions(HardenerParts / (ResinParts + HardenerParts));
-
-    /// <summary>The same mix by volume: hardener parts grow by resin density over hardener density.</summary>
-    /// <param name="resin">Density of the liquid resin; greater than zero.</param>
-    /// <param name="hardener">Density of the liquid hardener; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A density is not greater than zero.</exception>
-    /// <remarks>Source: definition of density.</remarks>
-    public VolumeRatio ToVolume(Density resin, Density hardener)
-    {
-        double a = Guard.Positive(resin.KilogramsPerCubicMeter, "kg/m3", nameof(resin));
-        double b = Guard.Positive(hardener.KilogramsPerCubicMeter, "kg/m3", nameof(hardener));
-        return new VolumeRatio(ResinParts, HardenerParts * a / b);
-    }
 }

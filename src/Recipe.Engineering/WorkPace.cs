@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Recipe.Engineering;
 
 /// <summary>
-/// How fast a pair of hands works. The two presets are common practice, most of it from memory; a shop's own build records
+/// How fast a pair of hands works. The preset is common practice, most of it from memory; a shop's own build records
 /// are better. Every duration is zero or more; the factor is at least 1.
 /// </summary>
 public sealed record WorkPace
@@ -46,21 +46,5 @@ public sealed record WorkPace
         LeakHunt = Duration.FromMinutes(8),
         MixingPerPot = Duration.FromMinutes(3),
         DoubleCurvatureFactor = 1.75,
-    };
-
-    /// <summary>
-    /// A first-timer: 12 min/m2 and ply (8 to 15), double curvature 2.5 (2 to 3), peel ply 8, other layers 5 min/m2,
-    /// closing 5 min/m (4 to 6), leak hunt 30 min, mixing 5 min, handling 5 min a ply.
-    /// </summary>
-    public static WorkPace Novice { get; } = new()
-    {
-        WetOutPerSquareMetrePly = Duration.FromMinutes(12),
-        HandlingPerPly = Duration.FromMinutes(5),
-        PeelPlyPerSquareMetre = Duration.FromMinutes(8),
-        LayerPerSquareMetre = Duration.FromMinutes(5),
-        ClosingPerMetre = Duration.FromMinutes(5),
-        LeakHunt = Duration.FromMinutes(30),
-        MixingPerPot = Duration.FromMinutes(5),
-        DoubleCurvatureFactor = 2.5,
     };
 }

@@ -23,7 +23,7 @@ public class BowlSurfacesTests
     [Fact]
     public void Hemisphere_is_two_pi_r_squared()
     {
-        Surface half = BowlSurfaces.Hemisphere(M(1));
+        Surface half = BowlSurfaces.SphericalCap(M(1), M(0.5));
         Digits.Close(2 * Math.PI * 0.25, half.Area.SquareMeters);
         Digits.Close(Math.PI * 0.5, half.DevelopedWidth.Meters);
         Digits.Close(Math.PI, half.RimLength.Meters);

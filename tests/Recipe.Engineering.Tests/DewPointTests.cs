@@ -26,6 +26,7 @@ public class DewPointTests
     [InlineData(-41, 0.5)]
     [InlineData(20, 0)]
     [InlineData(20, 1.01)]
+    [InlineData(20, double.NaN)]
     public void What_the_formula_does_not_cover_is_refused(double air, double humidity) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => DewPoint.Of(Temperature.FromDegreesCelsius(air), humidity));
 }

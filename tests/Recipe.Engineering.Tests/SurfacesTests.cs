@@ -73,30 +73,6 @@ public class SurfacesTests
     }
 
     [Fact]
-    public void Half_round_strip_is_half_the_cylinder_and_as_deep_as_its_radius()
-    {
-        Surface tube = Surfaces.Cylinder(M(0.15), M(1.2));
-        Surface half = Surfaces.CylinderArc(M(0.15), M(1.2), Angle.FromDegrees(180));
-        Digits.Close(tube.Area.SquareMeters / 2, half.Area.SquareMeters);
-        Digits.Close(0.075, half.Depth.Meters);
-        Assert.False(half.IsClosedTube);
-        Assert.Throws<ArgumentOutOfRangeException>(
-            () => Surfaces.CylinderArc(M(0.15), M(1.2), Angle.FromDegrees(360)));
-    }
-
-    [Fact]
-    public void Wound_sheet_fills_the_ring_between_mandrel_and_outside()
-    {
-        Surface sheet = Surfaces.WoundSheet(M(0.05), M(0.8), 6, Mm(0.3));
-        double ring = Math.PI / 4 * (Math.Pow(0.05 + (2 * 6 * 0.0003), 2) - (0.05 * 0.05));
-        Digits.Close(ring, sheet.DevelopedWidth.Meters * 0.0003);
-        Digits.Close(sheet.DevelopedWidth.Meters * 0.8, sheet.Area.SquareMeters);
-
-        Surface thin = Surfaces.WoundSheet(M(0.05), M(0.8), 1, Length.Zero);
-        Digits.Close(Surfaces.Cylinder(M(0.05), M(0.8)).Area.SquareMeters, thin.Area.SquareMeters);
-    }
-
-    [Fact]
     public void Box_counts_five_faces()
     {
         Surface box = Surfaces.OpenBox(M(0.3), M(0.2), M(0.1));
@@ -108,32 +84,18 @@ public class SurfacesTests
     }
 
     [Fact]
-    public void A_given_area_takes_a_square_and_says_so()
+    public void A_given_area_takes_a_square_for_what_is_not_given()
     {
-        Surface given = Surfaces.FlatArea(Area.FromSquareMeters(0.25));
-        Assert.True(given.MeasuresAssumed);
-        Digits.Close(2, given.RimLength.Meters);
-
         Surface shaped = Surfaces.ShapedArea(Area.FromSquareMeters(0.25), depth: Mm(60));
-        Assert.True(shaped.MeasuresAssumed);
+        Digits.Close(2, shaped.RimLength.Meters);
+        Digits.Close(0.5, shaped.DevelopedWidth.Meters);
         Assert.True(shaped.IsDoublyCurved);
         Digits.Close(0.06, shaped.Depth.Meters);
 
         Surface known = Surfaces.ShapedArea(
             Area.FromSquareMeters(0.25), M(2.1), Mm(60), M(0.7), M(0.4), Curvature.Single);
-        Assert.False(known.MeasuresAssumed);
-    }
-
-    [Fact]
-    public void A_flat_area_with_its_rim_gives_the_rectangle_of_both()
-    {
-        Surface face = Surfaces.FlatArea(Area.FromSquareMeters(0.15), M(1.7));
-        Digits.Close(0.6, face.DevelopedLength.Meters);
-        Digits.Close(0.25, face.DevelopedWidth.Meters);
-
-        // Isoperimetric inequality: no shape of 1 m2 has a rim shorter than the circle's 3.545 m.
-        Assert.Throws<ArgumentOutOfRangeException>(() => Surfaces.FlatArea(Area.FromSquareMeters(1), M(3.5)));
-        Digits.Close(3.6, Surfaces.FlatArea(Area.FromSquareMeters(1), M(3.6)).RimLength.Meters);
+        Digits.Close(0.4, known.DevelopedWidth.Meters);
+        Digits.Close(2.1, known.RimLength.Meters);
     }
 
     [Fact]
@@ -180,8 +142,7 @@ public class SurfacesTests
         Assert.Contains("'diameter' must be greater than 0 m; it is -0.1 m.", refusal.Message);
         Assert.Throws<ArgumentOutOfRangeException>(() => Surfaces.Frustum(M(0), M(0), M(1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Surfaces.OpenBox(M(1), M(1), M(0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Surfaces.FlatArea(Area.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Surfaces.WoundSheet(M(1), M(1), double.NaN, M(0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Surfaces.ShapedArea(Area.Zero));
     }
 
     private static IEnumerable<(Surface One, Surface Scaled)> Pairs(double a, double b, double c, double k)
@@ -191,7 +152,6 @@ public class SurfacesTests
             f => Surfaces.FlatRectangle(M(f * a), M(f * b)),
             f => Surfaces.FlatDisc(M(f * a)),
             f => Surfaces.Cylinder(M(f * a), M(f * b)),
-            f => Surfaces.CylinderArc(M(f * a), M(f * b), Angle.FromRadians(c)),
             f => Surfaces.Frustum(M(f * a), M(f * b), M(f * c)),
             f => Surfaces.OpenBox(M(f * a), M(f * b), M(f * c)),
             f => BowlSurfaces.SphericalCap(M(f * a), M(f * b)),

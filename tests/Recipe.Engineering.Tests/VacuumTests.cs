@@ -42,8 +42,6 @@ public class VacuumTests
         Digits.Close(6, Vacuum.LowestHeld(speed, Mbar(5), leak).Millibars);
         Duration? time = Vacuum.PumpDownTime(Litres(6), speed, Mbar(1000), Mbar(50), Mbar(5), leak);
         Digits.Close(6 * Math.Log(994.0 / 44), time!.Value.Seconds);
-        Digits.Close(
-            50, Vacuum.PressureAfter(Litres(6), speed, Mbar(1000), time.Value, Mbar(5), leak).Millibars);
     }
 
     [Fact]
@@ -59,15 +57,11 @@ public class VacuumTests
     [Fact]
     public void Pressure_rise_gives_the_leak_of_the_worked_case()
     {
-        // Computed from Q = V dp/dt and 1 sccm = 0.01689 mbar L/s: a 20 L bag that rises 1 inHg in 60 s leaks 11.288 mbar L/s,
-        // 668.42 sccm, and a pump of 3 m3/h holds it 13.55 mbar above its ultimate pressure.
+        // Computed from Q = V dp/dt: a 20 L bag that rises 1 inHg in 60 s leaks 11.288 mbar L/s, and a pump of 3 m3/h holds it
+        // 13.55 mbar above its ultimate pressure.
         LeakRate leak = LeakRate.FromRise(Litres(20), Pressure.FromInchesOfMercury(1), Duration.FromSeconds(60));
         Digits.AsPrinted("11.288", leak.MillibarLitresPerSecond);
-        Digits.AsPrinted("668.42", leak.StandardCubicCentimetresPerMinute);
-        Digits.AsPrinted("0.01689", LeakRate.FromStandardCubicCentimetresPerMinute(1).MillibarLitresPerSecond);
-        Digits.AsPrinted("0.016888", LeakRate.FromStandardCubicCentimetresPerMinute(1).MillibarLitresPerSecond);
         Digits.AsPrinted("13.55", Vacuum.LowestHeld(M3PerHour(3), Pressure.Zero, leak).Millibars);
-        Digits.Close(1, leak.RiseIn(Litres(20), Duration.FromMinutes(1)).InchesOfMercury);
     }
 
     [Fact]
@@ -79,44 +73,6 @@ public class VacuumTests
         Digits.AsPrinted("0.491154", psi);
         Digits.AsPrinted("2.036", 1 / psi);
         Digits.AsPrinted("2.036021", 1 / psi);
-    }
-
-    [Fact]
-    public void Full_vacuum_at_sea_level_presses_with_14_7_psi()
-    {
-        // US Army TM 1-1500-204-23-11: 14.7 psi, 1470 lb on 10 in by 10 in.
-        Pressure full = Vacuum.Compaction(Atmosphere.AtAltitude(Length.Zero), Pressure.Zero);
-        Digits.AsPrinted("14.7", full.PoundsForcePerSquareInch);
-        Digits.Close(1470, full.PoundsForcePerSquareInch * 100, 5e-4);
-    }
-
-    // 22 inHg (FAA AC 43.13-1B minimum) and 25 inHg below ambient press with 74.5006 kPa = 10.805 psi and 84.6597 kPa.
-    [Theory]
-    [InlineData(22, "74.5006")]
-    [InlineData(25, "84.6597")]
-    public void Compaction_is_the_vacuum_below_ambient(double inches, string kilopascals)
-    {
-        Pressure ambient = Atmosphere.AtAltitude(Length.Zero);
-        Pressure bag = Atmosphere.ToAbsolute(Pressure.FromInchesOfMercury(inches), ambient);
-        Pressure squeeze = Vacuum.Compaction(ambient, bag);
-        Digits.AsPrinted(kilopascals, squeeze.Kilopascals);
-        if (inches == 22)
-        {
-            Digits.AsPrinted("10.805", squeeze.PoundsForcePerSquareInch);
-        }
-    }
-
-    [Fact]
-    public void Compaction_never_exceeds_the_local_air()
-    {
-        Gen.Select(Gen.Double[0, 4000], Gen.Double[0, 1]).Sample(
-            (height, share) =>
-            {
-                Pressure ambient = Atmosphere.AtAltitude(Length.FromMeters(height));
-                Pressure squeeze = Vacuum.Compaction(ambient, ambient * share);
-                return squeeze <= ambient && squeeze >= Pressure.Zero;
-            },
-            iter: 1000);
     }
 
     [Fact]
@@ -143,21 +99,6 @@ public class VacuumTests
     }
 
     [Fact]
-    public void Pump_down_time_and_pressure_after_are_inverse()
-    {
-        Gen.Select(Gen.Double[0.1, 500], Gen.Double[0.5, 20], Gen.Double[30, 900], Gen.Double[0, 20]).Sample(
-            (litres, speed, to, ultimate) =>
-            {
-                Duration time = Vacuum.PumpDownTime(
-                    Litres(litres), M3PerHour(speed), Mbar(1013), Mbar(to), Mbar(ultimate))!.Value;
-                Digits.Close(
-                    to,
-                    Vacuum.PressureAfter(Litres(litres), M3PerHour(speed), Mbar(1013), time, Mbar(ultimate)).Millibars);
-            },
-            iter: 1000);
-    }
-
-    [Fact]
     public void Pump_margin_is_what_it_moves_over_what_leaks()
     {
         // By hand: 1 L/s at 100 mbar above an ultimate of 10 mbar moves 90 mbar L/s.
@@ -165,7 +106,7 @@ public class VacuumTests
         LeakRate leak = LeakRate.FromMillibarLitresPerSecond(9);
         Digits.Close(10, Vacuum.PumpMargin(speed, Mbar(100), Mbar(10), leak));
         Assert.Equal(0, Vacuum.PumpMargin(speed, Mbar(10), Mbar(10), leak));
-        Assert.Equal(double.PositiveInfinity, Vacuum.PumpMargin(speed, Mbar(100), Mbar(10), LeakRate.None));
+        Assert.Equal(double.PositiveInfinity, Vacuum.PumpMargin(speed, Mbar(100), Mbar(10), default));
     }
 
     [Fact]
@@ -196,6 +137,5 @@ public class VacuumTests
         Assert.Throws<ArgumentOutOfRangeException>(
             () => LeakRate.FromRise(Litres(5), Mbar(10), Duration.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => LeakRate.FromMillibarLitresPerSecond(-1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Vacuum.Compaction(Mbar(1000), Mbar(1001)));
     }
 }

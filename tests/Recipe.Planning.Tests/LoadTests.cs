@@ -45,6 +45,36 @@ public class LoadTests
         Assert.True(load.IsComplete);
     }
 
+    // Allen, Analysis and Design of Structural Sandwich Panels (1969), and ASTM D7250 (both from memory): F L^3/(48 D b) + F L/(4 U b) with
+    // U = G d^2/c, d between the middles of the skins. Skins of 1 mm on 10 mm of core, 20 MPa in shear; for 100 mm the slide is more than the bending.
+    [Fact]
+    public void ASandwichSagsByTheSlideOfItsCoreToo()
+    {
+        const string load = "load bench along   strip 25 mm   span 100 mm   carries 2 kg";
+        const string stack = "a core sheet thickness 1 mm\nb core foam thickness 10 mm\nc core sheet thickness 1 mm";
+        Assert.Equal(0, Slide(load, stack), 1e-12);
+
+        // The skins of this stack are cloth, so that only the foam is a core.
+        const string cloth = "a glass-twill-280 0/90 resin-content 42 % by weight\nb core foam thickness 10 mm\nc glass-twill-280 0/90 resin-content 42 % by weight";
+        var skin = Plan(Foam(""), load, "a glass-twill-280 0/90 resin-content 42 % by weight", "infusion-epoxy").Stack[0].Thickness!.Value.Value.Meters;
+        var between = 0.01 + skin;
+        var expected = 2 * 9.80665 * 0.1 / (4 * (20e6 * between * between / 0.01) * 0.025);
+        Assert.Equal(expected, Slide(load, cloth), 1e-9);
+
+        static double Slide(string load, string stack) =>
+            Assert.Single(Loads(Foam("shear-modulus 20 MPa"), load, stack)).Sag!.Value.Value.Meters - Assert.Single(Loads(Foam(""), load, stack)).Sag!.Value.Value.Meters;
+
+        static string Foam(string shear) => Sheet + $$"""
+            core foam {
+              density       75 kg/m3
+              modulus       90 MPa
+              {{shear}}
+              resin-uptake  0 g/m2
+            }
+
+            """;
+    }
+
     // Stress is force over area; strain is stress over modulus.
     [Fact]
     public void APullIsForceOverThickness()

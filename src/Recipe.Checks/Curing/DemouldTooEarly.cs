@@ -138,8 +138,11 @@ public sealed class DemouldTooEarly : Check
     private static Temperature Mean(CureStepPlan step, Temperature room) =>
         Temperature.FromKelvins(((step.Step.AtRoom ? room.Kelvins : step.From.Kelvins) + step.To.Kelvins) / 2);
 
-    private static double HoursAtSheetTemperature(CureStepPlan step, Temperature sheet, Temperature room) =>
-        (step.End.Value - step.Start.Value).Hours * Math.Pow(2, (Mean(step, room).Kelvins - sheet.Kelvins) / 10);
+    private static double HoursAtSheetTemperature(CureStepPlan step, Temperature sheet, Temperature room)
+    {
+        var (from, to) = step.Step.AtRoom ? (Mean(step, room), Mean(step, room)) : (step.From, step.To);
+        return Engineering.CureSchedule.Worth(step.End.Value - step.Start.Value, from, to, sheet).Hours;
+    }
 
     private static Fix? Longer(List<CureStepPlan> inMould, Duration missing, Temperature sheet, Temperature room)
     {

@@ -25,7 +25,7 @@ internal static class StiffnessBlocks
 
         var rests = context.RestsOn(
             [
-                stiffness.Along.RestsOn, stiffness.StripAlong.RestsOn, .. stiffness.Loads.Select(load => load.First?.Factor.RestsOn ?? []),
+                stiffness.Along.RestsOn, stiffness.StripAlong.RestsOn, stiffness.CoreShear?.RestsOn ?? [], .. stiffness.Loads.Select(load => load.First?.Factor.RestsOn ?? []),
                 .. stiffness.Curl is { IsSymmetric: false } curl ? [curl.RiseAlong.RestsOn] : Array.Empty<ImmutableArray<string>>(),
             ]);
         var partial = PartialLines.Say(stiffness.LeftOut);
@@ -40,7 +40,7 @@ internal static class StiffnessBlocks
                     [
                         new("Pull along, across", $"{context.Text.Modulus(stiffness.Along.Value)}, {context.Text.Modulus(stiffness.Across.Value)}"),
                         new("Shear in the plane", context.Text.Modulus(stiffness.Shear.Value).ToString()),
-                        new("Strip along, across", $"{Load(context, stiffness.StripAlong.Value)}, {Load(context, stiffness.StripAcross.Value)}"),
+                        new("Strip along, across", $"{Load(context, stiffness, stiffness.StripAlong.Value)}, {Load(context, stiffness, stiffness.StripAcross.Value)}"),
                         new("Curl on cooling", LoadBlocks.Curl(context, stiffness)),
                     ]),
                     new Paragraph(
@@ -49,7 +49,9 @@ internal static class StiffnessBlocks
                         + (partial is null ? "" : partial + " ")
                         + (stiffness.Loads.IsEmpty ? "No strength is worked out and this is no certification" : "Compare stacks with it; it certifies nothing")
                         + ": load-bearing and flying parts are for tests and licensed practice. "
-                        + (stiffness.Lines.Any(line => IsCore(context, line.Name)) ? "A soft core slides in itself as well, so that the strip takes less. " : "")
+                        + (!stiffness.Lines.Any(line => IsCore(context, line.Name)) ? ""
+                            : stiffness.CoreShear is null ? "A soft core slides in itself as well, so that the strip takes less. "
+                            : "The slide of the core in itself is counted. ")
                         + (rests is null ? "" : $"The figures {rests.Replace("rests on", "rest on", StringComparison.Ordinal)}."),
                         Fine: true),
                 ]),
@@ -75,9 +77,9 @@ internal static class StiffnessBlocks
     private static string Share(double share) => Numbers.Fixed(share * 100, 0) + "\u00A0%";
 
     // The load that StripBending's formula wants for the sag, as the mass that weighs as much.
-    private static string Load(PaperContext context, Torque bending)
+    private static string Load(PaperContext context, StiffnessPlan stiffness, Torque bending)
     {
-        var sagUnderOneNewton = StripBending.ThreePointDeflection(bending, Force.FromNewtons(1), Supports, Width);
+        var sagUnderOneNewton = StripBending.ThreePointDeflection(bending, Force.FromNewtons(1), Supports, Width, stiffness.CoreShear?.Value);
         return context.Text.Roughly(Mass.FromKilograms(Sag / sagUnderOneNewton / QuantityText.StandardGravity)).ToString();
     }
 }

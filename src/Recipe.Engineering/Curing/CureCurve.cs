@@ -87,27 +87,6 @@ public sealed class CureCurve
         return low == _steps.Count ? null : Duration.FromSeconds(_steps[low].TimeTo(a));
     }
 
-    /// <summary>Points evenly spread over the time, both ends included.</summary>
-    /// <param name="count">How many; at least 2.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The count is less than 2.</exception>
-    public IReadOnlyList<CurePoint> Sample(int count)
-    {
-        Guard.AtLeast(count, 2, nameof(count));
-        CurePoint[] points = new CurePoint[count];
-        for (int i = 0; i < count; i++)
-        {
-            double time = End * i / (count - 1);
-            (double degree, double kelvin) = At(time);
-            points[i] = new CurePoint(
-                Duration.FromSeconds(time),
-                Temperature.FromKelvins(kelvin),
-                Ratio.FromDecimalFractions(degree),
-                Curve is null ? null : Temperature.FromKelvins(Curve.KelvinAt(degree)));
-        }
-
-        return points;
-    }
-
     /// <summary>First time in s, not before another, at which degree and kelvin fulfil a condition; null when they never do.</summary>
     internal double? FirstWhen(Func<double, double, bool> condition, double from = 0)
     {

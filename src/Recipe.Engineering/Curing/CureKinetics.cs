@@ -27,13 +27,11 @@ public abstract class CureKinetics
     /// <summary>Hottest temperature the model answers for.</summary>
     public Temperature Highest => Temperature.FromKelvins(_highest);
 
-    /// <summary>Degrees of cure at which the rate jumps, rising; a solver has to stop there. None where it is smooth.</summary>
-    public IReadOnlyList<Ratio> Jumps => [.. JumpDegrees.Select(degree => Ratio.FromDecimalFractions(degree))];
-
     internal double LowestKelvin => _lowest;
 
     internal double HighestKelvin => _highest;
 
+    /// <summary>Degrees of cure at which the rate jumps, rising; a solver has to stop there. None where it is smooth.</summary>
     internal virtual IReadOnlyList<double> JumpDegrees => [];
 
     /// <summary>Rate of the degree of cure, in 1/s (hertz). Where the rate jumps, the rate before the jump.</summary>

@@ -26,20 +26,6 @@ public static class CureSimulation
         return Run(reaction, ThermalPath.Of(schedule, kinetics, options.IdleBelowRange), options);
     }
 
-    /// <summary>The cure along temperatures that were read.</summary>
-    /// <param name="kinetics">How fast the resin cures.</param>
-    /// <param name="readings">The part's temperature over time.</param>
-    /// <param name="options">Start, glass transition and brake; none of them when null.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A temperature is beyond the model's range, or the start is not from 0 to 1.</exception>
-    /// <exception cref="ArgumentException">There is a brake and no glass transition, or the rates are too high to be followed.</exception>
-    public static CureCurve Along(CureKinetics kinetics, TemperatureReadings readings, CureOptions? options = null)
-    {
-        options ??= new CureOptions();
-        Reaction reaction = new(kinetics, options);
-        ArgumentNullException.ThrowIfNull(readings);
-        return Run(reaction, ThermalPath.Of(readings, kinetics, options.IdleBelowRange), options);
-    }
-
     /// <summary>Degree of cure at the end of a schedule, without the curve.</summary>
     internal static Ratio EndOf(CureKinetics kinetics, CureSchedule schedule, CureOptions options) =>
         Ratio.FromDecimalFractions(CureSolver.Run(

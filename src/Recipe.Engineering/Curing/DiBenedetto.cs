@@ -39,9 +39,6 @@ public sealed class DiBenedetto
     /// <summary>Glass transition of the full cure, TgInf.</summary>
     public Temperature Limit => Temperature.FromKelvins(_uncured + _span);
 
-    /// <summary>The constant L.</summary>
-    public double Lambda => _lambda;
-
     /// <summary>Glass transition at a degree of cure.</summary>
     /// <param name="degree">Degree of cure; 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The degree is out of range.</exception>
@@ -67,31 +64,6 @@ public sealed class DiBenedetto
         double share = Math.Clamp((kelvin - _uncured) / _span, 0, 1);
         return Ratio.FromDecimalFractions(share / (_lambda + ((1 - _lambda) * share)));
     }
-
-    /// <summary>
-    /// The curve whose uncured glass transition makes the cure along a soak end at the data sheet's glass transition. Sought between
-    /// -100 and 20 degC (or just below the limit, where that is lower), nearest to <see cref="UsualUncured"/>, in at most 24 cures.
-    /// </summary>
-    /// <param name="kinetics">Cure of the resin.</param>
-    /// <param name="soak">The cure that the data sheet names, such as 24 h at 20 degC.</param>
-    /// <param name="glassTransition">Glass transition after that, from the data sheet.</param>
-    /// <param name="limit">TgInf, from the data sheet.</param>
-    /// <param name="brake">Brake of the vitrified cure; null for none, which is right only for cures hotter than that Tg.</param>
-    /// <param name="lambda">The constant L.</param>
-    /// <returns>The curve, or the one that comes nearest, and whether it goes through.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, or the sheet's Tg is not below its limit.</exception>
-    /// <remarks>
-    /// Where the cure vitrifies, its end lies a fixed way above the soak whatever the uncured Tg is, and this fit has little hold:
-    /// then take the usual uncured Tg and fit the brake, <see cref="DiffusionBrake.Through"/>.
-    /// </remarks>
-    public static GlassTransitionFit Through(
-        CureKinetics kinetics,
-        CureSchedule soak,
-        Temperature glassTransition,
-        Temperature limit,
-        DiffusionBrake? brake = null,
-        double lambda = UsualLambda) =>
-        GlassTransitionFit.OfUncured(kinetics, soak, glassTransition, limit, brake, lambda);
 
     internal double KelvinAt(double degree) => _uncured + (_span * _lambda * degree / (1 - ((1 - _lambda) * degree)));
 }

@@ -49,7 +49,7 @@ public sealed class DiffusionBrake
 
     /// <summary>
     /// The brake that makes the cure along a soak end at the data sheet's glass transition, the uncured one being known or assumed.
-    /// In at most 24 cures.
+    /// In at most 16 cures.
     /// </summary>
     /// <param name="kinetics">Cure of the resin.</param>
     /// <param name="soak">The cure that the data sheet names, such as 24 h at 20 degC.</param>

@@ -10,7 +10,7 @@ namespace Recipe.Engineering;
 public static class GelPoint
 {
     /// <summary>Gel degree of a balanced diepoxide with a diamine of four hydrogens, <c>1/sqrt(3)</c>, 0.577.</summary>
-    public static Ratio Usual { get; } = Ratio.FromDecimalFractions(1 / Math.Sqrt(3));
+    public static Ratio Usual { get; } = Of(Ratio.FromDecimalFractions(1));
 
     /// <summary>Upper end of the gel degrees that real epoxies with amines show, 0.65 (from memory).</summary>
     public static Ratio Latest { get; } = Ratio.FromDecimalFractions(0.65);

@@ -6,12 +6,10 @@ namespace Recipe.Engineering;
 public sealed class PotCurve
 {
     private readonly List<PotNode> _nodes;
-    private readonly DiBenedetto? _curve;
 
-    internal PotCurve(List<PotNode> nodes, double hottestKelvin, DiBenedetto? curve)
+    internal PotCurve(List<PotNode> nodes, double hottestKelvin)
     {
         _nodes = nodes;
-        _curve = curve;
         (double kelvin, double at) = Highest();
         Peak = Temperature.FromKelvins(kelvin);
         PeakAt = Duration.FromSeconds(at);
@@ -74,28 +72,6 @@ public sealed class PotCurve
         }
 
         return Duration.FromSeconds(high);
-    }
-
-    /// <summary>Points evenly spread over the time, both ends included.</summary>
-    /// <param name="count">How many; at least 2.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The count is less than 2.</exception>
-    public IReadOnlyList<CurePoint> Sample(int count)
-    {
-        Guard.AtLeast(count, 2, nameof(count));
-        CurePoint[] points = new CurePoint[count];
-        for (int k = 0; k < count; k++)
-        {
-            double t = _nodes[^1].Time * k / (count - 1);
-            int i = IndexOf(t);
-            double degree = _nodes[i].DegreeAt(_nodes[i + 1], t);
-            points[k] = new CurePoint(
-                Duration.FromSeconds(t),
-                Temperature.FromKelvins(_nodes[i].KelvinAt(_nodes[i + 1], t)),
-                Ratio.FromDecimalFractions(degree),
-                _curve is null ? null : Temperature.FromKelvins(_curve.KelvinAt(degree)));
-        }
-
-        return points;
     }
 
     private double Inside(Duration time, string parameter) =>

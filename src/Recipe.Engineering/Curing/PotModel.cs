@@ -46,26 +46,6 @@ public static class PotModel
     public static Duration? TimeTo(ExothermicResin resin, Pot pot, Ratio degree) =>
         Run(resin, pot, 60 * 86_400, CureGuard.Degree(degree, nameof(degree))).TimeTo(degree);
 
-    /// <summary>Time until a thin film of the resin, at the temperature of the part all the while, has a degree of cure; null when it does not within 60 days.</summary>
-    /// <param name="resin">The resin.</param>
-    /// <param name="part">Temperature of part and mould.</param>
-    /// <param name="degree">Degree of cure; 0 to 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The degree or the temperature is out of range.</exception>
-    public static Duration? InFilm(ExothermicResin resin, Temperature part, Ratio degree) =>
-        Film(resin, part, Duration.FromDays(60)).TimeTo(degree);
-
-    /// <summary>The cure of a thin film at the temperature of the part.</summary>
-    /// <param name="resin">The resin.</param>
-    /// <param name="part">Temperature of part and mould.</param>
-    /// <param name="lasts">For how long; more than 0, at most 60 days.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static CureCurve Film(ExothermicResin resin, Temperature part, Duration lasts)
-    {
-        ArgumentNullException.ThrowIfNull(resin);
-        HeatGuard.Lasts(lasts, nameof(lasts));
-        return CureSimulation.Along(resin.Kinetics, CureSchedule.Create(part, [new HoldStep(part, lasts)]), resin.OptionsOrNone);
-    }
-
     private static PotCurve Run(ExothermicResin resin, Pot pot, double lasts, double stopDegree, bool untilHottest = false)
     {
         ArgumentNullException.ThrowIfNull(resin);
@@ -105,7 +85,7 @@ public static class PotModel
             }
         }
 
-        return new PotCurve(nodes, resin.Kinetics.HighestKelvin, resin.Options?.GlassTransition);
+        return new PotCurve(nodes, resin.Kinetics.HighestKelvin);
     }
 
     /// <summary>The balance of heat of one pot, in SI.</summary>

@@ -8,7 +8,7 @@ namespace Recipe.Engineering;
 /// <remarks>
 /// Makers define pot life by feel, by viscosity or by temperature. Carrying it as a degree of cure is ours: a resin of one degree is about
 /// equally workable wherever it stands, if the hotter one is a little thinner. The kinetics are mostly assumed: look at
-/// <see cref="PastGel"/>, and whether pot life and film life come to about the same degree; where they do not, sheet and kinetics disagree.
+/// <see cref="PastGel"/>.
 /// A lumped pot of 100 g keeps nearly all of its heat during its life already, so that larger ones come out only some 3 to 15 % shorter,
 /// where common practice has 25 to 60 %: take the shorter of this and <see cref="PotLife"/>.
 /// </remarks>
@@ -22,7 +22,7 @@ public sealed class SheetPot
         Degree = degree;
     }
 
-    /// <summary>Degree of cure at the end of the sheet's pot life or film life.</summary>
+    /// <summary>Degree of cure at the end of the sheet's pot life.</summary>
     public Ratio Degree { get; }
 
     /// <summary>Whether that degree lies at or past gel, where nobody can use a resin: then sheet and kinetics contradict each other.</summary>
@@ -40,21 +40,8 @@ public sealed class SheetPot
         return new SheetPot(resin, curve.FinalDegree);
     }
 
-    /// <summary>Reads the degree off a thin film: of the sheet's film life, or of its gel time.</summary>
-    /// <param name="resin">The resin.</param>
-    /// <param name="life">Film life or gel time; more than 0, at most 60 days.</param>
-    /// <param name="at">Temperature it is given at.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static SheetPot OfFilm(ExothermicResin resin, Duration life, Temperature at) =>
-        new(resin, PotModel.Film(resin, at, life).FinalDegree);
-
     /// <summary>Life of another pot; null when it does not reach the degree within 60 days.</summary>
     /// <param name="pot">The pot.</param>
     /// <exception cref="ArgumentOutOfRangeException">The pot is out of range.</exception>
     public Duration? LifeOf(Pot pot) => PotModel.TimeTo(_resin, pot, Degree);
-
-    /// <summary>Life of a thin film; null when it does not reach the degree within 60 days.</summary>
-    /// <param name="part">Temperature of part and mould.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
-    public Duration? LifeInFilm(Temperature part) => PotModel.InFilm(_resin, part, Degree);
 }

@@ -41,19 +41,6 @@ internal sealed class ThermalPath
         return path;
     }
 
-    internal static ThermalPath Of(TemperatureReadings readings, CureKinetics kinetics, bool idleBelowRange)
-    {
-        (IReadOnlyList<double> t, IReadOnlyList<double> k) = (readings.Seconds, readings.Kelvins);
-        ThermalPath path = new(k[0]);
-        path.Add(t[0], k[0], k[0], kinetics, idleBelowRange, nameof(readings));
-        for (int i = 1; i < t.Count; i++)
-        {
-            path.Add(t[i] - t[i - 1], k[i - 1], k[i], kinetics, idleBelowRange, nameof(readings));
-        }
-
-        return path;
-    }
-
     private void Add(double lasts, double from, double to, CureKinetics kinetics, bool idleBelowRange, string parameter)
     {
         Last = to;

@@ -18,6 +18,9 @@ public sealed class PointSketch
     /// <summary>The most points that are kept.</summary>
     public const int MostPoints = 4096;
 
+    // Then every cell is one of the four about zero.
+    private const int Coarsest = 62;
+
     private readonly double _width;
     private readonly double _height;
     private Dictionary<(long Column, long Row), SketchPoint> _cells = [];
@@ -49,12 +52,12 @@ public sealed class PointSketch
     }
 
     /// <summary>Takes what another sketch of the same figures has kept: its cells count, not only its points.</summary>
-    /// <param name="level">Its <see cref="Level"/>.</param>
+    /// <param name="level">Its <see cref="Level"/>; one beyond any that a sketch can have counts as the coarsest.</param>
     /// <param name="points">Its <see cref="Points"/>.</param>
     public void Add(int level, IEnumerable<SketchPoint> points)
     {
         ArgumentNullException.ThrowIfNull(points);
-        while (Level < level)
+        while (Level < Math.Min(level, Coarsest))
         {
             Coarsen();
         }
@@ -88,7 +91,7 @@ public sealed class PointSketch
     }
 
     // Halving a whole number downwards puts two neighbours together, always the same two.
-    private long Cell(double value, double size) => (long)Math.Clamp(Math.Floor(value / size), -1e18, 1e18) >> Math.Min(Level, 62);
+    private long Cell(double value, double size) => (long)Math.Clamp(Math.Floor(value / size), -1e18, 1e18) >> Level;
 
     // A power of two: dividing by it rounds nothing.
     private static double Finest(double typical)

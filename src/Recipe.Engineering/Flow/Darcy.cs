@@ -7,7 +7,7 @@ namespace Recipe.Engineering;
 /// Source: Darcy's law with a sharp front, textbook form (for example Rudd, Long, Kendall and Mangin, Liquid Moulding Technologies,
 /// 1997, from memory). The pressure difference is that between the feed pot and the vacuum: the air around less the absolute
 /// pressure in the bag. Thickness and permeability are taken as even; under a soft bag the wet side swells a little and
-/// fills sooner. <see cref="InfusionFill"/> knows resin that thickens.
+/// fills sooner. <see cref="InfusionFill"/>, which plans ask, knows resin that thickens; it is held to these closed forms.
 /// </remarks>
 public static class Darcy
 {
@@ -33,52 +33,6 @@ public static class Darcy
     {
         double mu = FlowGuard.Viscosity(viscosity, nameof(viscosity));
         return Length.FromMeters(LineFront(medium, drop, FlowGuard.Time(time, nameof(time)) / mu));
-    }
-
-    /// <summary>Flow of resin after a time: <c>A sqrt(phi K dP/(2 mu t))</c>. It falls with the root of the time.</summary>
-    /// <param name="medium">The stack.</param>
-    /// <param name="viscosity">Viscosity of the resin; 1e-6 to 1e9 Pa s.</param>
-    /// <param name="drop">Pressure difference; 1 Pa to 1e8 Pa.</param>
-    /// <param name="section">Cross-section of the stack, width times thickness; 1e-12 to 1e6 m2.</param>
-    /// <param name="time">Time since the feed was opened; 1e-9 to 1e12 s. The first moment's flow has no bound here; the feed line sets it.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static VolumeFlow FlowAfter(PorousMedium medium, DynamicViscosity viscosity, Pressure drop, Area section, Duration time)
-    {
-        ArgumentNullException.ThrowIfNull(medium);
-        double mu = FlowGuard.Viscosity(viscosity, nameof(viscosity));
-        double head = FlowGuard.Drop(drop, nameof(drop));
-        double a = FlowGuard.Section(section, nameof(section));
-        double t = FlowGuard.PositiveTime(time, nameof(time));
-        return VolumeFlow.FromCubicMetersPerSecond(a * Math.Sqrt(medium.Pores * medium.SquareMetres * head / (2 * mu * t)));
-    }
-
-    /// <summary>Flow of resin while the front is at a distance: <c>K A dP/(mu L)</c>.</summary>
-    /// <param name="medium">The stack.</param>
-    /// <param name="viscosity">Viscosity of the resin; 1e-6 to 1e9 Pa s.</param>
-    /// <param name="drop">Pressure difference; 1 Pa to 1e8 Pa.</param>
-    /// <param name="section">Cross-section of the stack, width times thickness; 1e-12 to 1e6 m2.</param>
-    /// <param name="front">Distance of the front from the feed line; 1e-9 m to 1e5 m.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static VolumeFlow FlowAt(PorousMedium medium, DynamicViscosity viscosity, Pressure drop, Area section, Length front)
-    {
-        ArgumentNullException.ThrowIfNull(medium);
-        double mu = FlowGuard.Viscosity(viscosity, nameof(viscosity));
-        double head = FlowGuard.Drop(drop, nameof(drop));
-        double a = FlowGuard.Section(section, nameof(section));
-        return VolumeFlow.FromCubicMetersPerSecond(medium.SquareMetres * a * head / (mu * FlowGuard.Distance(front, nameof(front))));
-    }
-
-    /// <summary>Time to fill at a constant flow: <c>phi L A/q</c>.</summary>
-    /// <param name="porosity">Share of the volume that resin fills; more than 0, at most 1.</param>
-    /// <param name="section">Cross-section of the stack, width times thickness; 1e-12 to 1e6 m2.</param>
-    /// <param name="length">Distance from the feed line to the far end; 1e-9 m to 1e5 m.</param>
-    /// <param name="flow">Flow of resin; 1e-15 to 1e3 m3/s.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Duration ConstantFlowTime(Ratio porosity, Area section, Length length, VolumeFlow flow)
-    {
-        double pores = Guard.Between(porosity.DecimalFractions, 1e-6, 1, string.Empty, nameof(porosity));
-        double volume = pores * FlowGuard.Section(section, nameof(section)) * FlowGuard.Distance(length, nameof(length));
-        return Duration.FromSeconds(volume / Guard.Between(flow.CubicMetersPerSecond, 1e-15, 1e3, "m3/s", nameof(flow)));
     }
 
     /// <summary>Integral of time over viscosity that takes the front to a distance, 1/Pa.</summary>

@@ -13,7 +13,7 @@ public static class FeedLines
     /// <param name="medium">The stack.</param>
     /// <param name="drop">Pressure difference; 1 Pa to 1e8 Pa.</param>
     /// <param name="resin">The resin's viscosity since mixing.</param>
-    /// <param name="within">Time from opening the feed; 0 to 1e12 s, and not beyond the end of the curve.</param>
+    /// <param name="within">Time from opening the feed; 0 to 1e12 s.</param>
     /// <param name="sides">Whether the strip is fed from one edge or from both.</param>
     /// <param name="opened">Time since mixing at which the feed is opened; default 0.</param>
     /// <returns>For one side the distance from feed line to vacuum line; for both the distance from feed line to feed line.</returns>
@@ -23,27 +23,12 @@ public static class FeedLines
     {
         ArgumentNullException.ThrowIfNull(resin);
         ViscosityCurve aged = resin.Aged(opened, nameof(opened));
-        double reach = Darcy.LineFront(medium, drop, aged.FluidityAt(aged.Known(within, nameof(within))));
+        double reach = Darcy.LineFront(medium, drop, aged.FluidityAt(FlowGuard.Time(within, nameof(within))));
         return Length.FromMeters(sides switch
         {
             FeedSides.One => reach,
             FeedSides.Both => 2 * reach,
             _ => throw new ArgumentOutOfRangeException(nameof(sides), sides, "A strip is fed from one side or from both."),
         });
-    }
-
-    /// <summary>Least number of parallel feed lines for a width, each in the middle of its share and feeding both ways.</summary>
-    /// <param name="width">Width across the lines; 1e-9 m to 1e5 m.</param>
-    /// <param name="spacing">Greatest distance from line to line, <see cref="FeedSides.Both"/>; 1e-9 m to 1e5 m.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range, or more than a million lines would be needed.</exception>
-    public static int Count(Length width, Length spacing)
-    {
-        double shares = FlowGuard.Distance(width, nameof(width)) / FlowGuard.Distance(spacing, nameof(spacing));
-
-        // A width that is a whole number of spacings but for rounding needs no line more.
-        double lines = Math.Max(1, Math.Ceiling(shares * (1 - 1e-12)));
-        return lines <= 1e6
-            ? (int)lines
-            : throw Guard.Refuse(spacing.Meters, "m", nameof(spacing), "must not ask for more than 1000000 lines; it is too small a");
     }
 }

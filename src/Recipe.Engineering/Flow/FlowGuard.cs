@@ -21,9 +21,6 @@ internal static class FlowGuard
     /// <summary>A length in m that cannot be nil.</summary>
     internal static double Distance(Length value, string parameter) => Guard.Between(value.Meters, 1e-9, 1e5, "m", parameter);
 
-    /// <summary>A cross-section in m2 that cannot be nil.</summary>
-    internal static double Section(Area value, string parameter) => Guard.Between(value.SquareMeters, 1e-12, 1e6, "m2", parameter);
-
     /// <summary>A time in s that may be nil.</summary>
     internal static double Time(Duration value, string parameter) => Guard.Between(value.Seconds, 0, 1e12, "s", parameter);
 

@@ -14,19 +14,13 @@ public static class InfusionFill
     /// <param name="drop">Pressure difference; 1 Pa to 1e8 Pa.</param>
     /// <param name="length">Distance from the feed line to the far end; 1e-9 m to 1e5 m.</param>
     /// <param name="resin">The resin's viscosity since mixing.</param>
-    /// <param name="limit">Viscosity at which flow no longer counts; null for none but the end of the curve.</param>
     /// <param name="opened">Time since mixing at which the feed is opened; default 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public static FillOutcome Line(
-        PorousMedium medium,
-        Pressure drop,
-        Length length,
-        ViscosityCurve resin,
-        DynamicViscosity? limit = null,
-        Duration opened = default)
+        PorousMedium medium, Pressure drop, Length length, ViscosityCurve resin, Duration opened = default)
     {
         double needed = Darcy.FluidityForLine(medium, drop, FlowGuard.Distance(length, nameof(length)));
-        return Run(needed, length, resin, limit, opened, given => Darcy.LineFront(medium, drop, given));
+        return Run(needed, length, resin, opened, given => Darcy.LineFront(medium, drop, given));
     }
 
     /// <summary>Fill in a growing circle from a port.</summary>
@@ -35,44 +29,22 @@ public static class InfusionFill
     /// <param name="port">Radius of the port; 1e-9 m to 1e5 m.</param>
     /// <param name="front">Radius to reach; at least the port's, at most 1e5 m.</param>
     /// <param name="resin">The resin's viscosity since mixing.</param>
-    /// <param name="limit">Viscosity at which flow no longer counts; null for none but the end of the curve.</param>
     /// <param name="opened">Time since mixing at which the feed is opened; default 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public static FillOutcome Circle(
-        PorousMedium medium,
-        Pressure drop,
-        Length port,
-        Length front,
-        ViscosityCurve resin,
-        DynamicViscosity? limit = null,
-        Duration opened = default)
+        PorousMedium medium, Pressure drop, Length port, Length front, ViscosityCurve resin, Duration opened = default)
     {
         double needed = RadialFlow.FluidityForCircle(medium, drop, port, front);
-        return Run(needed, front, resin, limit, opened, given => RadialFlow.CircleFront(medium, drop, port, given));
+        return Run(needed, front, resin, opened, given => RadialFlow.CircleFront(medium, drop, port, given));
     }
 
-    private static FillOutcome Run(
-        double needed, Length asked, ViscosityCurve resin, DynamicViscosity? limit, Duration opened, Func<double, double> front)
+    private static FillOutcome Run(double needed, Length asked, ViscosityCurve resin, Duration opened, Func<double, double> front)
     {
         ArgumentNullException.ThrowIfNull(resin);
         ViscosityCurve aged = resin.Aged(opened, nameof(opened));
-        double last = aged.LastSecond;
-        if (limit is { } thickest && aged.TimeTo(FlowGuard.Viscosity(thickest, nameof(limit))) is { } thick)
-        {
-            last = Math.Min(last, thick);
-        }
-
         double end = aged.TimeAtFluidity(needed);
-        if (end <= last && double.IsFinite(end))
-        {
-            return new FillOutcome(Duration.FromSeconds(end), asked, Viscosity(aged, end));
-        }
-
-        return double.IsInfinity(last)
-            ? new FillOutcome(null, Length.FromMeters(front(aged.WholeFluidity)), null)
-            : new FillOutcome(null, Length.FromMeters(front(aged.FluidityAt(last))), Viscosity(aged, last));
+        return double.IsFinite(end)
+            ? new FillOutcome(Duration.FromSeconds(end), asked)
+            : new FillOutcome(null, Length.FromMeters(front(aged.WholeFluidity)));
     }
-
-    private static DynamicViscosity Viscosity(ViscosityCurve resin, double time) =>
-        DynamicViscosity.FromPascalSeconds(resin.ViscosityAt(time));
 }

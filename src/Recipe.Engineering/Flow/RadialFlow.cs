@@ -6,7 +6,7 @@ namespace Recipe.Engineering;
 /// <remarks>
 /// Source: Darcy's law with a sharp round front under constant pressure, textbook form (for example Rudd, Long, Kendall and Mangin, Liquid
 /// Moulding Technologies, 1997, from memory). The permeability is the same in all directions. Where it is not, take the root of the product of the
-/// two; the front is then an oval.
+/// two; the front is then an oval. <see cref="InfusionFill"/>, which plans ask, is held to these closed forms.
 /// </remarks>
 public static class RadialFlow
 {
@@ -36,28 +36,6 @@ public static class RadialFlow
         return Length.FromMeters(CircleFront(medium, drop, port, FlowGuard.Time(time, nameof(time)) / mu));
     }
 
-    /// <summary>Flow of resin while the front is at a radius: <c>2 pi h K dP/(mu ln(rf/r0))</c>.</summary>
-    /// <param name="stack">The stack with its thickness.</param>
-    /// <param name="viscosity">Viscosity of the resin; 1e-6 to 1e9 Pa s.</param>
-    /// <param name="drop">Pressure difference; 1 Pa to 1e8 Pa.</param>
-    /// <param name="port">Radius of the port; 1e-9 m to 1e5 m.</param>
-    /// <param name="front">Radius of the front; more than the port's, at most 1e5 m.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static VolumeFlow FlowAt(PorousLayer stack, DynamicViscosity viscosity, Pressure drop, Length port, Length front)
-    {
-        ArgumentNullException.ThrowIfNull(stack);
-        double mu = FlowGuard.Viscosity(viscosity, nameof(viscosity));
-        double head = FlowGuard.Drop(drop, nameof(drop));
-        double r0 = FlowGuard.Distance(port, nameof(port));
-        double rf = Guard.Between(front.Meters, r0, 1e5, "m", nameof(front));
-        if (rf == r0)
-        {
-            throw Guard.Refuse(rf, "m", nameof(front), "must be beyond the port's radius");
-        }
-
-        return VolumeFlow.FromCubicMetersPerSecond(Math.Tau * stack.Metres * stack.Medium.SquareMetres * head / (mu * LogRatio(r0, rf)));
-    }
-
     /// <summary>Integral of time over viscosity that takes the front to a radius, 1/Pa.</summary>
     internal static double FluidityForCircle(PorousMedium medium, Pressure drop, Length port, Length front)
     {
@@ -80,14 +58,14 @@ public static class RadialFlow
 
     // Accurate too where the front has hardly left the port.
     private static double LogRatio(double port, double front) =>
-        front < 2 * port ? double.LogP1((front - port) / port) : Math.Log(front / port);
+        front < 2 * port ? SmallNumbers.LogP1((front - port) / port) : Math.Log(front / port);
 
     /// <summary>The bracket of the formula over r0^2 with u = 2 ln(rf/r0): <c>(u e^u - e^u + 1)/2</c>.</summary>
     private static double Bracket(double u)
     {
         if (u > 0.5)
         {
-            return ((u * Math.Exp(u)) - double.ExpM1(u)) / 2;
+            return ((u * Math.Exp(u)) - SmallNumbers.ExpM1(u)) / 2;
         }
 
         // The closed form cancels near 0; its series is sum (n - 1) u^n / n!.

@@ -5,7 +5,8 @@ namespace Recipe.Engineering;
 /// <summary>How deep a vacuum a resin with styrene bears before it boils.</summary>
 /// <remarks>
 /// The vapour of styrene burns and harms: keep to the maker's data sheet, the local exposure limits and ventilation. Styrene in a
-/// resin has less vapour pressure than pure styrene, so the floor here is on the careful side.
+/// resin has less vapour pressure than pure styrene, so the floor here is on the careful side. Below 58 degC what practice keeps is the
+/// higher, so that checks need only that; the vapour pressure is what says so.
 /// </remarks>
 public static class Styrene
 {
@@ -37,12 +38,4 @@ public static class Styrene
         double decades = (Slope / (AnchorKelvins + Shift)) - (Slope / (kelvins + Shift));
         return Pressure.FromPascals(AnchorPascals * Math.Pow(10, decades));
     }
-
-    /// <summary>
-    /// Lowest absolute bag pressure that keeps styrene from boiling: its vapour pressure at the hottest place of the wet resin.
-    /// What practice keeps is <see cref="PracticeFloor"/>, a figure of its own; hold to the higher of the two.
-    /// </summary>
-    /// <param name="hottest">Temperature of the hottest wet resin, exotherm included; -10 to 145 degC.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is out of range.</exception>
-    public static Pressure LowestBagPressure(Temperature hottest) => VapourPressure(hottest);
 }

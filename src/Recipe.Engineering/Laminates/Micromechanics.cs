@@ -160,19 +160,6 @@ public static class Micromechanics
             Pressure.FromPascals(e), Pressure.FromPascals(e), (e / (2 * g)) - 1, Pressure.FromPascals(g), expansion, expansion);
     }
 
-    /// <summary>A property that the fibre governs, carried from one fibre volume to another: <c>value Vf2 / Vf1</c>.</summary>
-    /// <param name="value">Strength or stiffness along the fibres; zero or more and finite.</param>
-    /// <param name="measuredAt">Fibre volume fraction of the laminate that was measured; up to the densest packing.</param>
-    /// <param name="wantedAt">Fibre volume fraction to which the value is carried; the same range.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    /// <remarks>
-    /// Source: normalisation of MIL-HDBK-17-2F, vol. 2, 1.4.3 (as quoted in secondary texts). Only for properties along fibres.
-    /// </remarks>
-    public static Pressure Normalise(Pressure value, Ratio measuredAt, Ratio wantedAt) =>
-        Pressure.FromPascals(
-            Guard.Between(value.Pascals, 0, 1e13, "Pa", nameof(value))
-                * Packed(wantedAt, nameof(wantedAt)) / Packed(measuredAt, nameof(measuredAt)));
-
     /// <summary>The fraction when round parallel fibres can be packed so densely.</summary>
     internal static double Packed(Ratio fibreVolumeFraction, string parameter)
     {

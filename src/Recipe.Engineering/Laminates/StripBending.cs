@@ -3,8 +3,8 @@ using UnitsNet;
 namespace Recipe.Engineering;
 
 /// <summary>
-/// Small deflections of a straight strip, and its bending stiffness from a measured one. Lengths, widths and loads are greater than
-/// zero and at most 1e6 m or N; a load is a force, so 100 g hung on a strip is 0.981 N.
+/// Small deflections of a straight strip. Lengths, widths and loads are greater than zero and at most 1e6 m or N; a load is a force, so
+/// 100 g hung on a strip is 0.981 N.
 /// </summary>
 /// <remarks>
 /// Source: beam theory (exact for small slopes) with the bending stiffness for each unit of width D of
@@ -24,59 +24,12 @@ public static class StripBending
     public static Length ThreePointDeflection(
         Torque bending, Force load, Length span, Length width, ForcePerLength? shear = null)
     {
-        (double d, double l, double b) = Check(bending, span, width);
+        double d = Guard.Between(bending.NewtonMeters, 1e-24, 1e24, "N m", nameof(bending));
+        double l = Size(span.Meters, "m", nameof(span));
+        double b = Size(width.Meters, "m", nameof(width));
         double f = Size(load.Newtons, "N", nameof(load));
         return Length.FromMeters((f * l * l * l / (48 * d * b)) + (f * l * Slip(shear) / (4 * b)));
     }
-
-    /// <summary>Deflection of the end of a strip that is held at the other and loaded at the end: <c>F L^3/(3 D b) + F L/(U b)</c>.</summary>
-    /// <param name="bending">Bending stiffness for each unit of width, N m2/m.</param>
-    /// <param name="load">Load at the free end.</param>
-    /// <param name="length">Free length.</param>
-    /// <param name="width">Width of the strip.</param>
-    /// <param name="shear">Shear stiffness for each unit of width; null for a strip without a soft core.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Length CantileverDeflection(
-        Torque bending, Force load, Length length, Length width, ForcePerLength? shear = null)
-    {
-        (double d, double l, double b) = Check(bending, length, width);
-        double f = Size(load.Newtons, "N", nameof(load));
-        return Length.FromMeters((f * l * l * l / (3 * d * b)) + (f * l * Slip(shear) / b));
-    }
-
-    /// <summary>
-    /// Deflection in the middle of a long panel on two supports along its edges under even pressure: <c>5 p L^4/(384 D) + p L^2/(8 U)</c>.
-    /// </summary>
-    /// <param name="bending">Bending stiffness for each unit of width, N m2/m.</param>
-    /// <param name="pressure">Pressure; greater than zero, at most 1e9 Pa.</param>
-    /// <param name="span">Distance of the supports.</param>
-    /// <param name="shear">Shear stiffness for each unit of width; null for a panel without a soft core.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Length PressureDeflection(Torque bending, Pressure pressure, Length span, ForcePerLength? shear = null)
-    {
-        double d = Stiffness(bending);
-        double l = Size(span.Meters, "m", nameof(span));
-        double p = Guard.Between(pressure.Pascals, 1e-12, 1e9, "Pa", nameof(pressure));
-        return Length.FromMeters((5 * p * l * l * l * l / (384 * d)) + (p * l * l * Slip(shear) / 8));
-    }
-
-    /// <summary>Bending stiffness for each unit of width (N m2/m) from a strip on two supports: <c>F L^3/(48 w b)</c>; shear is counted in.</summary>
-    /// <param name="deflection">Deflection in the middle under the load; greater than zero.</param>
-    /// <param name="load">Load in the middle.</param>
-    /// <param name="span">Distance of the supports.</param>
-    /// <param name="width">Width of the strip.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Torque FromThreePoint(Length deflection, Force load, Length span, Length width) =>
-        Measured(48, deflection, load, span, width);
-
-    /// <summary>Bending stiffness for each unit of width (N m2/m) from a strip held at one end: <c>F L^3/(3 w b)</c>; shear is counted in.</summary>
-    /// <param name="deflection">Deflection of the end under the load; greater than zero.</param>
-    /// <param name="load">Load at the free end.</param>
-    /// <param name="length">Free length.</param>
-    /// <param name="width">Width of the strip.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Torque FromCantilever(Length deflection, Force load, Length length, Length width) =>
-        Measured(3, deflection, load, length, width);
 
     /// <summary>Shear stiffness for each unit of width of a core between two faces: <c>G d^2/c</c> with d between the middles of the faces.</summary>
     /// <param name="coreShear">Shear modulus of the core across its thickness; 1 Pa to 10 000 GPa.</param>
@@ -92,21 +45,6 @@ public static class StripBending
         double d = c + ((LaminateGuard.Thickness(mouldFace, nameof(mouldFace)) + LaminateGuard.Thickness(bagFace, nameof(bagFace))) / 2);
         return ForcePerLength.FromNewtonsPerMeter(g * d * d / c);
     }
-
-    private static Torque Measured(double factor, Length deflection, Force load, Length span, Length width)
-    {
-        double w = Size(deflection.Meters, "m", nameof(deflection));
-        double f = Size(load.Newtons, "N", nameof(load));
-        double l = Size(span.Meters, "m", nameof(span));
-        double b = Size(width.Meters, "m", nameof(width));
-        return Torque.FromNewtonMeters(f * l * l * l / (factor * w * b));
-    }
-
-    private static (double Bending, double Length, double Width) Check(Torque bending, Length length, Length width) =>
-        (Stiffness(bending), Size(length.Meters, "m", nameof(length)), Size(width.Meters, "m", nameof(width)));
-
-    private static double Stiffness(Torque bending) =>
-        Guard.Between(bending.NewtonMeters, 1e-24, 1e24, "N m", nameof(bending));
 
     private static double Slip(ForcePerLength? shear) =>
         shear is { } value ? 1 / Guard.Between(value.NewtonsPerMeter, 1e-9, 1e24, "N/m", nameof(shear)) : 0;

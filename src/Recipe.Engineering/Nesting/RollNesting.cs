@@ -41,17 +41,6 @@ public static class RollNesting
         return Read(boxes, Best(boxes, least + space), space, least, usableWidth.Meters);
     }
 
-    /// <summary>
-    /// A length of roll that no layout undercuts: the greatest of the area of the pieces (each with its gap) over the width, the longest
-    /// piece, and all pieces wider than half of the roll one behind the other. Where a piece may be turned its better side counts.
-    /// </summary>
-    /// <inheritdoc cref="Pack"/>
-    public static Length LeastLength(ImmutableArray<NestPiece> pieces, Length usableWidth, Length gap)
-    {
-        (NestBoxes boxes, double space) = Boxes(pieces, usableWidth, gap);
-        return boxes.Count == 0 ? Length.Zero : Length.FromMeters(Least(boxes, space));
-    }
-
     /// <summary>The pieces by first fit on shelves alone, none turned that fits as it is; what the proved bound speaks of.</summary>
     internal static Nest PackOnShelves(ImmutableArray<NestPiece> pieces, Length usableWidth, Length gap)
     {

@@ -71,7 +71,7 @@ public sealed record IndividualsChart
 
     private ChartSignal SignalAt(int i) =>
         Values[i] > High || Values[i] < Low ? ChartSignal.BeyondLimit
-        : Last(i, Side).All(v => v > Mean) || Last(i, Side).All(v => v < Mean) ? (i + 1 >= Side ? ChartSignal.OneSide : ChartSignal.None)
+        : i + 1 >= Side && (Last(i, Side).All(v => v > Mean) || Last(i, Side).All(v => v < Mean)) ? ChartSignal.OneSide
         : i + 1 >= Run && (Steps(i).All(step => step > 0) || Steps(i).All(step => step < 0)) ? ChartSignal.Drift
         : ChartSignal.None;
 

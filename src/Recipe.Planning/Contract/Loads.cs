@@ -24,7 +24,7 @@ public sealed record LoadPlan
     /// <summary>Lines that have limits, but not for every way in which the load strains them.</summary>
     public required ImmutableArray<string> PartlyJudged { get; init; }
 
-    /// <summary>How far the strip goes down in the middle, by bending alone; null for a pull.</summary>
+    /// <summary>How far the strip goes down in the middle, by bending and, where <see cref="StiffnessPlan.CoreShear"/> is known, by the slide of its core; null for a pull.</summary>
     public Computed<Length>? Sag { get; init; }
 
     /// <summary>The largest stresses in each full-cover line, from the mould.</summary>

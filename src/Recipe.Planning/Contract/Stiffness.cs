@@ -25,6 +25,12 @@ public sealed record StiffnessPlan
     /// <summary>Bending stiffness of a strip across the part, for each unit of its width (N m2/m).</summary>
     public required Computed<Torque> StripAcross { get; init; }
 
+    /// <summary>
+    /// Shear stiffness of the one core between two skins, for each unit of width: what a strip sags by besides its bending. Null for any other
+    /// stack, and where the core gives no shear modulus.
+    /// </summary>
+    public Computed<ForcePerLength>? CoreShear { get; init; }
+
     /// <summary>What each full-cover line brings, from the mould.</summary>
     public required ImmutableArray<PlyShare> Lines { get; init; }
 
@@ -36,7 +42,6 @@ public sealed record StiffnessPlan
 
     /// <summary>How it wants to spring when it cools; null when an expansion is missing, or when no cure says from where it cools.</summary>
     public CurlPlan? Curl { get; init; }
-
 }
 
 /// <summary>

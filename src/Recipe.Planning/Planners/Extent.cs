@@ -130,7 +130,7 @@ internal static class Extents
     }
 
     private static bool IsRectangle(Surface surface) =>
-        surface.Kind is SurfaceKind.FlatRectangle or SurfaceKind.Cylinder or SurfaceKind.CylinderArc;
+        surface.Kind is SurfaceKind.FlatRectangle or SurfaceKind.Cylinder;
 
     private static (Num Length, Num Width)? Size(PlanContext context, StackItem item)
     {

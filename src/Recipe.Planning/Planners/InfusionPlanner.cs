@@ -69,7 +69,7 @@ internal static class InfusionPlanner
     {
         var (drop, on, medium) = (Pressure.FromPascals(work.Drive.Si), work.On, work.Medium);
         var opened = Duration.FromSeconds(work.Opened.Si);
-        var thickens = work.Resin.TimeToDouble(opened)!.Value;
+        var thickens = work.Resin.DoublesIn!.Value;
         var front = FeedLines.GreatestSpacing(medium, drop, work.Resin, thickens, FeedSides.One, opened);
         var longest = front > work.Lead ? front - work.Lead : Length.Zero;
         return new InfusionFlow

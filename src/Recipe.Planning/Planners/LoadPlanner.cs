@@ -15,14 +15,14 @@ namespace Recipe.Planning.Planners;
 /// <param name="Stresses">Largest stresses of each line, Pa.</param>
 /// <param name="On">What the load itself rests on.</param>
 internal sealed record LoadWork(
-    StatedLoad Load, LimitWork? First, ImmutableArray<int> WithoutLimits, ImmutableArray<int> PartlyJudged, double? Sag, ImmutableArray<PlaneVector> Stresses, Rests On);
+    StatedLoad Load, LimitWork? First, ImmutableArray<int> WithoutLimits, ImmutableArray<int> PartlyJudged, Num? Sag, ImmutableArray<PlaneVector> Stresses, Rests On);
 
 /// <summary>The limit that a load reaches first.</summary>
 internal sealed record LimitWork(double Factor, int Line, StrainMode Mode, bool? BagSideStretched);
 
 /// <summary>
 /// The stated loads on the laminate. A strip on two supports bends by M/b = F L/(4 b) in its middle; it is narrow, so that nothing holds it
-/// from bowing across. It is judged bent either way.
+/// from bowing across. It is judged bent either way. The slide of a core is counted into the sag, not into the strains of the skins.
 /// </summary>
 internal static class LoadPlanner
 {
@@ -41,7 +41,7 @@ internal static class LoadPlanner
         {
             try
             {
-                if (Work(context, stack, load) is { } work)
+                if (Work(context, stack, stiffness.CoreShear, load) is { } work)
                 {
                     loads.Add(work);
                 }
@@ -71,7 +71,7 @@ internal static class LoadPlanner
                 : null,
             WithoutLimits = [.. work.WithoutLimits.Select(line => stiffness.Plies[line].Line)],
             PartlyJudged = [.. work.PartlyJudged.Select(line => stiffness.Plies[line].Line)],
-            Sag = work.Sag is { } sag ? ledger.Publish(Length.FromMeters(sag), on) : null,
+            Sag = work.Sag is { } sag ? ledger.Publish(Length.FromMeters(sag.Si), on | sag.On) : null,
             Lines =
             [
                 .. work.Stresses.Select((stress, line) => new LineStress(
@@ -83,10 +83,10 @@ internal static class LoadPlanner
         };
     }
 
-    private static LoadWork? Work(PlanContext context, Stack stack, StatedLoad load) => load switch
+    private static LoadWork? Work(PlanContext context, Stack stack, Num? coreShear, StatedLoad load) => load switch
     {
         PullLoad pull => Pull(context, stack, pull),
-        StripLoad strip => Strip(context, stack, strip),
+        StripLoad strip => Strip(context, stack, coreShear, strip),
         _ => null,
     };
 
@@ -104,7 +104,7 @@ internal static class LoadPlanner
             load, stack.Limit(answer.Governing, null), stack.LinesOf(answer.PliesWithoutLimits), stack.LinesOf(answer.PliesPartlyJudged), null, stack.Stresses(edge), pull.On);
     }
 
-    private static LoadWork? Strip(PlanContext context, Stack stack, StripLoad load)
+    private static LoadWork? Strip(PlanContext context, Stack stack, Num? coreShear, StripLoad load)
     {
         var (figures, word) = (context.Figures, $"load {load.Name}");
         if (figures.Length(load.Width, context.PartOwner, word) is not { } width
@@ -122,13 +122,17 @@ internal static class LoadPlanner
             ? stack.Limit(mouldSide.Governing, false)
             : stack.Limit(bagSide.Governing, true);
         var sag = StripBending.ThreePointDeflection(
-            stack.Laminate.StripStiffness(Angle.FromDegrees(isAlong ? 0 : 90)), Force.FromNewtons(force.Si), Length.FromMeters(span.Si), Length.FromMeters(width.Si));
+            stack.Laminate.StripStiffness(Angle.FromDegrees(isAlong ? 0 : 90)),
+            Force.FromNewtons(force.Si),
+            Length.FromMeters(span.Si),
+            Length.FromMeters(width.Si),
+            coreShear is { } slides ? ForcePerLength.FromNewtonsPerMeter(slides.Si) : null);
         return new LoadWork(
             load,
             first,
             stack.LinesOf(bagSide.PliesWithoutLimits),
             stack.LinesOf(bagSide.PliesPartlyJudged.Concat(mouldSide.PliesPartlyJudged)),
-            sag.Meters,
+            new Num(sag.Meters, coreShear?.On ?? Rests.None),
             stack.Stresses(Bent(moment, isAlong)),
             width.On | span.On | force.On);
     }

@@ -46,7 +46,7 @@ internal static class MixRatios
     /// <summary>A ratio in parts by weight; null when it is by volume and the densities are not given, or does not say which it is.</summary>
     /// <param name="mix">The ratio; both parts above 0.</param>
     /// <param name="densities">Densities of resin and hardener, or null.</param>
-    public static WeightRatio? ByWeight(Model.MixRatio mix, (UnitsNet.Density Resin, UnitsNet.Density Hardener)? densities) => mix.Basis switch
+    public static WeightRatio? ByWeight(MixRatio mix, (UnitsNet.Density Resin, UnitsNet.Density Hardener)? densities) => mix.Basis switch
     {
         MixBasis.Weight => new WeightRatio(mix.Resin, mix.Hardener),
         MixBasis.Volume when densities is { } known => new VolumeRatio(mix.Resin, mix.Hardener).ToWeight(known.Resin, known.Hardener),

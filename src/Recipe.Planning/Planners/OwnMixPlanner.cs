@@ -16,7 +16,7 @@ internal sealed record OwnMixWork(OwnMixUse Use, ResinSystem System, Num Laid, N
 /// spare, and held against its own pot life.
 /// </summary>
 /// <remarks>
-/// To mix = (laid + brush) (1 + spare) / (1 - pot loss), as for the plies (Recipe.Engineering ResinBalance). What `wet-out` says of
+/// To mix = (laid + brush) (1 + spare) / (1 - pot loss), as for the plies (<see cref="ResinPlanner"/>). What `wet-out` says of
 /// pots, tray and loss is said of the plies' resin and does not hold here. The `pot` of a join is the least that is mixed for it: what it holds
 /// over the need is spare.
 /// </remarks>

@@ -155,14 +155,14 @@ internal static class PotPlanner
             Shape = lives.Shape.Value,
             MostPots = MostPots,
         });
-        if (split is BatchesFound found)
+        if (split is { } found)
         {
             var bound = found.BoundBy == BatchLimit.PotLimit ? largest.On : largest.On | lives.Reference.Value.On | lives.Temperature.On | lives.Shape.On
                 | lives.Rules(found.Assumptions) | laying.On | mixing.On | share.On;
-            return Alike(toMix.And(bound), found.Batches.Count);
+            return Alike(toMix.And(bound), found.Pots);
         }
 
-        context.Miss(Subject, $"no pot of {job.System.Name} is used up within its pot life, however small: a slower hardener, more hands or a cooler shop");
+        context.Miss(Subject, $"no split of {job.System.Name} into {MostPots} pots or fewer is used up within its pot life: a slower hardener, more hands or a cooler shop");
         return Alike(toMix.And(largest.On | lives.Reference.Value.On | laying.On | mixing.On | share.On), byMass);
     }
 

@@ -21,7 +21,7 @@ internal sealed record ResinWork(ResinSystem System, ImmutableArray<ResinLineWor
 /// </summary>
 /// <remarks>
 /// Loss is the author's or the shop's figure; else brush and roller plus a share of what is mixed (<c>mix = (laminate + pick-up +
-/// tools) (1 + spare) / (1 - pot loss)</c>, as in Recipe.Engineering ResinBalance). An infusion has no brush: its loss is the reserve in
+/// tools) (1 + spare) / (1 - pot loss)</c>, conservation of mass). An infusion has no brush: its loss is the reserve in
 /// the feed pot and what the part's own figure adds, and it has no spare but a stated one. Prepreg brings its resin along and mixes none.
 /// </remarks>
 internal static class ResinPlanner

@@ -19,6 +19,12 @@ internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContrib
     /// <summary>What its limits rest on besides.</summary>
     public Rests LimitsOn => Plies.Aggregate(Rests.None, static (on, ply) => on | ply.LimitsOn);
 
+    /// <summary>
+    /// Shear stiffness of the one core between two skins, for each unit of width, N/m; null for any other stack, and where the core gives no
+    /// shear modulus.
+    /// </summary>
+    public Num? CoreShear { get; init; }
+
     /// <summary>What its expansions rest on besides.</summary>
     public Rests HeatOn => Plies.Aggregate(Rests.None, static (on, ply) => on | ply.HeatOn);
 }
@@ -33,7 +39,14 @@ internal sealed record StiffnessWork(Laminate Laminate, IReadOnlyList<PlyContrib
 /// <param name="LimitsOn">What its strain limits rest on.</param>
 /// <param name="HeatOn">What its expansion rests on.</param>
 /// <param name="NoExpansion">What gives no expansion, in words; null when all is known.</param>
-internal sealed record PlyWork(string Line, string Material, LaminatePly Ply, LaminatePly One, int Count, Rests On, Rests LimitsOn, Rests HeatOn, string? NoExpansion);
+internal sealed record PlyWork(string Line, string Material, LaminatePly Ply, LaminatePly One, int Count, Rests On, Rests LimitsOn, Rests HeatOn, string? NoExpansion)
+{
+    /// <summary>Whether it is a core.</summary>
+    public bool IsCore { get; init; }
+
+    /// <summary>Shear modulus of a core, Pa; null when its material gives none, and for cloth.</summary>
+    public Num? CoreShear { get; init; }
+}
 
 /// <summary>
 /// From the full-cover lines of the stack to a laminate of Recipe.Engineering. Each ply has the fibre content that the plan gives it
@@ -78,6 +91,7 @@ internal static class StiffnessPlanner
             var laminate = new Laminate([.. plies.Select(ply => ply.Ply)]);
             return new StiffnessWork(laminate, withLines ? Contributions.Of(laminate) : [], plies.ToImmutable(), rests)
             {
+                CoreShear = CoreShear(plies.ToImmutable(), rests),
                 LeftOut = [.. stack.Where(line => !line.CoversAll && line.Item is PlyItem or CoreItem).Select(line => line.Item.Name)],
             };
         }
@@ -99,11 +113,32 @@ internal static class StiffnessPlanner
             Shear = ledger.Publish(constants.Shear, on),
             StripAlong = ledger.Publish(laminate.StripStiffness(), on),
             StripAcross = ledger.Publish(laminate.StripStiffness(Angle.FromDegrees(90)), on),
+            CoreShear = work.CoreShear is { } shear ? ledger.Publish(ForcePerLength.FromNewtonsPerMeter(shear.Si), shear.On) : null,
             Lines = [.. work.Lines.Select((share, i) => Share(work.Plies[i].Line, share))],
             LeftOut = work.LeftOut,
             Loads = [.. loads.Select(load => LoadPlanner.Publish(ledger, work, load))],
             Curl = curl is null ? null : CurlPlanner.Publish(ledger, curl),
         };
+    }
+
+    private static Num? CoreShear(ImmutableArray<PlyWork> plies, Rests on)
+    {
+        if (plies.Where(static ply => ply.IsCore).ToList() is not [{ CoreShear: { } shear } core])
+        {
+            return null;
+        }
+
+        var at = plies.IndexOf(core);
+        if (at == 0 || at == plies.Length - 1)
+        {
+            return null;
+        }
+
+        var (mouldSkin, bagSkin) = (Length.FromMeters(plies[..at].Sum(Metres)), Length.FromMeters(plies[(at + 1)..].Sum(Metres)));
+        var stiffness = StripBending.SandwichShear(Pressure.FromPascals(shear.Si), core.Ply.Thickness, mouldSkin, bagSkin);
+        return new Num(stiffness.NewtonsPerMeter, on | shear.On);
+
+        static double Metres(PlyWork ply) => ply.Ply.Thickness.Meters;
     }
 
     private static PlyShare Share(string name, PlyContribution share) => new(
@@ -159,6 +194,10 @@ internal static class StiffnessPlanner
             limits: limits.Value);
         return new PlyWork(
             core.Name, core.Material.Name, ply, ply, 1, thickness.On | density.On | modulus.On | poisson.On | uptake.On, limits.On,
-            expansion?.On ?? Rests.None, expansion is null ? $"core {core.Material.Name} gives no expansion" : null);
+            expansion?.On ?? Rests.None, expansion is null ? $"core {core.Material.Name} gives no expansion" : null)
+        {
+            IsCore = true,
+            CoreShear = figures.Modulus(core.Material.ShearModulus, owner, "shear-modulus"),
+        };
     }
 }

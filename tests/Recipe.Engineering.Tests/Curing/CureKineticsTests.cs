@@ -43,7 +43,7 @@ public class CureKineticsTests
         Digits.Close(k3 * 0.69999, PerMinute(0.30001), 1e-5);
         Digits.Close(k3 * 0.1, PerMinute(0.9), 1e-5);
         Assert.Equal(0, PerMinute(1));
-        Assert.Equal([0.3], model.Jumps.Select(jump => jump.DecimalFractions));
+        Assert.Equal([0.3], model.JumpDegrees);
         Digits.Close(473.6, LeeLoosSpringer.HeatOfReaction.JoulesPerKilogram / 1000);
     }
 
@@ -87,7 +87,7 @@ public class CureKineticsTests
         double k2 = 3 * Math.Exp(-500 / 300.0);
         Digits.Close((k1 + (k2 * Math.Sqrt(0.3))) * Math.Pow(0.7, 1.5), model.RateAt(Part(0.3), Temperature.FromKelvins(300)).Hertz);
         Assert.Equal(0, model.RateAt(Part(1), C(20)).Hertz);
-        Assert.Empty(model.Jumps);
+        Assert.Empty(model.JumpDegrees);
     }
 
     [Fact]

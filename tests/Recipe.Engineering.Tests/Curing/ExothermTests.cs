@@ -29,32 +29,4 @@ public class ExothermTests
         Assert.Throws<ArgumentException>(() => Rise(0, 1, 0.5, null));
         Assert.Throws<ArgumentOutOfRangeException>(() => Rise(0, 1, 0.5, PerGramKelvin(0)));
     }
-
-    // Lee, Loos and Springer, J. Compos. Mater. 16 (1982) 510, constants from memory; viscosities by calculator, Pa s.
-    [Theory]
-    [InlineData(100, 0.05, "0.82483")]
-    [InlineData(120, 0.10, "0.37664")]
-    [InlineData(120, 0.20, "1.5427")]
-    public void The_viscosity_of_a_hot_prepreg_agrees(double celsius, double degree, string pascalSeconds) =>
-        Digits.AsPrinted(pascalSeconds, ExponentialViscosity.LeeLoosSpringer.At(Part(degree), C(celsius)).PascalSeconds);
-
-    [Fact]
-    public void Viscosity_without_bound_at_gel_is_never_told()
-    {
-        // Castro and Macosko: at half of the gel degree, with A 2 and B 0, four times the uncured viscosity.
-        CastroMacoskoViscosity model = new(DynamicViscosity.FromPascalSeconds(1e-9), K(6000), GelPoint.Usual, 2, 0);
-        double uncured = 1e-9 * Math.Exp(6000 / 293.15);
-        double gel = GelPoint.Usual.DecimalFractions;
-        Digits.Close(uncured, model.At(Part(0), C(20)).PascalSeconds);
-        Digits.Close(4 * uncured, model.At(Part(gel / 2), C(20)).PascalSeconds);
-        CastroMacoskoViscosity bent = new(DynamicViscosity.FromPascalSeconds(1e-9), K(6000), GelPoint.Usual, 2, -1);
-        Digits.Close(uncured * Math.Pow(2, 2 - (gel / 2)), bent.At(Part(gel / 2), C(20)).PascalSeconds);
-        Assert.True(model.At(Part(gel - 1e-6), C(20)).PascalSeconds > 1e9 * uncured);
-        Assert.Throws<ArgumentOutOfRangeException>(() => model.At(Part(gel), C(20)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => model.At(Part(0.9), C(20)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ExponentialViscosity.LeeLoosSpringer.At(Part(0.5), C(120)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => model.At(Part(0.1), C(600)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new CastroMacoskoViscosity(DynamicViscosity.FromPascalSeconds(0), K(6000), GelPoint.Usual, 2, 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new CastroMacoskoViscosity(DynamicViscosity.FromPascalSeconds(1), K(6000), GelPoint.Usual, 1, -2));
-    }
 }

@@ -62,7 +62,7 @@ public class GlassTransitionTests
         Assert.True(fit.GoesThrough);
         Within(55, fit.Reached.DegreesCelsius, 0.1);
         Within(-35, fit.Curve.Uncured.DegreesCelsius, 1e-9);
-        Assert.InRange(fit.Brake!.RateAtTransition.Hertz, 0.3, 3);
+        Assert.InRange(fit.Brake.RateAtTransition.Hertz, 0.3, 3);
         Assert.InRange(fit.Degree.DecimalFractions, 0.8, 0.9);
 
         CureCurve day = CureSimulation.Along(Slow, Day, SlowOptions);
@@ -126,28 +126,6 @@ public class GlassTransitionTests
             },
             iter: 100);
 
-    [Theory]
-    [InlineData(-60)]
-    [InlineData(-35)]
-    [InlineData(-10)]
-    public void Without_vitrification_the_uncured_glass_transition_can_be_found(double uncured)
-    {
-        CureSchedule soak = Hold(60, 90);
-        DiBenedetto curve = new(C(uncured), C(85));
-        Temperature sheet = curve.At(CureSimulation.Along(Slow, soak).FinalDegree);
-        GlassTransitionFit fit = DiBenedetto.Through(Slow, soak, sheet, C(85));
-        Assert.True(fit.GoesThrough);
-        Within(uncured, fit.Curve.Uncured.DegreesCelsius, 1);
-    }
-
-    [Fact]
-    public void The_uncured_glass_transition_of_the_slow_epoxy_can_be_found_under_the_usual_brake()
-    {
-        GlassTransitionFit fit = DiBenedetto.Through(Slow, Day, C(55), C(85), DiffusionBrake.Usual);
-        Assert.True(fit.GoesThrough);
-        Assert.InRange(fit.Curve.Uncured.DegreesCelsius, -100, 0);
-    }
-
     [Fact]
     public void What_cannot_be_reached_says_how_near_it_comes()
     {
@@ -155,11 +133,6 @@ public class GlassTransitionTests
         GlassTransitionFit shortSoak = DiffusionBrake.Through(Slow, Hold(20, 60), C(55), C(85));
         Assert.False(shortSoak.GoesThrough);
         Assert.True(shortSoak.Reached < C(0));
-
-        GlassTransitionFit uncured = DiBenedetto.Through(Slow, Day, C(83), C(85));
-        Assert.False(uncured.GoesThrough);
-        Within(20, uncured.Curve.Uncured.DegreesCelsius, 1e-9);
-        Assert.InRange(uncured.Reached.DegreesCelsius, 70, 80);
 
         Assert.Throws<ArgumentOutOfRangeException>(() => DiffusionBrake.Through(Slow, Day, C(85), C(85)));
     }

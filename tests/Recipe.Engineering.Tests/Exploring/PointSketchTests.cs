@@ -54,6 +54,15 @@ public sealed class PointSketchTests
         Assert.All(sketch.Points, point => Assert.True(double.IsFinite(point.X)));
     }
 
+    [Fact]
+    public void A_level_that_no_sketch_has_ends_at_the_coarsest()
+    {
+        var sketch = new PointSketch(1, 1);
+        sketch.Add(int.MaxValue, [new SketchPoint(0, 1, 1), new SketchPoint(1, 2, 3), new SketchPoint(2, -1, 1)]);
+        Assert.Equal([0L, 2L], sketch.Points.Select(point => point.Index));
+        Assert.Equal(62, sketch.Level);
+    }
+
     private static PointSketch Of(IEnumerable<SketchPoint> points)
     {
         var sketch = new PointSketch(2, 0.5);

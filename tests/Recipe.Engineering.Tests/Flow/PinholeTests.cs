@@ -76,7 +76,7 @@ public class PinholeTests
                     Pinhole.Leak(Mm(2 * diameter), Mbar(ambient), Mbar(ambient * share), discharge).MillibarLitresPerSecond);
             },
             iter: 1000);
-        Assert.Equal(Length.Zero, Pinhole.DiameterFor(LeakRate.None, Sea, Pressure.Zero));
+        Assert.Equal(Length.Zero, Pinhole.DiameterFor(default, Sea, Pressure.Zero));
     }
 
     [Fact]
@@ -88,6 +88,6 @@ public class PinholeTests
         Refused("discharge", () => Pinhole.Leak(Mm(1), Sea, Pressure.Zero, 1.1));
         Refused("bag", () => Pinhole.DiameterFor(LeakRate.FromMillibarLitresPerSecond(1), Sea, Sea));
         Refused("rate", () => LeakRate.FromPascalCubicMetresPerSecond(-1));
-        Refused("ambient", () => LeakRate.None.FreeAir(Pressure.Zero));
+        Refused("ambient", () => default(LeakRate).FreeAir(Pressure.Zero));
     }
 }

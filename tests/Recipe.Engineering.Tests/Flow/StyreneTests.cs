@@ -14,7 +14,6 @@ public class StyreneTests
         // NIOSH Pocket Guide: 5 mmHg at 20 degC, 6.67 mbar.
         Digits.AsPrinted("6.666", At(20).Millibars);
         Digits.AsPrinted("6.67", At(20).Millibars);
-        Digits.Close(At(20).Pascals, Styrene.LowestBagPressure(Temperature.FromDegreesCelsius(20)).Pascals);
     }
 
     [Fact]
@@ -53,7 +52,8 @@ public class StyreneTests
         Assert.True(At(35) < Styrene.PracticeFloor);
 
         // A hot pot is another matter: near 60 degC pure styrene boils at the pressure that practice keeps.
-        Assert.True(At(65) > Styrene.PracticeFloor);
+        Assert.True(At(58) < Styrene.PracticeFloor);
+        Assert.True(At(60) > Styrene.PracticeFloor);
     }
 
     [Fact]

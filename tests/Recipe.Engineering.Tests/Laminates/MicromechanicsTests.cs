@@ -105,12 +105,4 @@ public class MicromechanicsTests
         Digits.Close(((u1 * u1) - (u4 * u4)) / u1, mat.Along.Pascals, 0.1);
         Digits.Close(u5, mat.Shear.Pascals, 0.1);
     }
-
-    // MIL-HDBK-17-2F, vol. 2, 1.4.3, as secondary texts quote it.
-    [Fact]
-    public void Normalised_value_goes_with_the_fibre_volume()
-    {
-        Digits.Close(0.70 * 400e6, Micromechanics.Normalise(Pressure.FromMegapascals(400), Part(0.50), Part(0.35)).Pascals);
-        Digits.Close(400e6, Micromechanics.Normalise(Pressure.FromMegapascals(400), Part(0.57), Part(0.57)).Pascals);
-    }
 }

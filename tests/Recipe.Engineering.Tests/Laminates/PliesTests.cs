@@ -102,7 +102,8 @@ public class PliesTests
     public void Resin_by_mass_gives_the_tables_fibre_volume(double fibreShare, string printed)
     {
         FibreConstants fibre = FibreConstants.Isotropic(Gpa(72), 0.2, Rho(2500));
-        WetCloth cloth = WetCloth.ByMass(Gsm(300), fibre, Epoxy with { Density = Rho(1200) }, Part(1 - fibreShare));
+        WetCloth cloth = new(
+            Gsm(300), fibre, Epoxy with { Density = Rho(1200) }, FibreContent.VolumeFraction(Part(fibreShare), Rho(2500), Rho(1200)));
         Printed.Agrees(printed, cloth.FibreVolumeFraction.DecimalFractions);
 
         // And the ply's mass is the cloth with its resin.

@@ -13,7 +13,6 @@ public class SurfaceMeshesTests
         { "paraboloid", Math.PI / 6 * (Math.Pow(2, 1.5) - 1) },
         { "half ellipsoid", 0.2285021 },
         { "cylinder", Math.PI * 0.4 * 0.7 },
-        { "trough", 0.2 * 2 * 0.7 },
         { "disc", Math.PI * 0.04 },
     };
 
@@ -102,7 +101,6 @@ public class SurfaceMeshesTests
         "paraboloid" => SurfaceMeshes.Paraboloid(M(1), M(0.25), tolerance),
         "half ellipsoid" => SurfaceMeshes.HalfEllipsoid(M(0.6), M(0.4), M(0.08), tolerance),
         "cylinder" => SurfaceMeshes.Cylinder(M(0.4), M(0.7), tolerance),
-        "trough" => SurfaceMeshes.CylinderArc(M(0.4), M(0.7), Angle.FromRadians(2), tolerance),
         "disc" => SurfaceMeshes.Disc(M(0.4), tolerance),
         _ => throw new ArgumentException(shape, nameof(shape)),
     };

@@ -78,6 +78,11 @@ public class StatisticsTests
         Assert.Equal(ChartSignal.Drift, IndividualsChart.From([12, 8, 12, 8, 12, 8, 9, 9.5, 10, 10.5, 11]).Signals[^1]);
         Assert.Equal(ChartSignal.None, IndividualsChart.From([12, 8, 12, 8, 12, 8, 9, 9.5, 10, 10.5, 10.4]).Signals[^1]);
         Assert.Equal(ChartSignal.None, IndividualsChart.From([10, 10.1, 30]).Signals[^1]);
+
+        // A drift is one from the sixth value on, also where all values so far lie on one side of the mean.
+        double[] drifting = [12, 12.5, 13, 13.5, 14, 14.5, 25, 18, 25];
+        Assert.Equal(ChartSignal.Drift, IndividualsChart.From(drifting).Signals[5]);
+        Assert.All(IndividualsChart.From(drifting).Signals.Take(5), signal => Assert.Equal(ChartSignal.None, signal));
     }
 
     // Simulated shops: the intervals hold what they promise, within what 2,000 trials can tell (three standard errors are 1.5 %).

@@ -8,8 +8,4 @@ namespace Recipe.Engineering;
 /// <param name="LengthUsed">From its cut end to the far edge of the last piece.</param>
 /// <param name="LeastLength">No layout of these pieces on it is shorter: the greater of their area over its width and the longest of them, each in its shorter allowed position.</param>
 /// <param name="Waste">Share of the used length that lies outside the pieces; 0 to 1.</param>
-public sealed record RollUse(int Stock, int Pieces, Length LengthUsed, Length LeastLength, Ratio Waste)
-{
-    /// <summary>Length used over the least length; 1 or more.</summary>
-    public Ratio ToBound => Ratio.FromDecimalFractions(LengthUsed / LeastLength);
-}
+public sealed record RollUse(int Stock, int Pieces, Length LengthUsed, Length LeastLength, Ratio Waste);

@@ -59,9 +59,6 @@ public sealed record MeshMeasures
     /// <summary>Whether all of it lies in a plane.</summary>
     public bool IsFlat => Bends.Kind == Curvature.Flat;
 
-    /// <summary>Whether a cloth lies on it without shear: flat, or bent one way.</summary>
-    public bool IsDevelopable => Bends.Kind is Curvature.Flat or Curvature.Single;
-
     /// <summary>Whether it bends both ways.</summary>
     public bool IsDoublyCurved => Bends.Kind == Curvature.Double;
 

@@ -10,8 +10,4 @@ namespace Recipe.Engineering;
 /// <param name="Rise">Greatest distance of the surface from the plane, along the normal: how high a male mould stands.</param>
 /// <param name="Width">Least width of the boundary in its plane, to half a degree of direction.</param>
 /// <remarks>Source: least squares through the moments of the boundary line, each edge by its length.</remarks>
-public sealed record MeshRim(Point3 Centre, Point3 Normal, Length OutOfPlane, Length Depth, Length Rise, Length Width)
-{
-    /// <summary>Depth over the least width of the opening: how hard it is to reach in.</summary>
-    public double DepthToWidth => Width.Meters > 0 ? Depth.Meters / Width.Meters : 0;
-}
+public sealed record MeshRim(Point3 Centre, Point3 Normal, Length OutOfPlane, Length Depth, Length Rise, Length Width);

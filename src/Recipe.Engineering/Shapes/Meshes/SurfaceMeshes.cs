@@ -39,30 +39,6 @@ public static class SurfaceMeshes
         return Revolved([new Point2(r, -Size(length, nameof(length))), new Point2(r, 0)], Angle.FromDegrees(360), tolerance);
     }
 
-    /// <summary>A trough: part of the inside of a cylinder that lies along X, its middle line lowest, its two long edges in the plane z = 0.</summary>
-    /// <param name="diameter">Inside diameter, more than zero.</param>
-    /// <param name="length">Along X, more than zero.</param>
-    /// <param name="arc">More than 0 and less than 360 degrees.</param>
-    /// <param name="tolerance">Height of arcs over their chords, more than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A size is not greater than zero, the arc out of its range, or the tolerance too fine.</exception>
-    public static TriangleMesh CylinderArc(Length diameter, Length length, Angle arc, Length tolerance)
-    {
-        double r = Size(diameter, nameof(diameter)) / 2;
-        double half = Size(length, nameof(length)) / 2;
-        double angle = arc.Radians;
-        if (!(angle > 0 && angle < 2 * Math.PI))
-        {
-            throw Guard.Refuse(arc.Degrees, "deg", nameof(arc), "must be more than 0 and less than 360");
-        }
-
-        int n = Chords(r, angle, tolerance);
-        return MeshSheet.Of(2, n + 1, false, (i, j) =>
-        {
-            double from = angle * ((double)j / n - 0.5);
-            return new Point3(i == 0 ? -half : half, r * Math.Sin(from), j == 0 || j == n ? 0 : r * (Math.Cos(angle / 2) - Math.Cos(from)));
-        });
-    }
-
     /// <summary>The inside wall of a cone or of a part of one, without a floor.</summary>
     /// <param name="rimDiameter">At z = 0, not below zero.</param>
     /// <param name="floorDiameter">At the lower end, not below zero; one of the two is more than zero.</param>

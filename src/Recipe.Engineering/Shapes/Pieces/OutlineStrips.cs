@@ -10,6 +10,9 @@ public sealed record OutlineStrips(ImmutableArray<OutlineStrip> Strips, Immutabl
 {
     private const int MostStrips = 10_000;
 
+    // Strips that miss by less than this share of the roll's width reach: it is rounding, not cloth.
+    private const double RelativeSlack = 1e-9;
+
     /// <summary>Cuts an outline.</summary>
     /// <param name="outline">The outline, warp along X.</param>
     /// <param name="rollWidth">Usable width of the roll, above 0.</param>
@@ -30,12 +33,13 @@ public sealed record OutlineStrips(ImmutableArray<OutlineStrip> Strips, Immutabl
         }
 
         double pitch = width - lap;
+        double slack = RelativeSlack * width;
         if (outline.Across / pitch > MostStrips)
         {
             throw Guard.Refuse(pitch, "m", nameof(rollWidth), "must leave no more than 10000 strips: it is too narrow without the overlap, which leaves");
         }
 
-        if (outline.Across <= width * (1 + 1e-12))
+        if (outline.Across <= width + slack)
         {
             return new OutlineStrips([new OutlineStrip(0, outline)], []);
         }
@@ -45,13 +49,16 @@ public sealed record OutlineStrips(ImmutableArray<OutlineStrip> Strips, Immutabl
         List<double> joins = [];
         (double left, double right) = (outline.Least.X - 1, outline.Most.X + 1);
         int index = 0;
-        for (double low = outline.Least.Y - (shift % pitch); low < outline.Most.Y; low += pitch)
+        double moved = shift % pitch;
+        double start = outline.Least.Y - (pitch - moved <= slack ? 0 : moved);
+        for (double low = start; low < outline.Most.Y; low += pitch)
         {
             double high = low + width;
 
             // What the strip before reaches in full needs no further strip.
-            bool last = high >= outline.Most.Y;
-            Outline band = new([new(left, low), new(right, low), new(right, high), new(left, high)]);
+            bool last = high >= outline.Most.Y - slack;
+            double top = last ? outline.Most.Y + width : high;
+            Outline band = new([new(left, low), new(right, low), new(right, top), new(left, top)]);
             strips.AddRange(OutlineShapes.Outsides(shape.Intersection(OutlineShapes.Shape(band))).Select(piece => new OutlineStrip(index, piece)));
             if (last)
             {

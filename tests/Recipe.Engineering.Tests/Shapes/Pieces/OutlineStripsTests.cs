@@ -26,6 +26,17 @@ public class OutlineStripsTests
         Digits.Close(5 + (2 * 2 * 0.05), strips.Strips.Sum(strip => strip.Outline.SquareMetres));
     }
 
+    // Four strips of 1 m that lap 50 mm make 3.85 m; the sum of the steps comes to a hair less. Fifteen steps of 30 mm are one strip of
+    // 500 mm less its lap of 50 mm; the product comes to a hair less.
+    [Fact]
+    public void Rounding_makes_no_strip_of_the_lap_alone()
+    {
+        Outline four = new([new(0, 0), new(2, 0), new(2, 3.85), new(0, 3.85)]);
+        Assert.Equal(3, OutlineStrips.Cut(four, M(1), M(0.05), M(0.1), 0).Joins.Length);
+        Outline three = new([new(0, 0), new(2, 0), new(2, 1.3), new(0, 1.3)]);
+        Assert.Equal([0.475, 0.925], OutlineStrips.Cut(three, M(0.5), M(0.05), M(0.03), 15).Joins.Select(join => Math.Round(join, 9)));
+    }
+
     [Fact]
     public void A_piece_that_fits_the_roll_has_no_join()
     {
