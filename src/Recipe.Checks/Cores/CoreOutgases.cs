@@ -112,7 +112,8 @@ public sealed class CoreOutgases : Check
     {
         var part = context.Part;
         if (context.Plan.Cure?.Peak is not { } peak || peak.Value <= Warm
-            || part.Cores().FirstOrDefault(c => c.Material.Family == "pvc-foam" && c.Material.HeatStabilised is not { Value: true }) is not { } core)
+            || part.Cores().Where(c => c.Material.Family == "pvc-foam" && c.Material.HeatStabilised is not { Value: true })
+                .OrderBy(c => c.Material.HeatStabilised is null).FirstOrDefault() is not { } core)
         {
             return;
         }
