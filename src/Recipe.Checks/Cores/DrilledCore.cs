@@ -127,7 +127,7 @@ public sealed class DrilledCore : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part.Cores().FirstOrDefault() is not { } core || part.Stack.OfType<InsertItem>().Any()
+        if (part.Cores().OrderBy(c => !c.CoversAll()).FirstOrDefault() is not { } core || part.Stack.OfType<InsertItem>().Any()
             || part.Finish.FirstOrDefault(s => Fasteners.Named(s) && !TradeWords.Says(s.Text, Sound)) is not { } hole)
         {
             return;

@@ -82,7 +82,7 @@ public sealed class CooledTooFast : Check
 
         context.Report(
             stated.Where ?? fast.Step.Where,
-            $"cooled by {Say.Of(stated)} from {Say.Of(fast.From)}; a part follows {Rates.Most(inFahrenheit)} at the most",
+            $"cooled by {Say.Of(stated)} from {Say.Of(fast.From, inFahrenheit ? "degF" : null)}; a part follows {Rates.Most(inFahrenheit)} at the most",
             Grounds.Sure.And("cooling rate", stated),
             fixes: [Edits.Fix("Cool it slowly", FixSafety.NeedsALook, FigureEdits.Rewrite(stated, inFahrenheit ? "4 degF/min" : "2 degC/min"))]);
     }

@@ -95,9 +95,10 @@ public sealed class LaminateHeatsItself : Check
             return;
         }
 
+        var written = context.Part.CureWritten();
         context.Report(
             context.Part.StackWhere ?? context.Part.Where,
-            $"the middle of the laminate gets up to {Say.Of(Temperature.FromDegreesCelsius(Math.Round(inside.Value.DegreesCelsius)))} by its own heat; {weakest.Item} stands {Say.Of(limit.Value)}",
+            $"the middle of the laminate gets up to {Say.Of(Temperature.FromDegreesCelsius(Math.Round(inside.Value.DegreesCelsius)), written)} by its own heat; {weakest.Item} stands {Say.Of(limit.Value, written)}",
             Grounds.Sure.And<Temperature>(inside).And<Temperature>(limit),
             [new FindingLabel(weakest.Where, $"{weakest.Item} here")]);
     }

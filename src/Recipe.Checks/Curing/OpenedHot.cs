@@ -119,9 +119,10 @@ public sealed class OpenedHot : Check
             return;
         }
 
+        var written = Before(cure, at);
         context.Report(
             open.Step.Where,
-            $"the bag is opened at {Say.Of(open.From, Before(cure, at))}; below {Say.Of(Cooling.Wanted(context.Part))} the part keeps its shape",
+            $"the bag is opened at {Say.Of(open.From, written)}; below {Say.Of(Cooling.Wanted(context.Part), written)} the part keeps its shape",
             fixes: [Cooling.First(cure.Steps, at, "Cool it under vacuum first", "40 degC", " under vacuum")]);
     }
 

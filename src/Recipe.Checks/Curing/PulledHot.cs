@@ -87,7 +87,7 @@ public sealed class PulledHot : Check
         var written = context.Part.Cure?.Steps.TakeWhile(s => s != pull.Step).LastOrDefault(s => s.Temperature is not null)?.Temperature?.Written;
         context.Report(
             pull.Step.Where,
-            $"the part is pulled at {Say.Of(pull.From, written)}; it wants to be below {Say.Of(Cooling.Wanted(context.Part))}",
+            $"the part is pulled at {Say.Of(pull.From, written)}; it wants to be below {Say.Of(Cooling.Wanted(context.Part), written)}",
             fixes: [Cooling.First(cure.Steps, cure.Steps.IndexOf(pull), "Let it cool first", "30 degC")]);
     }
 

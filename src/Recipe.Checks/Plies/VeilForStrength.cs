@@ -113,7 +113,7 @@ public sealed class VeilForStrength : Check
 
         context.Report(
             veil.MaterialWhere,
-            $"{PlyFacts.Weight(light, null)} of the {PlyFacts.Weight(all, null)} of fibre is veil, and {part.Name} is {Say.Of(part.Use.Value)}",
+            $"{PlyFacts.Weight(light, veil.Material.ArealWeight?.Written)} of the {PlyFacts.Weight(all, veil.Material.ArealWeight?.Written)} of fibre is veil, and {part.Name} is {Say.Of(part.Use.Value)}",
             Grounds.Sure.And("use", part.Use),
             part.Use.Where is { } use ? [new FindingLabel(use, "carries load")] : []);
     }

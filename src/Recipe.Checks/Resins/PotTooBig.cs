@@ -126,7 +126,7 @@ public sealed class PotTooBig : Check
     /// The most that may stand in a cup, in words that follow the mass of a pot, and what is assumed for it: the sheet's own figure; else twice
     /// the mass of its pot life, and no less than what pots are planned by. Null without a figure and without a pot life.
     /// </summary>
-    private static (Mass Most, string Words, string? Assumed)? Largest(Part part, ResinSystem resin)
+    internal static (Mass Most, string Words, string? Assumed)? Largest(Part part, ResinSystem resin)
     {
         if (resin.LargestPot is { } own)
         {
