@@ -49,6 +49,12 @@ internal static class PartFacts
     public static string Missing(this Plan plan, string subject, string otherwise) =>
         plan.Gaps.FirstOrDefault(g => g.Subject.Contains(subject, StringComparison.OrdinalIgnoreCase))?.Missing ?? otherwise;
 
+    /// <summary>A temperature of the cure as it was written, for messages in the same scale; null where there is none.</summary>
+    public static string? CureWritten(this Part part) => part.Cure?.Steps.FirstOrDefault(s => s.Temperature is not null)?.Temperature?.Written;
+
+    /// <summary>The temperature of the room as it was written, for messages in the same scale; null where nobody says it.</summary>
+    public static string? RoomWritten(this Plan plan) => (plan.Part.WetOut?.Room ?? plan.Shop?.Room)?.Written;
+
     /// <summary>
     /// A time that holds at one temperature, at another: half as long for each 10 K more (common practice for amine-cured resins).
     /// </summary>

@@ -6,6 +6,9 @@ namespace Recipe.Checks;
 /// <summary>Short questions about cores.</summary>
 internal static class CoreFacts
 {
+    /// <summary>The dampest air that core is kept in, relative humidity of 0 to 1 (common practice).</summary>
+    public const double DampestStore = 0.65;
+
     /// <summary>The cores of the stack, mould side first.</summary>
     public static IEnumerable<CoreItem> Cores(this Part part) => part.Stack.OfType<CoreItem>();
 
@@ -16,8 +19,7 @@ internal static class CoreFacts
     /// <summary>Whether it drinks water from the air as wood and paper do.</summary>
     public static bool IsThirsty(this Core core) =>
         core.Family is { } family && (family.Contains("balsa", StringComparison.OrdinalIgnoreCase) || family.Contains("paper", StringComparison.OrdinalIgnoreCase)
-            || family.Contains("cork", StringComparison.OrdinalIgnoreCase) || family.Contains("wood", StringComparison.OrdinalIgnoreCase)
-            || family.Contains("plywood", StringComparison.OrdinalIgnoreCase));
+            || family.Contains("cork", StringComparison.OrdinalIgnoreCase) || family.Contains("wood", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Whether the part is laid wet, so that air has to get out from under the core.</summary>
     public static bool IsLaidWet(this Part part) => part.Process.Value is Process.Hand or Process.Bagged;

@@ -112,7 +112,8 @@ public sealed class CoreOutgases : Check
     {
         var part = context.Part;
         if (context.Plan.Cure?.Peak is not { } peak || peak.Value <= Warm
-            || part.Cores().FirstOrDefault(c => c.Material.Family == "pvc-foam" && c.Material.HeatStabilised is not { Value: true }) is not { } core)
+            || part.Cores().Where(c => c.Material.Family == "pvc-foam" && c.Material.HeatStabilised is not { Value: true })
+                .OrderBy(c => c.Material.HeatStabilised is null).FirstOrDefault() is not { } core)
         {
             return;
         }
@@ -123,9 +124,10 @@ public sealed class CoreOutgases : Check
             return;
         }
 
+        var written = part.CureWritten();
         context.Report(
             core.MaterialWhere,
-            $"{core.Name} is cured at up to {Say.Of(peak.Value)}; above {Say.Of(Warm)} {core.Material.Name} gives off gas the first time",
+            $"{core.Name} is cured at up to {Say.Of(peak.Value, written)}; above {Say.Of(Warm, written)} {core.Material.Name} gives off gas the first time",
             Grounds.Sure.And<Temperature>(peak).And("heat-stabilised", stabilised),
             [new FindingLabel(part.Here(stabilised, core.Where), "not stabilised")],
             [Edits.Fix("Warm the bare sheet first", FixSafety.NeedsALook, part.Rewrite(stabilised, "yes"))]);

@@ -1,5 +1,6 @@
 using Recipe.Model;
 using Recipe.Planning;
+using Recipe.Text;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -94,24 +95,30 @@ public sealed class CorePastEdge : Check
 
         foreach (var core in context.Part.Stack.OfType<CoreItem>())
         {
-            if (Larger(core, shape) is not { } larger)
+            if (Larger(core, shape, context.Part) is not { } larger)
             {
                 continue;
             }
 
-            var (size, most, what) = larger;
             context.Report(
-                size.Where ?? core.Where,
-                $"{core.Name} is {size.Written} {what}; {context.Part.Name} is {most} {what} over its surface",
-                Grounds.Sure.And("size", size),
+                larger.Where ?? core.Where,
+                $"{core.Name} {larger.Words}",
+                larger.Grounds,
                 context.Part.MouldWhere is { } mould ? [new FindingLabel(mould, "mould here")] : []);
             return;
         }
     }
 
-    /// <summary>The size that is too large, what the part has, and what of it.</summary>
-    private static (Figure<Length> Size, string Most, string What)? Larger(CoreItem core, GeometryPlan shape)
+    /// <summary>The size or the area that is too large: where it stands, what is said of it and of the part, and what that rests on.</summary>
+    private static (SourceSpan? Where, string Words, Grounds Grounds)? Larger(CoreItem core, GeometryPlan shape, Part part)
     {
+        if (core.CoversArea is { } covers)
+        {
+            return covers.Value > shape.Area * Slack
+                ? (covers.Where, $"covers {covers.Written}; {part.Name} has {Say.Of(shape.Area, covers.Written)}", Grounds.Sure.And("area", covers))
+                : null;
+        }
+
         var (along, across) = (shape.DevelopedLength, shape.DevelopedWidth);
         if (core is not { SizeLength: { } length, SizeWidth: { } width } || along <= Length.Zero || across <= Length.Zero)
         {
@@ -121,8 +128,13 @@ public sealed class CorePastEdge : Check
         // The sheet may lie either way.
         var (longer, shorter) = length.Value >= width.Value ? (length, width) : (width, length);
         var (most, least) = along >= across ? (along, across) : (across, along);
-        return longer.Value > most * Slack ? (longer, Say.Of(most, longer.Written), "long")
-            : shorter.Value > least * Slack ? (shorter, Say.Of(least, shorter.Written), "wide")
+        return longer.Value > most * Slack ? Over(longer, most, "long")
+            : shorter.Value > least * Slack ? Over(shorter, least, "wide")
             : null;
+
+        (SourceSpan?, string, Grounds) Over(Figure<Length> size, Length has, string what) => (
+            size.Where,
+            $"is {size.Written} {what}; {part.Name} is {Say.Of(has, size.Written)} {what} over its surface",
+            Grounds.Sure.And("size", size));
     }
 }

@@ -113,40 +113,37 @@ public sealed class DampCore : Check
     };
 
     private const double Wettest = 0.12;
-    private const double DampStore = 0.65;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var (part, store) = (context.Part, context.Plan.Shop?.StoreHumidity);
-        if (part.Cores().FirstOrDefault(c => c.Material.IsThirsty()) is not { } core)
+        foreach (var core in part.Cores().Where(c => c.Material.IsThirsty()).DistinctBy(c => c.Material.Name))
         {
-            return;
-        }
-
-        if (core.Material.Moisture is { } moisture)
-        {
-            if (moisture.Value > Wettest)
+            if (core.Material.Moisture is { } moisture)
+            {
+                if (moisture.Value > Wettest)
+                {
+                    context.Report(
+                        core.MaterialWhere,
+                        $"{core.Material.Name} holds {Say.Percent(moisture.Value)} water; {Say.Percent(Wettest)} is the most that may be shut in",
+                        Grounds.Sure.And("moisture", moisture),
+                        [new FindingLabel(part.Here(moisture, core.Where), "moisture")],
+                        [Edits.Fix("Dry it to 10 % first", FixSafety.NeedsALook, part.Rewrite(moisture, "10 %"))]);
+                }
+            }
+            else if (store is null)
+            {
+                context.NotChecked($"no moisture is given for {core.Material.Name}", core.MaterialWhere);
+            }
+            else if (store.Value > CoreFacts.DampestStore)
             {
                 context.Report(
                     core.MaterialWhere,
-                    $"{core.Material.Name} holds {Say.Percent(moisture.Value)} water; {Say.Percent(Wettest)} is the most that may be shut in",
-                    Grounds.Sure.And("moisture", moisture),
-                    [new FindingLabel(part.Here(moisture, core.Where), "moisture")],
-                    [Edits.Fix("Dry it to 10 % first", FixSafety.NeedsALook, part.Rewrite(moisture, "10 %"))]);
+                    $"{core.Material.Name} stands in a store at {Say.Percent(store.Value)} humidity; {Say.Percent(CoreFacts.DampestStore)} is the most for it",
+                    Grounds.Sure.And("humidity of the store", store),
+                    [new FindingLabel(part.Here(store, core.Where), "store")]);
             }
-        }
-        else if (store is null)
-        {
-            context.NotChecked($"no moisture is given for {core.Material.Name}", core.MaterialWhere);
-        }
-        else if (store.Value > DampStore)
-        {
-            context.Report(
-                core.MaterialWhere,
-                $"{core.Material.Name} stands in a store at {Say.Percent(store.Value)} humidity; {Say.Percent(DampStore)} is the most for it",
-                Grounds.Sure.And("humidity of the store", store),
-                [new FindingLabel(part.Here(store, core.Where), "store")]);
         }
     }
 }

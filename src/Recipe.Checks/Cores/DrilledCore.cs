@@ -18,8 +18,8 @@ public sealed class DrilledCore : Check
         Source = "common practice",
         Exceptions = """
             Speaks of a `drill` line that names bolt, rivet, screw, hinge, cleat or fastener, in a part whose core covers it all and that has
-            no insert. A warning where the core ends inside the part. Silent where the line says hard point, insert, bush, potted, rim, flange
-            or solid.
+            no insert. A warning where the core ends inside the part. Silent where the line says hard point, insert, bush, potted, plug, rim,
+            flange or solid.
             """,
         BadExample = """
             core shop-foam like pvc-foam-75 {
@@ -118,7 +118,7 @@ public sealed class DrilledCore : Check
             """,
     };
 
-    private static readonly string[] Sound = ["hard", "insert", "bush", "potted", "rim", "flange", "solid", "plug"];
+    private static readonly string[] Sound = ["hard", "hardpoint", "insert", "bush", "potted", "rim", "flange", "solid", "plug", "plugged"];
 
     /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.StackWhere is { } plies ? new LinesRead(plies, AllOfTheLine: true) : null;
@@ -127,8 +127,8 @@ public sealed class DrilledCore : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part.Cores().FirstOrDefault() is not { } core || part.Stack.OfType<InsertItem>().Any()
-            || part.Finish.FirstOrDefault(s => Fasteners.Named(s) && !Sound.Any(w => s.Text.Contains(w, StringComparison.OrdinalIgnoreCase))) is not { } hole)
+        if (part.Cores().OrderBy(c => !c.CoversAll()).FirstOrDefault() is not { } core || part.Stack.OfType<InsertItem>().Any()
+            || part.Finish.FirstOrDefault(s => Fasteners.Named(s) && !TradeWords.Says(s.Text, Sound)) is not { } hole)
         {
             return;
         }

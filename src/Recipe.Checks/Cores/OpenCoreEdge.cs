@@ -113,7 +113,7 @@ public sealed class OpenCoreEdge : Check
     {
         var part = context.Part;
         if (part.Cores().FirstOrDefault(c => c.CoversAll()) is not { } core || part.Finish.LastOrDefault(s => s.Verb == "trim") is not { } trim
-            || part.Finish.Any(s => s.Verb is "seal" or "fill" or "bond" or "paint" or "step") || part.Join is not null)
+            || part.Finish.Skip(part.Finish.LastIndexOf(trim) + 1).Any(s => s.Verb is "seal" or "fill" or "bond" or "paint" or "step") || part.Join is not null)
         {
             return;
         }

@@ -15,7 +15,7 @@ public sealed class SquareCoreEdge : Check
         Title = "Square edge of the core under a bag",
         Reason = "The bag bridges a square edge: the skin there lies on air or resin, and a soft core is crushed along it.",
         Remedy = "Cut the edge to 30 to 45 degrees.",
-        Source = "TM 1-1500-204-23-11: a bag can collapse the edges of a core; common practice (30 to 45 degrees)",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0175): a bag can collapse the edges of a core; common practice (30 to 45 degrees)",
         Exceptions = """
             Speaks of cores of 3 mm or more that end inside the part, when `chamfer` gives the angle of their edge; 90 deg is square.
             """,

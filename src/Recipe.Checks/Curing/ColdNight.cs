@@ -122,9 +122,10 @@ public sealed class ColdNight : Check
             return;
         }
 
+        var written = context.Plan.Shop?.Night?.Written ?? minimum.Written;
         context.Report(
             overnight.Step.Where,
-            $"the night falls to {Say.Of(night.Value, minimum.Written)}; {resin.Name} cures from {Say.Of(minimum)} up",
+            $"the night falls to {Say.Of(night.Value, written)}; {resin.Name} cures from {Say.Of(minimum.Value, written)} up",
             Grounds.Sure.And($"lowest curing temperature of {resin.Name}", minimum).And<Temperature>(night),
             context.Plan.Shop?.Night?.Where is { } said ? [new FindingLabel(said, "night here")] : [],
             [Heated(overnight.Step, room)]);

@@ -14,7 +14,7 @@ public sealed class CooledTooFast : Check
         Title = "Cooled too fast",
         Reason = "The skin shrinks before the middle does, and part and mould pull at each other: it warps, or the mould crazes.",
         Remedy = "Cool at 1 to 3 degC/min, in the mould and under vacuum, to below 50 degC.",
-        Source = "US Army TM 1-1500-204-23-11 (page file 0134): no more than 10 degF a minute down; 5 degC/min is common practice",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0134): no more than 10 degF a minute down; 1 to 3 degC/min is common practice",
         Exceptions = """
             Silent where no rate is given, and for a step of less than 10 degC.
             """,
@@ -72,9 +72,6 @@ public sealed class CooledTooFast : Check
             """,
     };
 
-    // What a part follows well, as it is said to readers of degC.
-    private const double Usual = 5;
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -85,7 +82,7 @@ public sealed class CooledTooFast : Check
 
         context.Report(
             stated.Where ?? fast.Step.Where,
-            $"cooled by {Say.Of(stated)} from {Say.Of(fast.From)}; a part follows about {(inFahrenheit ? "10 degF/min" : Say.Number(Usual) + " degC/min")}",
+            $"cooled by {Say.Of(stated)} from {Say.Of(fast.From, inFahrenheit ? "degF" : null)}; a part follows {Rates.Most(inFahrenheit)} at the most",
             Grounds.Sure.And("cooling rate", stated),
             fixes: [Edits.Fix("Cool it slowly", FixSafety.NeedsALook, FigureEdits.Rewrite(stated, inFahrenheit ? "4 degF/min" : "2 degC/min"))]);
     }

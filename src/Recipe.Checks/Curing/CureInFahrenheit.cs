@@ -89,7 +89,7 @@ public sealed class CureInFahrenheit : Check
         if (context.Part.Resin is not { } resin
             || context.Part.Cure is not { } cure
             || Hottest(resin) is not { } hottest
-            || context.Plan.Cure?.Limits.Any(l => l.Limit is { } limit && l.Hottest > limit.Value) == true)
+            || context.Plan.Cure?.Limits.Any(l => l.Limit is { } limit && l.Hottest > limit.Value + Heat.Rounding) == true)
         {
             return;
         }

@@ -132,7 +132,7 @@ public sealed class DemouldTooEarly : Check
 
     // Green as the trade says it, not as a coat of paint.
     private static bool IsPulledGreen(Part part) => part.Finish.Any(f =>
-        f.Verb is "trim" or "demould" or "debag" or "step" && f.Text.Contains("green", StringComparison.OrdinalIgnoreCase));
+        f.Verb is "trim" or "demould" or "debag" or "step" && TradeWords.Says(f.Text, "green"));
 
     // In the room the plan's temperature is that of the night; by day it is as warm as the room is said to be.
     private static Temperature Mean(CureStepPlan step, Temperature room) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
@@ -11,8 +12,11 @@ internal static class Heat
     // Below this no consumable of the trade gives way, so an unknown limit is nothing to speak of.
     private static readonly Temperature UnknownMattersAbove = Temperature.FromDegreesCelsius(60);
 
-    // A limit of 121 degC is 250 degF on the same sheet: what lies between is rounding from one scale to the other.
-    private static readonly TemperatureDelta Rounding = TemperatureDelta.FromKelvins(0.5);
+    /// <summary>
+    /// What a temperature may lie over its limit unsaid: a limit of 121 degC is 250 degF on the same sheet, and what lies between is rounding from one
+    /// scale to the other.
+    /// </summary>
+    public static TemperatureDelta Rounding { get; } = TemperatureDelta.FromKelvins(0.5);
 
     /// <summary>Reports the things of one kind that get hotter than they stand.</summary>
     /// <param name="context">The check's context.</param>
@@ -60,14 +64,15 @@ internal static class Heat
             + Say.More(tooHot.Count - 1),
             Grounds.Sure.And(worst.Limit),
             tooHot.Select(t => new FindingLabel(t.Where, $"{t.Item} here")).DistinctBy(l => l.Where),
-            [Cap(cure, weakest, isThere)]);
+            [Cap(cure.Steps.Where(isThere).Select(s => s.Step), weakest)]);
     }
 
-    private static Fix? Cap(CurePlan cure, Temperature limit, Func<CureStepPlan, bool> isThere)
+    /// <summary>Takes the steps that are hotter than a limit down to it, in the whole degrees of their own scale; null where one of them is written elsewhere.</summary>
+    public static Fix? Cap(IEnumerable<CureStep> steps, Temperature limit)
     {
         var edits = ImmutableArray.CreateBuilder<TextEdit>();
         var title = "";
-        foreach (var step in cure.Steps.Where(isThere).Select(s => s.Step).Where(s => s.Temperature is { } t && t.Value > limit + Rounding))
+        foreach (var step in steps.Where(s => s.Temperature is { } t && t.Value > limit + Rounding))
         {
             var unit = Say.UnitLike(step.Temperature!.Written, "degC");
             var text = FormattableString.Invariant($"{Math.Floor(unit.FromSi(limit.Kelvins) + 1e-9)} {unit.Symbol}");

@@ -18,8 +18,11 @@ internal static class HeatOwners
 
     /// <summary>Whether it is a layer or a fitting of the bag.</summary>
     public static bool IsOf(this HeatLimit limit, Bag bag) =>
-        bag.Layers.Any(l => l.Material.Name == limit.Material)
-        || bag.SealantTape?.Material.Name == limit.Material
+        bag.Layers.Any(l => l.Material.Name == limit.Material) || limit.IsOfFitting(bag);
+
+    /// <summary>Whether it is a tape or a fitting of the bag, which lies beside the laminate.</summary>
+    public static bool IsOfFitting(this HeatLimit limit, Bag bag) =>
+        bag.SealantTape?.Material.Name == limit.Material
         || bag.Ports.Any(p => p.Material.Name == limit.Material)
         || bag.Hose?.Material.Name == limit.Material
         || bag.CatchPot?.Material.Name == limit.Material;

@@ -82,7 +82,7 @@ public sealed class HeatedTooFast : Check
 
         context.Report(
             stated.Where ?? fast.Step.Where,
-            $"heated by {Say.Of(stated)} from {Say.Of(fast.From)}; a part follows {(inFahrenheit ? "10 degF/min" : Say.Number(Math.Round(Rates.MostAMinute, 1)) + " degC/min")} at the most",
+            $"heated by {Say.Of(stated)} from {Say.Of(fast.From, inFahrenheit ? "degF" : null)}; a part follows {Rates.Most(inFahrenheit)} at the most",
             Grounds.Sure.And("heating rate", stated),
             fixes: [Edits.Fix("Heat it slowly", FixSafety.NeedsALook, FigureEdits.Rewrite(stated, inFahrenheit ? "1 degF/min" : "0.5 degC/min"))]);
     }

@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Text.Findings;
-using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -79,8 +77,6 @@ public sealed class HotterThanOven : Check
             """,
     };
 
-    private static readonly TemperatureDelta Rounding = TemperatureDelta.FromKelvins(0.5);
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -89,7 +85,7 @@ public sealed class HotterThanOven : Check
             return;
         }
 
-        var over = cure.Steps.Where(s => s.Temperature is { } t && t.Value > limit.Value + Rounding).ToList();
+        var over = cure.Steps.Where(s => s.Temperature is { } t && t.Value > limit.Value + Heat.Rounding).ToList();
         if (over.MaxBy(s => s.Temperature!.Value) is not { Temperature: { } hottest } step)
         {
             return;
@@ -100,25 +96,6 @@ public sealed class HotterThanOven : Check
             $"the cure reaches {Say.Of(hottest)}; the oven of the shop reaches {Say.Of(limit)}{Say.More(over.Select(s => s.Temperature!.Value).Distinct().Count() - 1)}",
             Grounds.Sure.And("cure temperature", hottest).And("limit of the oven", limit),
             limit.Where is { } said ? [new FindingLabel(said, "oven limit here")] : [],
-            [Cap(over, limit.Value)]);
-    }
-
-    private static Fix? Cap(List<CureStep> over, Temperature limit)
-    {
-        var edits = ImmutableArray.CreateBuilder<TextEdit>();
-        var text = "";
-        foreach (var figure in over.Select(s => s.Temperature!))
-        {
-            var unit = Say.UnitLike(figure.Written, "degC");
-            text = FormattableString.Invariant($"{Math.Floor(unit.FromSi(limit.Kelvins) + 1e-9)} {unit.Symbol}");
-            if (FigureEdits.Rewrite(figure, text) is not { } edit)
-            {
-                return null;
-            }
-
-            edits.Add(edit);
-        }
-
-        return new Fix($"Cure no hotter than {text}", FixSafety.NeedsALook, edits.ToImmutable());
+            [Heat.Cap(over, limit.Value)]);
     }
 }

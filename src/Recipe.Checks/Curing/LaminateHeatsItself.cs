@@ -17,7 +17,7 @@ public sealed class LaminateHeatsItself : Check
         Remedy = "Lay it in two goes with a day between, or take a slower resin.",
         Source = "common practice; balance of heat as in Loos and Springer, J. Compos. Mater. 17 (1983) 135",
         Exceptions = """
-            Speaks of laminates of 4 mm and more without a core, laid wet. Needs the resin's `heat-of-reaction`. Worked out with still air on both sides: a thick mould keeps it warmer.
+            Speaks of laminates of 4 mm and more without a core, laid wet, and of what touches them. Needs the resin's `heat-of-reaction`. Worked out with still air on both sides: a thick mould keeps it warmer.
             """,
         BadExample = """
             resin hot-epoxy like fast-laminating-epoxy {
@@ -87,15 +87,18 @@ public sealed class LaminateHeatsItself : Check
             return;
         }
 
-        var weakest = cure.Limits.Where(l => l.Limit is not null).MinBy(l => l.Limit!.Value.Value.Kelvins);
+        // Tape, ports and hose lie beside the laminate: its heat does not reach them.
+        var bag = context.Part.Bag;
+        var weakest = cure.Limits.Where(l => l.Limit is not null && (bag is null || !l.IsOfFitting(bag))).MinBy(l => l.Limit!.Value.Value.Kelvins);
         if (weakest?.Limit is not { } limit || inside.Value <= limit.Value)
         {
             return;
         }
 
+        var written = context.Part.CureWritten();
         context.Report(
             context.Part.StackWhere ?? context.Part.Where,
-            $"the middle of the laminate gets up to {Say.Of(Temperature.FromDegreesCelsius(Math.Round(inside.Value.DegreesCelsius)))} by its own heat; {weakest.Item} stands {Say.Of(limit.Value)}",
+            $"the middle of the laminate gets up to {Say.Of(Temperature.FromDegreesCelsius(Math.Round(inside.Value.DegreesCelsius)), written)} by its own heat; {weakest.Item} stands {Say.Of(limit.Value, written)}",
             Grounds.Sure.And<Temperature>(inside).And<Temperature>(limit),
             [new FindingLabel(weakest.Where, $"{weakest.Item} here")]);
     }

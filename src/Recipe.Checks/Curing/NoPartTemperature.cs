@@ -85,9 +85,10 @@ public sealed class NoPartTemperature : Check
             return;
         }
 
+        var written = context.Part.CureWritten();
         context.Report(
             count.Where ?? stated.Where,
-            $"the cure reaches {Say.Of(cure.Peak.Value)} and no thermocouple sits on the part; above {Say.Of(Warm)} two are wanted",
+            $"the cure reaches {Say.Of(cure.Peak.Value, written)} and no thermocouple sits on the part; above {Say.Of(Warm, written)} two are wanted",
             Grounds.Sure.And("number of thermocouples", count),
             fixes: [Edits.Fix("Put 2 on it", FixSafety.NeedsALook, FigureEdits.Rewrite(count, "2"))]);
     }

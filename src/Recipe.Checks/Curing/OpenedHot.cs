@@ -1,6 +1,5 @@
 using Recipe.Model;
 using Recipe.Text.Findings;
-using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -100,10 +99,6 @@ public sealed class OpenedHot : Check
             """,
     };
 
-    private static readonly Temperature Cool = Temperature.FromDegreesCelsius(50);
-    private static readonly Temperature CoolPrepreg = Temperature.FromDegreesCelsius(60);
-    private static readonly TemperatureDelta Rounding = TemperatureDelta.FromKelvins(0.5);
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -112,9 +107,8 @@ public sealed class OpenedHot : Check
             return;
         }
 
-        var limit = context.Part.Process.Value == Process.Prepreg ? CoolPrepreg : Cool;
         var at = cure.Steps.ToList().FindIndex(s => s.Step.LetsVacuumGo);
-        if (at < 0 || cure.Steps[at] is not { Step.Action: not CureAction.Demould } open || open.From <= limit + Rounding)
+        if (at < 0 || cure.Steps[at] is not { Step.Action: not CureAction.Demould } open || !Cooling.IsHot(context.Part, open))
         {
             return;
         }
@@ -125,10 +119,11 @@ public sealed class OpenedHot : Check
             return;
         }
 
+        var written = Before(cure, at);
         context.Report(
             open.Step.Where,
-            $"the bag is opened at {Say.Of(open.From, Before(cure, at))}; below {Say.Of(limit)} the part keeps its shape",
-            fixes: [new Fix("Cool it under vacuum first", FixSafety.NeedsALook, Edits.Before(open.Step.Where, "cool to 40 degC under vacuum"))]);
+            $"the bag is opened at {Say.Of(open.From, written)}; below {Say.Of(Cooling.Wanted(context.Part), written)} the part keeps its shape",
+            fixes: [Cooling.First(cure.Steps, at, "Cool it under vacuum first", "40 degC", " under vacuum")]);
     }
 
     private static string? Before(Planning.CurePlan cure, int at) => cure.Steps.Take(at).LastOrDefault(s => s.Step.Temperature is not null)?.Step.Temperature?.Written;

@@ -1,6 +1,5 @@
 using Recipe.Model;
 using Recipe.Text.Findings;
-using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -73,18 +72,14 @@ public sealed class PulledHot : Check
             """,
     };
 
-    private static readonly Temperature Cool = Temperature.FromDegreesCelsius(50);
-    private static readonly Temperature CoolPrepreg = Temperature.FromDegreesCelsius(60);
-    private static readonly TemperatureDelta Rounding = TemperatureDelta.FromKelvins(0.5);
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var limit = context.Part.Process.Value == Process.Prepreg ? CoolPrepreg : Cool;
         if (!context.Part.IsWetted()
-            || context.Plan.Cure?.Steps.FirstOrDefault(s => s.Step.Action == CureAction.Demould) is not { } pull
-            || pull.From <= limit + Rounding
-            || context.Part.Finish.Any(f => f.Verb is "demould" or "step" or "note" && TradeWords.Says(f.Words(), "warm", "hot")))
+            || context.Plan.Cure is not { } cure
+            || cure.Steps.FirstOrDefault(s => s.Step.Action == CureAction.Demould) is not { } pull
+            || !Cooling.IsHot(context.Part, pull)
+            || context.Part.Finish.Any(SaysOnPurpose))
         {
             return;
         }
@@ -92,7 +87,12 @@ public sealed class PulledHot : Check
         var written = context.Part.Cure?.Steps.TakeWhile(s => s != pull.Step).LastOrDefault(s => s.Temperature is not null)?.Temperature?.Written;
         context.Report(
             pull.Step.Where,
-            $"the part is pulled at {Say.Of(pull.From, written)}; it wants to be below {Say.Of(limit)}",
-            fixes: [new Fix("Let it cool first", FixSafety.NeedsALook, Edits.Before(pull.Step.Where, "cool to 30 degC"))]);
+            $"the part is pulled at {Say.Of(pull.From, written)}; it wants to be below {Say.Of(Cooling.Wanted(context.Part), written)}",
+            fixes: [Cooling.First(cure.Steps, cure.Steps.IndexOf(pull), "Let it cool first", "30 degC")]);
     }
+
+    private static bool SaysOnPurpose(FinishStep step) =>
+        step.Verb is "demould" or "step" or "note"
+        && TradeWords.Says(step.Words(), "warm", "hot")
+        && !TradeWords.Says(step.Words(), "not warm", "not hot", "no longer", "too warm", "too hot", "never");
 }

@@ -10,6 +10,9 @@ internal static class Rates
     /// <summary>10 degF a minute in degC: the most that US Army TM 1-1500-204-23-11 (page file 0134) lets a part take.</summary>
     public const double MostAMinute = 10 / 1.8;
 
+    /// <summary>The same in words, in the scale of a rate.</summary>
+    public static string Most(bool inFahrenheit) => inFahrenheit ? "10 degF/min" : $"{Say.Number(Math.Round(MostAMinute, 1))} degC/min";
+
     private static readonly TemperatureDelta Least = TemperatureDelta.FromKelvins(10);
 
     /// <summary>The fastest step that goes beyond the most, its rate as stated, and whether that is in degF; null when none does. Steps of less than 10 degC and those without a rate are let pass.</summary>

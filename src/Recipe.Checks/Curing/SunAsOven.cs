@@ -84,7 +84,7 @@ public sealed class SunAsOven : Check
 
         context.Report(
             cure.OvenWhere ?? cure.Where,
-            $"what warms the part is \"{oven}\": one face, as long as it shines",
+            $"what warms the part is {Say.Quoted(oven)}: one face, as long as it shines",
             fixes: [cure.OvenWhere is { } written
                 ? Edits.Fix("Warm it with air", FixSafety.NeedsALook, Edits.Replace(written, "oven \"warm-air box with its own over-temperature cut-out\""))
                 : null]);

@@ -99,9 +99,10 @@ public sealed class TooColdToCure : Check
             return;
         }
 
+        var written = (warmest.Step.AtRoom ? context.Plan.RoomWritten() : context.Part.CureWritten()) ?? minimum.Written;
         context.Report(
             warmest.Step.Where,
-            $"the first day gets no warmer than {Say.Of(reached, minimum.Written)}; {resin.Name} cures from {Say.Of(minimum)} up",
+            $"the first day gets no warmer than {Say.Of(reached, written)}; {resin.Name} cures from {Say.Of(minimum.Value, written)} up",
             Grounds.Sure
                 .And($"lowest curing temperature of {resin.Name}", minimum)
                 .And<Temperature>(warmest.Step.AtRoom ? room : null),

@@ -16,7 +16,7 @@ public sealed class MixedInHaste : Check
         Title = "Pot mixed in haste",
         Reason = "Resin that clings to the wall and the stick never meets hardener, and comes out as a soft spot.",
         Remedy = "Stir for two to four minutes, scrape sides, corners and stick, and stir on.",
-        Source = "TM 1-1500-204-23-11 p. 0169 (flat-ended stick, scrape, fold); common practice (two to four minutes)",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0169): flat-ended stick, scrape, fold; common practice (two to four minutes)",
         Exceptions = """
             Speaks only where a `mix` block writes the steps down.
             """,

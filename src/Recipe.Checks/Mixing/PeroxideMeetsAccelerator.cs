@@ -118,8 +118,9 @@ public sealed class PeroxideMeetsAccelerator : Check
             return;
         }
 
+        // Of two goes of accelerator the last is the one that may meet the first of the peroxide.
         var steps = mixing.Steps;
-        var accelerator = steps.FirstOrDefault(s => s.Action == MixAction.AddAccelerator);
+        var accelerator = steps.LastOrDefault(s => s.Action == MixAction.AddAccelerator);
         var peroxide = steps.FirstOrDefault(s => s.Action == MixAction.AddHardener);
         if (accelerator is null || peroxide is null)
         {

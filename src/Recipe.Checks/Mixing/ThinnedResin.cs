@@ -15,7 +15,7 @@ public sealed class ThinnedResin : Check
         Title = "Solvent in the laminating resin",
         Reason = "Solvent stays in a laminate: it softens it, shrinks it and boils under vacuum.",
         Remedy = "Warm the resin to 25 to 30 degC, or take a thinner one.",
-        Source = "TM 1-1500-204-23-11 p. 0169",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0169)",
         Exceptions = """
             Where a thin first coat on wood is wanted, accept it with that reason.
             """,

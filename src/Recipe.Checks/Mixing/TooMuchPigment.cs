@@ -17,7 +17,7 @@ public sealed class TooMuchPigment : Check
         Remedy = "Keep to five parts in a hundred, and try strong colours on a test cup first.",
         Source = "common practice (up to 5 parts in epoxy, 15 in gel coat); the maker of the paste says how much",
         Exceptions = """
-            Counts 15 parts for polyester and vinylester. Silent where no `parts` are given.
+            Counts 15 parts for polyester and vinylester, all pigments of the pot together. Silent where no `parts` are given.
             """,
         BadExample = """
             mould tray-mould {
@@ -87,22 +87,20 @@ public sealed class TooMuchPigment : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Part.Mixing?.Steps.FirstOrDefault(s => s.Action == MixAction.AddPigment) is not { Parts: { } parts } line)
-        {
-            return;
-        }
-
+        // One pot may be given two colours.
+        var lines = (context.Part.Mixing?.Steps ?? []).Where(s => s is { Action: MixAction.AddPigment, Parts: not null }).ToList();
         var most = context.Part.Resin.IsStyrenated() ? MostInPolyester : MostInEpoxy;
-        if (parts.Value <= most)
+        var total = lines.Sum(line => line.Parts!.Value);
+        if (lines is not [.., { Parts: { } parts } last] || total <= most)
         {
             return;
         }
 
         context.Report(
-            parts.Where ?? line.Where,
-            $"{Say.Number(parts.Value)} parts of pigment to 100 of resin; it carries {Say.Number(most)}",
-            Grounds.Sure.And("pigment", parts),
-            context.Part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
-            [Edits.Fix($"Add {Say.Number(most)} parts", FixSafety.NeedsALook, FigureEdits.Rewrite(parts, Say.Number(most)))]);
+            parts.Where ?? last.Where,
+            $"{Say.Number(total)} parts of pigment to 100 of resin; it carries {Say.Number(most)}",
+            lines.Aggregate(Grounds.Sure, (grounds, line) => grounds.And("pigment", line.Parts)),
+            context.Part.ResinNamed(),
+            [lines.Count == 1 ? Edits.Fix($"Add {Say.Number(most)} parts", FixSafety.NeedsALook, FigureEdits.Rewrite(parts, Say.Number(most))) : null]);
     }
 }

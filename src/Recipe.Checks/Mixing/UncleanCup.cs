@@ -15,7 +15,7 @@ public sealed class UncleanCup : Check
         Title = "Cup that spoils the resin",
         Reason = "Wax from a paper cup ends up between the plies, and styrene eats a foam cup.",
         Remedy = "Take a clean plastic cup, or one of unwaxed paper.",
-        Source = "TM 1-1500-204-23-11 p. 0169",
+        Source = "US Army TM 1-1500-204-23-11 (page file 0169)",
         BadExample = """
             mould tray-mould {
               surface flat 400 mm x 300 mm

@@ -15,7 +15,7 @@ public sealed class AngleWithoutAxis : Check
         Title = "Angles measured from nothing",
         Reason = "Whoever lays it next takes another edge for 0 degrees, and all strength then lies across the load.",
         Remedy = "Say in `axis` which way 0 degrees runs, and mark it on the mould.",
-        Source = "common practice; angles count counter-clockwise looking at the tool face, TM 1-1500-204-23-11",
+        Source = "common practice; angles count counter-clockwise looking at the tool face, US Army TM 1-1500-204-23-11 (page file 0108)",
         Exceptions = """
             Silent where the stack is the same along and across (woven cloth, equal plies at 0 and 90, plus and minus 45), for round shapes,
             and for tubes and cones, where 0 degrees is their length.
@@ -108,6 +108,12 @@ public sealed class AngleWithoutAxis : Check
         var askew = runs.Find(r => Math.Abs((r.Angle / 45) - Math.Round(r.Angle / 45)) > 1.0 / 45);
         var uneven = runs.Find(r => r.Ply.Material.Form == ReinforcementForm.Unidirectional && Math.Abs(At(r.Angle) - At(r.Angle + 90)) > Share * all);
         if ((askew.Ply ?? uneven.Ply) is not { } ply)
+        {
+            return;
+        }
+
+        // The ply that could not be read may make the stack the same along and across.
+        if (askew.Ply is null && context.MissesAPly())
         {
             return;
         }

@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -17,7 +18,8 @@ public sealed class BareCoreFace : Check
         Remedy = "Lay a ply on either side of the core.",
         Source = "common practice",
         Exceptions = """
-            A core that is left open on purpose (a former, a filler) is accepted with a written reason. A coat on the mould is not a skin.
+            A core that is left open on purpose (a former, a filler) is accepted with a written reason. A coat on the mould is not a skin, nor is a
+            patch on a core that covers the whole part.
             """,
         BadExample = """
             mould tray-mould {
@@ -69,35 +71,60 @@ public sealed class BareCoreFace : Check
             """,
     };
 
+    // A skin of pieces may leave the edge free, where the core is cut to a bevel.
+    private const double Covered = 0.8;
+
     /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.StackWhere is { } plies ? new LinesRead(plies, AllOfTheLine: true) : null;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var part = context.Part;
-        var stack = part.Stack;
+        var stack = context.Part.Stack;
         var cores = stack.OfType<CoreItem>().ToList();
-        if (cores.Count == 0)
+        if (cores is not [var first, ..])
         {
             return;
         }
 
-        if (stack.TakeWhile(s => s is not PlyItem).OfType<CoreItem>().FirstOrDefault() is { } onMould)
+        var (below, above) = (stack.TakeWhile(s => !ReferenceEquals(s, first)), stack.Reverse().TakeWhile(s => !ReferenceEquals(s, cores[^1])));
+        if (Bare(context, first, below) is { } ofMould)
         {
-            Report(context, onMould, "mould side", stack.OfType<PlyItem>().FirstOrDefault(), isOnMouldSide: true);
+            Report(context, first, $"{ofMould} mould side", isOnMouldSide: true);
         }
-        else if (stack.Reverse().TakeWhile(s => s is not PlyItem).OfType<CoreItem>().FirstOrDefault() is { } onBag)
+        else if (Bare(context, cores[^1], above) is { } ofBag)
         {
-            Report(context, onBag, "bag side", stack.OfType<PlyItem>().LastOrDefault(), isOnMouldSide: false);
+            Report(context, cores[^1], $"{ofBag} bag side", isOnMouldSide: false);
         }
     }
 
-    private static void Report(CheckContext context, CoreItem core, string side, PlyItem? nearest, bool isOnMouldSide) => context.Report(
-        core.Where,
-        $"{core.Name} has no ply on its {side}",
-        labels: nearest is null ? [] : [new FindingLabel(nearest.Where, "nearest ply here")],
-        fixes: [Skin(context.Part, core, nearest, isOnMouldSide)]);
+    /// <summary>What lies on a face of a core where that is no skin, in words that the face follows; null where it has one.</summary>
+    private static string? Bare(CheckContext context, CoreItem core, IEnumerable<StackItem> beyond)
+    {
+        var plies = beyond.OfType<PlyItem>().ToList();
+        if (plies is not [var pad, ..])
+        {
+            return "has no ply on its";
+        }
+
+        // A piece of core may lie under a piece of cloth. Pieces that together are as large as a core of the whole part are its skin.
+        return core.CoversAll() && !plies.Exists(p => p.CoversAll()) && Area(context.Plan, core) is { } whole && plies.Sum(p => Area(context.Plan, p) ?? whole) < whole * Covered
+            ? $"has nothing but {pad.Name}{(plies.Count > 1 ? " and other pieces" : "")} on its"
+            : null;
+    }
+
+    private static double? Area(Plan plan, StackItem item) => plan.Stack.FirstOrDefault(line => ReferenceEquals(line.Item, item))?.NetArea?.Value.SquareMeters;
+
+    private static void Report(CheckContext context, CoreItem core, string words, bool isOnMouldSide)
+    {
+        var plies = context.Part.FullPlies();
+        var nearest = isOnMouldSide ? plies.FirstOrDefault() : plies.LastOrDefault();
+        context.Report(
+            core.Where,
+            $"{core.Name} {words}",
+            labels: nearest is null ? [] : [new FindingLabel(nearest.Where, "nearest ply here")],
+            fixes: [Skin(context.Part, core, nearest, isOnMouldSide)]);
+    }
 
     private static Fix? Skin(Part part, CoreItem core, PlyItem? nearest, bool isOnMouldSide)
     {
@@ -106,12 +133,7 @@ public sealed class BareCoreFace : Check
             return null;
         }
 
-        var name = isOnMouldSide ? "outer-skin" : "inner-skin";
-        while (part.Stack.Any(s => s.Name == name))
-        {
-            name += "-2";
-        }
-
+        var name = part.FreeName(isOnMouldSide ? "outer-skin" : "inner-skin");
         var line = $"{name} {nearest.Material.Name}{(nearest.Orientation is { } lies ? " " + lies.Written : "")}";
         var edit = isOnMouldSide ? Edits.Before(core.Where, line) : Edits.After(core.Where, line);
         return new Fix($"Lay a ply of {nearest.Material.Name} on it", FixSafety.NeedsALook, edit);

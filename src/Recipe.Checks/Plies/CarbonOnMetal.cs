@@ -84,7 +84,8 @@ public sealed class CarbonOnMetal : Check
             """,
     };
 
-    private static readonly string[] Eaten = ["aluminium", "aluminum", "magnesium", "zinc", "galvanised", "galvanized", "steel", "mild-steel", "iron"];
+    private static readonly string[] Eaten = ["aluminium", "aluminum", "magnesium", "zinc", "galvanised", "galvanized", "steel", "iron"];
+    private static readonly string[] Noble = ["stainless", "bronze"];
 
     /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.StackWhere is { } plies ? new LinesRead(plies, AllOfTheLine: true) : null;
@@ -94,7 +95,7 @@ public sealed class CarbonOnMetal : Check
     {
         var stack = context.Part.Stack;
         var touching = Enumerable.Range(0, stack.Length)
-            .Where(i => stack[i] is InsertItem { Material.Stuff: { } stuff } && Eaten.Contains(stuff, StringComparer.OrdinalIgnoreCase))
+            .Where(i => stack[i] is InsertItem { Material.Stuff: { } stuff } && IsEaten(stuff))
             .Select(i => new Contact((InsertItem)stack[i], Ply(stack.Take(i).Reverse()), Ply(stack.Skip(i + 1)), Run(stack, i)))
             .Where(contact => contact.Carbon is not null)
             .ToList();
@@ -130,6 +131,10 @@ public sealed class CarbonOnMetal : Check
 
         return ((InsertItem)stack[first], (InsertItem)stack[last]);
     }
+
+    // One word or several, as in galvanised-steel.
+    private static bool IsEaten(string stuff) => stuff.Split('-') is var words
+        && words.Any(word => Eaten.Contains(word, StringComparer.OrdinalIgnoreCase)) && !words.Any(word => Noble.Contains(word, StringComparer.OrdinalIgnoreCase));
 
     private static bool IsCarbon(PlyItem? ply) => ply is { Material: { Form: not ReinforcementForm.Veil } cloth } && cloth.IsOf("carbon");
 

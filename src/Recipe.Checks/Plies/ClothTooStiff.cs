@@ -18,8 +18,8 @@ public sealed class ClothTooStiff : Check
         Remedy = "Take lighter cloth in more plies, lay it on the bias, or cut darts.",
         Source = "common practice",
         Exceptions = """
-            Speaks of woven cloth of more than 300 g/m2 and of unidirectional cloth on moulds that curve two ways with a radius under 30 mm.
-            Silent for stitched cloth, patches and tapes up to 100 mm.
+            Speaks of woven cloth of more than 300 g/m2 (twill and satin: 400 g/m2) and of unidirectional cloth on moulds that curve two ways
+            with a radius under 30 mm. Silent for stitched cloth, patches and tapes up to 100 mm.
             """,
         BadExample = """
             fabric shop-heavy-twill {

@@ -15,7 +15,7 @@ public sealed class DampFibre : Check
         Title = "Thirsty fibre in damp air",
         Reason = "Flax and aramid take water from the air; it stays between fibre and resin as voids and a weak bond.",
         Remedy = "Dry the cloth in a warm box and keep it wrapped, or wait for drier air.",
-        Source = "common practice; aramid is kept out of light, TM 1-1500-204-23-11",
+        Source = "common practice; aramid is kept out of light, US Army TM 1-1500-204-23-11 (page file 0026)",
         Exceptions = """
             Speaks of flax, hemp, jute and aramid where the humidity is given and is above 60 %.
             """,

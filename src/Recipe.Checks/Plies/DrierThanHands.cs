@@ -86,7 +86,7 @@ public sealed class DrierThanHands : Check
 
         var dry = context.Plan.Stack
             .Where(s => s.Item is PlyItem { Material.Form: ReinforcementForm.Fabric or ReinforcementForm.Unidirectional })
-            .Select(s => (Line: s, Stated: ((PlyItem)s.Item).Content ?? part.WetOut?.Content, Share: Share(s)))
+            .Select(s => (Line: s, Stated: ((PlyItem)s.Item).Content ?? part.WetOut?.Content, Share: s.ResinShare()))
             .Where(s => s is { Stated: not null, Share: > 0 and < Driest })
             .OrderBy(s => s.Share)
             .ToList();
@@ -104,7 +104,4 @@ public sealed class DrierThanHands : Check
                 ? Edits.Fix("Lay it at 46 % by weight", FixSafety.NeedsALook, part.Rewrite(stated, "46 % by weight"))
                 : null]);
     }
-
-    private static double Share(Planning.StackPlan line) =>
-        line is { NetResin.Value.Kilograms: > 0 and var resin, NetMass.Value.Kilograms: var dry } ? resin / (resin + dry) : 0;
 }

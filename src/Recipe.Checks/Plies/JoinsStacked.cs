@@ -18,7 +18,8 @@ public sealed class JoinsStacked : Check
         Remedy = "Stagger the join lines of neighbouring plies by 25 to 40 mm.",
         Source = "common practice (25 to 40 mm, or 4 plies between)",
         Exceptions = """
-            Speaks of parts with join lines in two plies that have fewer than 4 plies between them. Silent for mat and veil.
+            Speaks of parts with join lines in two plies that have fewer than 4 plies between them, repeats of one line among them. Silent for
+            mat and veil.
             """,
         BadExample = """
             mould tray-mould {
@@ -78,13 +79,13 @@ public sealed class JoinsStacked : Check
     {
         var part = context.Part;
         var cut = context.Plan.Stack.Where(s => s.Pieces.Any(p => p.Joins > 0)).Select(s => s.Item.Name).ToHashSet();
-        var plies = part.FullPlies().ToList();
+        var plies = part.FullPlies().SelectMany(ply => Enumerable.Repeat(ply, Math.Clamp(ply.Count, 1, Apart)));
         var joined = plies
             .Select((ply, at) => (Ply: ply, At: at))
             .Where(p => p.Ply.Material.Form is ReinforcementForm.Fabric or ReinforcementForm.Unidirectional && (p.Ply.JoinLines > 0 || cut.Contains(p.Ply.Name)))
             .ToList();
         var close = joined.Zip(joined.Skip(1)).FirstOrDefault(p => p.Second.At - p.First.At <= Apart);
-        if (close.First.Ply is not { } first)
+        if (close is not { First.Ply: { } first, Second.Ply: { } second })
         {
             return;
         }
@@ -102,9 +103,9 @@ public sealed class JoinsStacked : Check
 
         context.Report(
             stagger.Where ?? first.Where,
-            $"the join lines of {first.Name} and {close.Second.Ply.Name} lie {Say.Of(stagger)} apart; {Say.Of(Least, stagger.Written)} or more is wanted",
+            $"the join lines of {(ReferenceEquals(first, second) ? FormattableString.Invariant($"the {first.Count} plies of {first.Name}") : $"{first.Name} and {second.Name}")} lie {Say.Of(stagger)} apart; {Say.Of(Least, stagger.Written)} or more is wanted",
             Grounds.Sure.And("stagger", stagger),
-            [new FindingLabel(first.Where, "joined"), new FindingLabel(close.Second.Ply.Where, "joined")],
+            new[] { first, second }.Distinct().Select(ply => new FindingLabel(ply.Where, "joined")),
             [Edits.Fix("Stagger them by 40 mm", FixSafety.NeedsALook, part.Rewrite(stagger, "40 mm"))]);
     }
 }

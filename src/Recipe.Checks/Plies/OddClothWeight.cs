@@ -1,5 +1,6 @@
 using Recipe.Model;
 using Recipe.Text.Findings;
+using Recipe.Text.Units;
 
 namespace Recipe.Checks;
 
@@ -15,7 +16,7 @@ public sealed class OddClothWeight : Check
         Title = "Weight that no cloth has",
         Reason = "Ounces and grams, or a slip of the point: resin, mass and thickness are then wrong many times over.",
         Remedy = "Read the weight off the roll with its unit, or weigh a square of 10 cm.",
-        Source = "common practice (woven cloth 15 to 1200 g/m2, stitched cloth to 2400, mat to 1500, veil to 150)",
+        Source = "common practice (woven cloth 15 to 1200 g/m2, stitched cloth to 2400, mat 75 to 1500, veil to 150; US mat is sold by the square foot: 1.5 oz/ft2 is 458 g/m2)",
         BadExample = """
             fabric shop-twill {
               fibre e-glass
@@ -88,8 +89,6 @@ public sealed class OddClothWeight : Check
             """,
     };
 
-    private const double GramsOfAnOunce = 33.906;
-
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -108,34 +107,29 @@ public sealed class OddClothWeight : Check
                 $"{cloth.Name} weighs {Say.Of(weight)}; such cloth comes at {PlyFacts.Weight(least, weight.Written)} to {PlyFacts.Weight(most, weight.Written)}",
                 Grounds.Sure.And("weight", weight),
                 [new FindingLabel(ply.Where, "laid here")],
-                [Meant(part, weight, grams, least, most)]);
+                [Meant(part, cloth, weight, least, most)]);
             return;
         }
     }
 
     private static (double Least, double Most) Range(Reinforcement cloth) => cloth.Form switch
     {
-        ReinforcementForm.Mat => (50, 1500),
+        ReinforcementForm.Mat => (75, 1500),
         ReinforcementForm.Veil => (3, 150),
         _ => cloth.IsWoven() ? (15, 1200) : (30, 2400),
     };
 
-    // Ounces per square yard written as grams, or a point in the wrong place.
-    private static Fix? Meant(Part part, Figure<UnitsNet.AreaDensity> weight, double grams, double least, double most)
+    // The same number in the ounces that such cloth is sold by, or in grams; else a point in the wrong place.
+    private static Fix? Meant(Part part, Reinforcement cloth, Figure<UnitsNet.AreaDensity> weight, double least, double most)
     {
-        if (weight.Written.EndsWith(" g/m2", StringComparison.Ordinal) && grams < least && grams * GramsOfAnOunce >= least && grams * GramsOfAnOunce <= most)
-        {
-            var ounces = weight.Written[..^5] + " oz/yd2";
-            return Edits.Fix($"Write {ounces}", FixSafety.NeedsALook, part.Rewrite(weight, ounces));
-        }
+        var unit = Say.UnitLike(weight.Written, "g/m2");
+        var number = unit.FromSi(weight.Value.KilogramsPerSquareMeter);
+        string[] units = [cloth.Form == ReinforcementForm.Mat ? "oz/ft2" : "oz/yd2", "g/m2"];
+        var other = units.Where(u => u != unit.Symbol).FirstOrDefault(u => Fits(UnitTable.Get(u).ToSi(number) * 1000));
+        var grams = cloth.Grams() * (cloth.Grams() < least ? 10 : 0.1);
+        var text = other is not null ? $"{Say.Number(number)} {other}" : Fits(grams) ? PlyFacts.Weight(grams, weight.Written) : null;
+        return text is null ? null : Edits.Fix($"Write {text}", FixSafety.NeedsALook, part.Rewrite(weight, text));
 
-        var factor = grams < least ? 10.0 : 0.1;
-        if (grams * factor < least || grams * factor > most)
-        {
-            return null;
-        }
-
-        var text = PlyFacts.Weight(grams * factor, weight.Written);
-        return Edits.Fix($"Write {text}", FixSafety.NeedsALook, part.Rewrite(weight, text));
+        bool Fits(double weighs) => weighs >= least && weighs <= most;
     }
 }

@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -67,6 +68,10 @@ internal static class PlyFacts
         var angle = degrees % StraightAngle;
         return angle > 90 ? angle - StraightAngle : angle <= -90 ? angle + StraightAngle : angle;
     }
+
+    /// <summary>Share of resin by weight that a line is left with, 0 to 1; 0 where it is not known.</summary>
+    public static double ResinShare(this StackPlan line) =>
+        line is { NetResin.Value.Kilograms: > 0 and var resin, NetMass.Value.Kilograms: var dry } ? resin / (resin + dry) : 0;
 
     /// <summary>A weight per area in the unit of a figure as it was written.</summary>
     public static string Weight(double grams, string? like)

@@ -15,7 +15,7 @@ public sealed class SameWeaveTurned : Check
         Title = "Balanced cloth turned without effect",
         Reason = "A balanced weave is the same along and across, so the turn costs cloth and gives nothing.",
         Remedy = "Write one orientation for both, and cut them as they fit the roll.",
-        Source = "common practice; warp and fill of a balanced cloth count alike, TM 1-1500-204-23-11",
+        Source = "common practice; warp and fill of a balanced cloth count alike, US Army TM 1-1500-204-23-11 (page file 0108)",
         Exceptions = """
             Silent for the face ply, where the line of the weave shows, for cloth with more fibre one way, for satin, whose two sides differ,
             and for stitched cloth.

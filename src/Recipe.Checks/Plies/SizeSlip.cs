@@ -88,8 +88,7 @@ public sealed class SizeSlip : Check
             return;
         }
 
-        var size = worst.SizeWidth is { } width && worst.SizeLength?.Value.Meters is not { } length ? width
-            : worst.SizeWidth?.Value > worst.SizeLength?.Value ? worst.SizeWidth! : worst.SizeLength!;
+        var size = Sides(worst).MaxBy(side => side.Value.Meters)!;
         context.Report(
             size.Where ?? worst.Where,
             $"{worst.Name} is {Say.Of(size)} long; {part.Name} is {Say.Of(Length.FromMeters(longest), size.Written)} over its surface",
@@ -98,12 +97,13 @@ public sealed class SizeSlip : Check
             [Tenth(part, worst)]);
     }
 
-    private static double Side(StackItem item) => Math.Max(item.SizeLength?.Value.Meters ?? 0, item.SizeWidth?.Value.Meters ?? 0);
+    private static IEnumerable<Figure<Length>> Sides(StackItem item) => new[] { item.SizeLength, item.SizeWidth }.OfType<Figure<Length>>();
+
+    private static double Side(StackItem item) => Sides(item).Select(side => side.Value.Meters).DefaultIfEmpty().Max();
 
     private static Fix? Tenth(Part part, StackItem item)
     {
-        var edits = new[] { item.SizeLength, item.SizeWidth }
-            .OfType<Figure<Length>>()
+        var edits = Sides(item)
             .Select(f => part.Rewrite(f, Say.Of(f.Value / 10, "mm")))
             .OfType<TextEdit>()
             .ToArray();

@@ -1,4 +1,6 @@
+using Recipe.Engineering;
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -98,7 +100,6 @@ public sealed class ThicknessDisagrees : Check
     private const double Scatter = 0.35;
     private const double Driest = 0.36;
     private const double Wettest = 0.55;
-    private const double UsualResin = 1150;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
@@ -106,7 +107,7 @@ public sealed class ThicknessDisagrees : Check
         var part = context.Part;
         foreach (var ply in part.Plies().Where(p => p.Material.Form is ReinforcementForm.Fabric or ReinforcementForm.Unidirectional).DistinctBy(p => p.Material.Name))
         {
-            if (ply.Material is not { Thickness: { } stated, ArealWeight: { } weight } cloth)
+            if (ply.Material is not { Thickness: { } stated, ArealWeight: { Value.KilogramsPerSquareMeter: > 0 } weight } cloth)
             {
                 continue;
             }
@@ -117,7 +118,7 @@ public sealed class ThicknessDisagrees : Check
                 continue;
             }
 
-            var resin = part.Resin?.CuredDensity?.Value.KilogramsPerCubicMeter is > 0 and var own ? own : UsualResin;
+            var resin = part.Resin?.CuredDensity is { Value: { KilogramsPerCubicMeter: > 0 } own } ? own : Defaults.CuredDensity(part.Resin?.Chemistry ?? Chemistry.Unknown).Value;
             var thin = At(Driest);
             var thick = At(Wettest);
             if (stated.Value.Meters >= thin * (1 - Scatter) && stated.Value.Meters <= thick * (1 + Scatter))
@@ -134,7 +135,8 @@ public sealed class ThicknessDisagrees : Check
                 [Edits.Fix($"Write {usual}", FixSafety.NeedsALook, part.Rewrite(stated, usual))]);
             return;
 
-            double At(double share) => weight.Value.KilogramsPerSquareMeter * ((1 / density.Value.KilogramsPerCubicMeter) + (share / (1 - share) / resin));
+            double At(double share) => FibreContent.PlyThickness(
+                weight.Value, density.Value, FibreContent.VolumeFraction(Ratio.FromDecimalFractions(1 - share), density.Value, resin)).Meters;
         }
     }
 }

@@ -105,9 +105,15 @@ public sealed class VeilForStrength : Check
             return;
         }
 
+        // The ply that could not be read may be the cloth that carries the load.
+        if (context.MissesAPly())
+        {
+            return;
+        }
+
         context.Report(
             veil.MaterialWhere,
-            $"{PlyFacts.Weight(light, null)} of the {PlyFacts.Weight(all, null)} of fibre is veil, and {part.Name} is {Say.Of(part.Use.Value)}",
+            $"{PlyFacts.Weight(light, veil.Material.ArealWeight?.Written)} of the {PlyFacts.Weight(all, veil.Material.ArealWeight?.Written)} of fibre is veil, and {part.Name} is {Say.Of(part.Use.Value)}",
             Grounds.Sure.And("use", part.Use),
             part.Use.Where is { } use ? [new FindingLabel(use, "carries load")] : []);
     }

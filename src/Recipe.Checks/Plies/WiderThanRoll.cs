@@ -131,12 +131,15 @@ public sealed class WiderThanRoll : Check
 
     private static bool IsTooWideEvenNet(PiecePlan piece) => piece.WidthOnRoll - Allowances > piece.RollWidth!.Value;
 
-    private static Fix AllowJoins(List<Wide> wide) => new(
-        wide.Count == 1 ? $"Allow join lines in {wide[0].Ply.Name}" : $"Allow join lines in {wide.Count} plies",
-        FixSafety.NeedsALook,
-        wide.Select(w => AllowJoins(w.Ply, w.Line.Pieces.Max(p => p.Joins))).ToImmutableArray());
+    private static Fix? AllowJoins(List<Wide> wide)
+    {
+        var edits = wide.Select(w => AllowJoins(w.Ply, w.Line.Pieces.Max(p => p.Joins))).OfType<TextEdit>().ToImmutableArray();
+        var title = wide.Count == 1 ? $"Allow join lines in {wide[0].Ply.Name}" : $"Allow join lines in {wide.Count} plies";
+        return edits.Length == wide.Count ? new Fix(title, FixSafety.NeedsALook, edits) : null;
+    }
 
-    private static TextEdit AllowJoins(PlyItem ply, int joins)
+    // Null where another value than a number stands there.
+    private static TextEdit? AllowJoins(PlyItem ply, int joins)
     {
         const string word = "join-lines ";
         var text = FormattableString.Invariant($"{joins}");
@@ -148,7 +151,7 @@ public sealed class WiderThanRoll : Check
 
         var start = ply.Where.Span.Start + at + word.Length;
         var digits = ply.Where.Text[(at + word.Length)..].TakeWhile(char.IsAsciiDigit).Count();
-        return Edits.Replace(new SourceSpan(ply.Where.Source, new TextSpan(start, digits)), text);
+        return digits == 0 ? null : Edits.Replace(new SourceSpan(ply.Where.Source, new TextSpan(start, digits)), text);
     }
 
     private sealed record Wide(PlyItem Ply, PiecePlan Piece, StackPlan Line);

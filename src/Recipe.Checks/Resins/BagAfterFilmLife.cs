@@ -122,7 +122,7 @@ public sealed class BagAfterFilmLife : Check
 
         context.Report(
             part.WetOut?.Where ?? part.Bag?.Where ?? part.Where,
-            $"first mix to full vacuum takes {Say.Of(clock.Need.Value)}; {film.Words} {Say.Of(film.Allows)} at {Say.Of(room.Value)}",
+            $"first mix to full vacuum takes {Say.Of(clock.Need.Value)}; {film.Words} {Say.Of(film.Allows)} at {Say.Of(room.Value, context.Plan.RoomWritten())}",
             film.Grounds.And<Duration>(clock.Need).And<Temperature>(room),
             Story(part),
             [MoreHands(part, clock, context.Plan.Conditions.Laminators.Value, film.Allows)]);

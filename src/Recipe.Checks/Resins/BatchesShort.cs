@@ -109,7 +109,7 @@ public sealed class BatchesShort : Check
             $"{In(mixed)} is mixed and {In(need)} needed: {In(need - mixed)} short{(dry is null ? "" : $", from {dry.Name} on")}",
             mixed < certain * (1 - Slack) ? null : Grounds.Sure.And<Mass>(resin.Need),
             dry is null ? [] : [new FindingLabel(dry.Where, "runs dry here")],
-            [AnotherPot(wetOut, need - mixed)]);
+            [MorePots(part, wetOut, resin.System, need - mixed)]);
 
         string In(Mass mass) => Say.About(mass, pot.Written);
     }
@@ -144,7 +144,8 @@ public sealed class BatchesShort : Check
         return null;
     }
 
-    private static Fix? AnotherPot(WetOut wetOut, Mass missing)
+    // What is missing, in pots that the resin stands in a cup.
+    private static Fix? MorePots(Part part, WetOut wetOut, ResinSystem resin, Mass missing)
     {
         var last = wetOut.PotMasses[^1];
         if (last.Where is not { } where)
@@ -153,8 +154,13 @@ public sealed class BatchesShort : Check
         }
 
         const double step = 5;
-        var grams = Math.Ceiling(missing.Grams / step) * step;
-        var text = FormattableString.Invariant($"pot {grams} g");
-        return Edits.Fix($"Mix another {text}", FixSafety.NeedsALook, Edits.After(where, text));
+        const int most = 9;
+        var largest = wetOut.Tray is { Value: true } ? null : PotTooBig.Largest(part, resin)?.Most;
+        var pots = largest is { } cup ? (int)Math.Min(most + 1, Math.Ceiling(missing.Grams / Math.Max(step, Math.Floor(cup.Grams / step) * step))) : 1;
+        var text = FormattableString.Invariant($"pot {Math.Ceiling(missing.Grams / pots / step) * step} g");
+        return pots > most ? null : Edits.Fix(
+            pots == 1 ? $"Mix another {text}" : FormattableString.Invariant($"Mix another {pots} pots: {text} each"),
+            FixSafety.NeedsALook,
+            Edits.After(where, string.Join("; ", Enumerable.Repeat(text, pots))));
     }
 }

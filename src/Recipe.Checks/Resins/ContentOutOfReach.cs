@@ -1,5 +1,6 @@
 using Recipe.Engineering;
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -119,13 +120,22 @@ public sealed class ContentOutOfReach : Check
             return;
         }
 
-        var byWeight = stated.Value.Basis == ContentBasis.ResinByWeight;
         context.Report(
             stated.Where ?? worst.Where,
             $"{worst.Name} is to hold {stated.Written}, which is {Say.Percent(Math.Round(share, 2))} of fibre by volume; {Say.APart(part.Process.Value)} gets no more than {Say.Percent(most)}{Say.More(tight.Count - 1)}",
             Grounds.Sure.And("resin content", stated),
             stated.Where == worst.Where ? [] : [new FindingLabel(worst.Where, "cloth here")],
-            [byWeight ? Edits.Fix("Lay it at 42 % by weight", FixSafety.NeedsALook, part.Rewrite(stated, "42 % by weight")) : null]);
+            [tight.TrueForAll(one => ReferenceEquals(one.Stated, stated)) ? Usual(part, worst, stated, resin, most) : null]);
+    }
+
+    // What such cloth usually holds in such work, where that is wet enough for its fibre.
+    private static Fix? Usual(Part part, PlyItem ply, Figure<Content> stated, Density resin, double most)
+    {
+        var usual = new Content(ContentBasis.ResinByWeight, Defaults.ResinContent(part.Process.Value, ply.Material.Form).Value);
+        var text = $"{Say.Percent(usual.Fraction)} by weight";
+        return stated.Value.Basis == ContentBasis.ResinByWeight && Fibre(usual, ply.Material.Fibre!.Density!.Value, resin) <= most
+            ? Edits.Fix($"Lay it at {text}", FixSafety.NeedsALook, part.Rewrite(stated, text))
+            : null;
     }
 
     private static double Fibre(Content content, Density fibre, Density resin) => content switch

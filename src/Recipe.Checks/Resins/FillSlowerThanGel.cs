@@ -168,6 +168,11 @@ public sealed class FillSlowerThanGel : Check
 
         var unit = Say.UnitLike(path.Written, "mm");
         var number = unit.FromSi(flow.LongestPath.Value.Meters * 0.9);
+        if (!(number > 0))
+        {
+            return null;
+        }
+
         var step = Math.Pow(10, Math.Floor(Math.Log10(number)) - 1);
         var text = $"{Say.Number(Math.Floor(number / step) * step)} {unit.Symbol}";
         return Edits.Fix($"Feed it no further than {text}", FixSafety.NeedsALook, FigureEdits.Rewrite(path, text));

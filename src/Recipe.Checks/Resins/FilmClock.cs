@@ -1,3 +1,4 @@
+using Recipe.Engineering;
 using Recipe.Model;
 using Recipe.Planning;
 using UnitsNet;
@@ -21,13 +22,19 @@ internal sealed record FilmClock(Duration Allows, string Words, Grounds Grounds)
         var film = filmLife is { } life
             ? new FilmClock(life.Value, "the film lives", Grounds.Sure.And(filmLife))
             : resin.FilmLife is { } sheet
-                ? new FilmClock(sheet.Value.AtTemperature(room), "the film lives", On("film life", resin, sheet, room))
+                ? new FilmClock(Carried(sheet.Value, room), "the film lives", On("film life", resin, sheet, room))
                 : null;
         var gel = resin.GelTime is { } time
-            ? new FilmClock(time.Value.AtTemperature(room) * ShareOfGel, "0.7 of the gel time is", On("gel time", resin, time, room))
+            ? new FilmClock(Carried(time.Value, room) * ShareOfGel, "0.7 of the gel time is", On("gel time", resin, time, room))
             : null;
         return film is null || (gel is not null && gel.Allows < film.Allows) ? gel ?? film : film;
     }
+
+    // As the plan carries a film life, with what is said of heat; beyond the range of that rule the doubling alone.
+    private static Duration Carried(TimeAt time, Temperature room) =>
+        time.Time > Duration.Zero && IsInRange(time.At) && IsInRange(room) ? PotLife.InFilm(time.Time, time.At, room).Life : time.AtTemperature(room);
+
+    private static bool IsInRange(Temperature temperature) => temperature >= PotLife.LowestTemperature && temperature <= PotLife.HighestTemperature;
 
     private static Grounds On(string what, ResinSystem resin, Figure<TimeAt> time, Temperature room)
     {

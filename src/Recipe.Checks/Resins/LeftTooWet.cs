@@ -112,7 +112,7 @@ public sealed class LeftTooWet : Check
         var most = part.Process.Value == Process.Hand ? MostByHand : MostUnderABag;
         var wet = context.Plan.Stack
             .Where(line => line.Item is PlyItem { Material.Form: ReinforcementForm.Fabric or ReinforcementForm.Unidirectional })
-            .Select(line => (Line: line, Share: Share(line)))
+            .Select(line => (Line: line, Share: line.ResinShare(), Stated: ((PlyItem)line.Item).Content ?? part.WetOut?.Content))
             .Where(of => of.Share > most)
             .OrderByDescending(of => of.Share)
             .ToList();
@@ -121,29 +121,25 @@ public sealed class LeftTooWet : Check
             return;
         }
 
-        var (worst, share) = wet[0];
-        var stated = ((PlyItem)worst.Item).Content ?? part.WetOut?.Content;
+        var (worst, share, stated) = wet[0];
         context.Report(
             stated?.Where ?? worst.Item.Where,
             $"{worst.Item.Name} is left with {Say.Percent(Math.Round(share, 2))} resin by weight; {Say.Of(part.Process.Value)} cloth wants no more than {Say.Percent(most)}"
             + Say.More(wet.Count - 1),
             Grounds.Sure.And(worst.NetResin).And(worst.NetMass),
             stated?.Where == worst.Item.Where ? [] : [new FindingLabel(worst.Item.Where, "cloth here")],
-            [Drier(part, share)]);
+            [wet.TrueForAll(of => ReferenceEquals(of.Stated, stated)) ? Drier(stated, share) : null]);
     }
 
-    private static double Share(Planning.StackPlan line) =>
-        line is { NetResin.Value.Kilograms: > 0 and var resin, NetMass.Value.Kilograms: var dry } ? resin / (resin + dry) : 0;
-
     // Laid so much drier that the bag, which takes its share again, leaves about what is wanted.
-    private static Fix? Drier(Part part, double left)
+    private static Fix? Drier(Figure<Content>? stated, double left)
     {
-        if (part.WetOut?.Content is not { Value: { Basis: ContentBasis.ResinByWeight, Fraction: var laid } } content)
+        if (stated is not { Value: { Basis: ContentBasis.ResinByWeight, Fraction: var laid } } content)
         {
             return null;
         }
 
-        var percent = Math.Floor((laid - left + Wanted) * 100);
+        var percent = Math.Floor(((laid - left + Wanted) * 100) + 1e-9);
         return Edits.Fix($"Lay it at {Say.Number(percent)} % by weight", FixSafety.NeedsALook, FigureEdits.Rewrite(content, $"{Say.Number(percent)} % by weight"));
     }
 }

@@ -127,7 +127,7 @@ public sealed class PotDiesFirst : Check
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
             $"pot {worst.Number} ({Say.Weighed(worst.Mass.Value, context.Plan.Shop)}) takes {Say.Of(used)} to use up and lives {Say.Of(life)} "
-            + $"at {Say.Of(context.Plan.Conditions.Resin.Value)}{Say.More(late.Count - 1)}",
+            + $"at {Say.Of(context.Plan.Conditions.Resin.Value, part.WetOut?.ResinTemperature?.Written ?? context.Plan.RoomWritten())}{Say.More(late.Count - 1)}",
             Grounds.Sure.And<Duration>(worst.UsedUpAt).And(worst.DeadAt).And<Temperature>(context.Plan.Conditions.Resin),
             Story(part, worst),
             [MorePots(context.Plan, used / life), MoreHands(context.Plan, used / life)]);

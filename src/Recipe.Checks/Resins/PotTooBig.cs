@@ -22,8 +22,10 @@ public sealed class PotTooBig : Check
         Remedy = "Mix smaller pots, or pour it into a shallow tray at once.",
         Source = "common practice; one light-aircraft maintenance manual mixes about 100 g a pot",
         Exceptions = """
-            Silent for a tray. Without a `largest-pot` the limit is twice the mass that the pot life is given for, and an infusion resin
-            that lives two hours or more is then left alone. A pot that can burn is another finding.
+            Silent for a tray. Without a `largest-pot` the limit is twice the mass that the pot life is given for (100 g where the sheet
+            does not say): that is as far as a cup goes. Pots are planned smaller than that, at the largest mass that the assumptions list
+            (150 g in a cup, 1 kg in a feed pot), and where that is more than the twofold it is the limit: what is planned is not blamed.
+            An infusion resin that lives two hours or more is left alone. A pot that can burn is another finding.
             """,
         BadExample = """
             mould tray-mould {
@@ -95,7 +97,7 @@ public sealed class PotTooBig : Check
             return;
         }
 
-        if ((resin.LargestPot?.Value ?? resin.PotLife?.Value.In * DataSheetFactor) is not { } largest)
+        if (Largest(part, resin) is not var (largest, words, assumed))
         {
             context.NotChecked($"no largest pot is given for {resin.Name}", part.ResinWhere);
             return;
@@ -112,14 +114,36 @@ public sealed class PotTooBig : Check
         }
 
         var grounds = Grounds.Sure.And($"largest pot of {resin.Name}", resin.LargestPot).And<Mass>(worst.Mass);
-        // Without a figure of its own it is another limit than the one that pots are planned by, which is said among the assumptions.
-        var stands = resin.LargestPot is null ? $"{Say.Of(largest)} in a cup, twice the mass of its pot life" : $"{Say.Of(largest)} in a cup";
         context.Report(
             WetOutWords.PotWhere(part, worst.Number),
-            $"pot {worst.Number} holds {Say.Weighed(worst.Mass.Value, context.Plan.Shop)}; {resin.Name} stands {stands}{Say.More(big.Count - 1)}",
-            resin.LargestPot is null ? grounds.AndThat("a cup may hold twice the mass that the pot life is given for") : grounds,
-            part.ResinWhere is { } named ? [new FindingLabel(named, "resin named here")] : [],
+            $"pot {worst.Number} holds {Say.Weighed(worst.Mass.Value, context.Plan.Shop)}; {words}{Say.More(big.Count - 1)}",
+            assumed is null ? grounds : grounds.AndThat(assumed),
+            part.ResinNamed(),
             [SmallerPots(context.Plan, largest), Tray(part)]);
+    }
+
+    /// <summary>
+    /// The most that may stand in a cup, in words that follow the mass of a pot, and what is assumed for it: the sheet's own figure; else twice
+    /// the mass of its pot life, and no less than what pots are planned by. Null without a figure and without a pot life.
+    /// </summary>
+    internal static (Mass Most, string Words, string? Assumed)? Largest(Part part, ResinSystem resin)
+    {
+        if (resin.LargestPot is { } own)
+        {
+            return (own.Value, $"{resin.Name} stands {Say.Of(own.Value)} in a cup", null);
+        }
+
+        if (resin.PotLife is not { } life)
+        {
+            return null;
+        }
+
+        var planned = part.Process.Value == Process.Infused ? Defaults.LargestFeedPot : Defaults.LargestPot;
+        var measured = life.Value.In ?? Defaults.PotLifeMass.Value;
+        var twice = measured * DataSheetFactor;
+        return twice >= planned.Value
+            ? (twice, $"{resin.Name} stands {Say.Of(twice)} in a cup, twice the {Say.Of(measured)} of its pot life", "a cup may hold twice the mass that the pot life is given for")
+            : (planned.Value, $"without a largest pot of its own {resin.Name} is mixed in pots of {planned.Written} at most", $"{planned.What}: {planned.Written}");
     }
 
     private static Fix? SmallerPots(Plan plan, Mass largest)

@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -114,6 +115,7 @@ public sealed class ShopClosesFirst : Check
             return;
         }
 
+        // A span of the day: a start behind the closing would count round the clock.
         var left = closes.Value - start.Value;
         if (clock.Need.Value.Minutes <= left.TotalMinutes && start.Value < closes.Value)
         {
@@ -125,6 +127,15 @@ public sealed class ShopClosesFirst : Check
             $"started at {Say.Of(start)} the bag holds {Say.Of(clock.Need.Value)} later; the shop closes at {Say.Of(closes)}",
             Grounds.Sure.And<Duration>(clock.Need).And("start", start),
             closes.Where is { } said ? [new FindingLabel(said, "closes here")] : [],
-            [Edits.Fix("Start at 09:00", FixSafety.NeedsALook, FigureEdits.Rewrite(start, "09:00"))]);
+            [Earlier(start, closes.Value, clock.Need.Value)]);
+    }
+
+    // Nine in the morning, where that is early enough.
+    private static Fix? Earlier(Figure<TimeOnly> start, TimeOnly closes, Duration need)
+    {
+        var nine = new TimeOnly(9, 0);
+        return nine < start.Value && nine < closes && need.Minutes <= (closes - nine).TotalMinutes
+            ? Edits.Fix("Start at 09:00", FixSafety.NeedsALook, FigureEdits.Rewrite(start, "09:00"))
+            : null;
     }
 }

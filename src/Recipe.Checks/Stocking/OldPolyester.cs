@@ -113,7 +113,7 @@ public sealed class OldPolyester : Check
                 return;
             }
 
-            var keeps = resin.ShelfLife is { } stated ? (int)Math.Round(stated.Value.Days / 30.4) : Keeps;
+            var keeps = resin.ShelfLife is { } stated ? Shelf.Months(stated.Value) : Keeps;
             var months = Shelf.Months((latest.Received ?? latest.Opened)!.Value, today);
             if (months <= keeps)
             {

@@ -117,7 +117,7 @@ public sealed class OldTape : Check
             return;
         }
 
-        var keeps = tape.Material.ShelfLife is { } stated ? (int)Math.Round(stated.Value.Days / 30.4) : Keeps;
+        var keeps = tape.Material.ShelfLife is { } stated ? Shelf.Months(stated.Value) : Keeps;
         var months = Shelf.Months(latest.Received!.Value, today);
         if (months > keeps)
         {

@@ -1,6 +1,7 @@
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text;
+using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -34,6 +35,13 @@ internal static class Shelf
     {
         var months = ((to.Year - from.Year) * 12) + to.Month - from.Month;
         return to.Day < from.Day ? months - 1 : months;
+    }
+
+    /// <summary>A shelf life in whole months, to the nearest: a month is a twelfth of a year of 365.25 days.</summary>
+    public static int Months(Duration life)
+    {
+        const double daysOfAMonth = 365.25 / 12;
+        return (int)Math.Round(life.Days / daysOfAMonth);
     }
 
     /// <summary>"2.4 kg", in the unit the takeoff counts in.</summary>

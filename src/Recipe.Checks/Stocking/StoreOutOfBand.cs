@@ -18,7 +18,8 @@ public sealed class StoreOutOfBand : Check
         Remedy = "Move it, or shorten the life you count on and test before use.",
         Source = "FAA-H-8083-31 (from memory): wet lay-up resins kept at 40 to 80 degF; core below 65 % humidity is common practice",
         Exceptions = """
-            Speaks of `store` and `store-humidity` of the shop, for parts that mix resin or take a core.
+            Speaks of `store` and `store-humidity` of the shop, for parts that mix resin or take a core. A core of wood, cork or paper whose
+            moisture is not given is another finding.
             """,
         BadExample = """
             shop ours { store 28 to 34 degC }
@@ -75,7 +76,6 @@ public sealed class StoreOutOfBand : Check
     private static readonly Temperature Coldest = Temperature.FromDegreesFahrenheit(40);
     private static readonly Temperature Warmest = Temperature.FromDegreesFahrenheit(80);
     private static readonly TemperatureDelta Rounding = TemperatureDelta.FromKelvins(0.5);
-    private const double Dampest = 0.65;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
@@ -96,9 +96,10 @@ public sealed class StoreOutOfBand : Check
         {
             Report(context, high, $"resin is kept at up to {Say.Of(high.Value, high.Written)}; above {(IsFahrenheit(high) ? "80 degF" : "27 degC")} it ages faster than its label says");
         }
-        else if (shop.StoreHumidity is { } humidity && humidity.Value > Dampest + 1e-6 && context.Part.Stack.OfType<CoreItem>().FirstOrDefault() is { } core)
+        else if (shop.StoreHumidity is { } humidity && humidity.Value > CoreFacts.DampestStore + 1e-6
+            && context.Part.Cores().FirstOrDefault(c => !c.Material.IsThirsty() || c.Material.Moisture is not null) is { } core)
         {
-            Report(context, humidity, $"{core.Material.Name} is kept in air of {Say.Of(humidity)} humidity; core wants less than {Say.Percent(Dampest)}");
+            Report(context, humidity, $"{core.Material.Name} is kept in air of {Say.Of(humidity)} humidity; core wants less than {Say.Percent(CoreFacts.DampestStore)}");
         }
     }
 

@@ -3,7 +3,7 @@ using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
 
-/// <summary>One part takes more of a material than any one lot holds.</summary>
+/// <summary>One part takes more of a cloth than any one lot holds.</summary>
 public sealed class TwoLots : Check
 {
     /// <inheritdoc/>
@@ -13,11 +13,11 @@ public sealed class TwoLots : Check
         Name = "two-lots",
         Severity = Severity.Advice,
         Title = "One part from two lots",
-        Reason = "Two lots of cloth or resin in one part differ a little, and a fault can then be traced to neither.",
+        Reason = "Two lots of cloth in one part differ a little, and a fault can then be traced to neither.",
         Remedy = "Write into the build record which lot went where, or keep one whole lot for the part.",
         Source = "common practice",
         Exceptions = """
-            Speaks of cloth and resin, where the shelf holds enough in all and every line has a lot and an amount of the same kind.
+            Speaks of cloth, where the shelf holds enough in all and every line has a lot and an amount of the same kind.
             """,
         BadExample = """
             stock {

@@ -8,7 +8,8 @@ namespace Recipe.Checks;
 
 /// <summary>
 /// Puts the figures of a fix into the units of whoever wrote the recipe: those of the figure that is replaced, else those in which the file measures
-/// such things, else those of the shop. A check writes its fix in the trade's metric units and need not think of it.
+/// such things, else those of the shop. A check writes its fix in the trade's metric units and need not think of it. A fix that keeps the number and
+/// changes its unit is left as it is.
 /// </summary>
 internal static class AuthorUnits
 {
@@ -32,6 +33,12 @@ internal static class AuthorUnits
         var old = Quantities.In(edit.Where.Text).FirstOrDefault(q => IsAlike(q.Unit, quantity.Unit));
         var unit = old.Unit ?? Wanted(edit, shop, quantity);
         if (unit is null || unit.Symbol == quantity.Unit.Symbol)
+        {
+            return null;
+        }
+
+        // The same number with another unit is a figure read in that unit: the unit is what the fix is about.
+        if (old.Unit is not null && old.Numbers.SequenceEqual(quantity.Numbers))
         {
             return null;
         }

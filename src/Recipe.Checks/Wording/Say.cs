@@ -50,6 +50,9 @@ internal static class Say
     /// <summary>"1270 mm".</summary>
     public static string Of(Length length, string? like = null, string otherwise = "mm") => In(length.Meters, like, otherwise);
 
+    /// <summary>"0.12 m2".</summary>
+    public static string Of(Area area, string? like = null) => In(area.SquareMeters, like, "m2");
+
     /// <summary>"60 degC".</summary>
     public static string Of(Temperature temperature, string? like = null) => In(temperature.Kelvins, like, "degC");
 
