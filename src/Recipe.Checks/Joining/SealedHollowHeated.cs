@@ -104,7 +104,7 @@ public sealed class SealedHollowHeated : Check
     public override bool IsSafety => true;
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => part.Join is { } join ? new LinesRead(join.Where) : null;
+    public override LinesRead? Reads(Part part) => part.JoinLines();
 
     private static readonly Temperature Warm = Temperature.FromDegreesCelsius(40);
 

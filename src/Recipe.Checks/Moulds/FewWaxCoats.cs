@@ -74,6 +74,9 @@ public sealed class FewWaxCoats : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { State.Value: MouldState.New or MouldState.Repaired } mould || !context.Part.IsWetted())

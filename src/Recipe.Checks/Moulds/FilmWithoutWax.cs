@@ -79,6 +79,9 @@ public sealed class FilmWithoutWax : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { MadeOf: { Porous: true } stuff } mould || mould.SealCoats is { Value: > 0 } || !context.Part.IsWetted())

@@ -97,6 +97,9 @@ public sealed class FirstPullsUnshielded : Check
     private const int FirstPulls = 3;
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

@@ -71,6 +71,9 @@ public sealed class WaxStillSoft : Check
     private static readonly Duration Enough = Duration.FromHours(1);
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { Release: [.., { Agent.Kind: ReleaseKind.Wax, Dry: { } dry } last] } mould

@@ -224,6 +224,17 @@ public class FaceTests
         Assert.Equal("coat own-gel 500 g/m2 wait 90 min", Assert.Single(found.Labels).Where.Text);
     }
 
+    // NIOSH and EN 14387: filters against organic vapour are type A; P filters hold particles.
+    [Theory]
+    [InlineData("respirator \"P3 for dust\"", true)]
+    [InlineData("respirator \"FFP2\"", true)]
+    [InlineData("respirator \"A2P3\"", false)]
+    [InlineData("respirator \"P3 for dust, A2 for styrene\"", false)]
+    [InlineData("respirator \"half mask\"", false)]
+    [InlineData("respirator \"P3 for dust\"\nventilation \"extraction at the bench\"", false)]
+    public void A_mask_for_dust_holds_no_styrene(string line, bool fires) => Limits.Says(
+        "styrene-unvented", Tray.Hand with { Resin = "laminating-polyester", Shop = $"safety {{\ngloves \"nitrile\"\n{line}\n}}" }, fires, Severity.Error);
+
     [Fact]
     public void Another_wax_keeps_its_coats_and_its_half()
     {
