@@ -107,8 +107,9 @@ public sealed class FilmShortOfTape : Check
             return;
         }
 
-        // The film covers the tape, not only its near edge.
         var trim = part.Trim?.Value ?? Defaults.Trim.Value;
+
+        // It covers the tape, not only its near edge.
         if (film.Beyond is not { } beyond || beyond.Value + trim >= TapeLine + BagStuff.TapeWidth(bag))
         {
             return;
