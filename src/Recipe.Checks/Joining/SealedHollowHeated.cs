@@ -116,7 +116,8 @@ public sealed class SealedHollowHeated : Check
             || !IsClosedWhileItCures(context.Model, part, join)
             || context.Plan.Cure is not { } cure
             || cure.Peak.Value <= Warm
-            || join.Preparation.Concat(part.Finish).Any(s => TradeWords.Says(s.Words(), "vent", "hole", "drill", "breath", "open")))
+            || join.Preparation.Concat(part.Finish).Any(s => TradeWords.Says(s.Words(), "vent", "hole", "drill", "breath", "open"))
+            || context.MissesAPly())
         {
             return;
         }
