@@ -67,6 +67,26 @@ public class ExampleTests
         }
     }
 
+    public static TheoryData<string> Codes => [.. CheckCatalogue.All.Select(c => c.Descriptor.Code)];
+
+    // What a fix adds comes out in inches and degrees Fahrenheit then, rounded, and must still be enough.
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void Each_fix_settles_the_finding_in_a_shop_of_US_units(string code)
+    {
+        var example = CheckCatalogue.Find(code)!.Descriptor.BadExample;
+        var text = example.Contains("shop ours {", StringComparison.Ordinal)
+            ? example.Replace("shop ours {", "shop ours {\n  units us\n", StringComparison.Ordinal)
+            : "shop ours {\n  units us\n}\n\n" + example;
+        var bench = Bench.Of(text);
+        foreach (var fix in bench.Report.Findings.Where(f => f.Descriptor.Code == code).SelectMany(f => f.Fixes))
+        {
+            var after = Bench.Of(TextEdit.Apply(bench.Source, fix.Edits));
+            Assert.True(after.Before.IsEmpty, $"{fix.Title}\n{after.Story()}");
+            Assert.False(after.Codes.Contains(code), $"{fix.Title}\n{after.Story()}");
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Cases))]
     public void A_message_is_one_plain_sentence(string code, string book)

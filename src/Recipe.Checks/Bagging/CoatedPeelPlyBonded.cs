@@ -99,6 +99,9 @@ public sealed class CoatedPeelPlyBonded : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.FinishLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

@@ -107,8 +107,9 @@ public sealed class FilmShortOfTape : Check
             return;
         }
 
-        // The film covers the tape, not only its near edge.
         var trim = part.Trim?.Value ?? Defaults.Trim.Value;
+
+        // It covers the tape, not only its near edge.
         if (film.Beyond is not { } beyond || beyond.Value + trim >= TapeLine + BagStuff.TapeWidth(bag))
         {
             return;
@@ -118,6 +119,6 @@ public sealed class FilmShortOfTape : Check
             beyond.Where ?? film.Where,
             $"the film ends {Say.Of(beyond)} past the plies, {Say.Of(beyond.Value + trim, beyond.Written)} past the part; it has to cover the tape, which lies {Say.Of(TapeLine, beyond.Written)} out",
             Grounds.Sure.And("edge of the film", beyond).AndTrim(part).AndThat("the tape lies 50 mm outside the rim"),
-            fixes: [Edits.Fix("Cut it 75 mm past the plies", FixSafety.NeedsALook, FigureEdits.Rewrite(beyond, "75 mm"))]);
+            fixes: [Edits.Fix("Cut it 75 mm past the plies", FixSafety.NeedsALook, LayerLines.End(film, "beyond 75 mm"))]);
     }
 }

@@ -99,7 +99,7 @@ public sealed class NotDegassed : Check
     };
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => part.Infusion is { } infusion ? new LinesRead(infusion.Where) : null;
+    public override LinesRead? Reads(Part part) => part.Infusion is { } infusion ? new LinesRead(infusion.Where, AllOfTheLine: true) : null;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

@@ -109,7 +109,8 @@ public sealed class TightWeaveInfused : Check
         if (part is not { Process.Value: Process.Infused, Infusion.Path: { } path, Bag: { } bag } || path.Value <= Short
             || bag.Layers.Any(l => l.Class == LayerClass.FlowMedium) || part.Stack.OfType<CoreItem>().Any()
             || part.FullPlies().ToList() is not [var first, ..] plies
-            || !plies.TrueForAll(p => p.Material.IsWoven() && p.Material.Weave == "plain" && p.Material.Grams() is > 0 and < Open))
+            || !plies.TrueForAll(p => p.Material.IsWoven() && p.Material.Weave == "plain" && p.Material.Grams() is > 0 and < Open)
+            || context.MissesAPly())
         {
             return;
         }

@@ -90,7 +90,7 @@ public sealed class JointNotKeyed : Check
     };
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => part.Join is { } join ? new LinesRead(join.Where) : null;
+    public override LinesRead? Reads(Part part) => part.JoinLines();
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

@@ -13,6 +13,9 @@ internal static class Laps
     // Nobody cuts cloth to a tenth of a millimetre; half an inch is a half inch.
     private static readonly Length Rounding = Length.FromMillimeters(0.5);
 
+    /// <summary>The lines of the join, for a check that misses one; null without a join.</summary>
+    public static LinesRead? JoinLines(this Part part) => part.Join is { } join ? new LinesRead(join.Where, AllOfTheLine: true) : null;
+
     /// <summary>What is wanted on each side of the seam of a part.</summary>
     public static Length WantedOn(Part part) => part.CarriesLoad() ? Loaded : Light;
 

@@ -88,7 +88,7 @@ public sealed class NoAlignment : Check
     };
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => part.Join is { } join ? new LinesRead(join.Where) : null;
+    public override LinesRead? Reads(Part part) => part.JoinLines();
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

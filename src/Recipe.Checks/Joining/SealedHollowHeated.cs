@@ -104,7 +104,7 @@ public sealed class SealedHollowHeated : Check
     public override bool IsSafety => true;
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => part.Join is { } join ? new LinesRead(join.Where) : null;
+    public override LinesRead? Reads(Part part) => part.JoinLines();
 
     private static readonly Temperature Warm = Temperature.FromDegreesCelsius(40);
 
@@ -116,7 +116,8 @@ public sealed class SealedHollowHeated : Check
             || !IsClosedWhileItCures(context.Model, part, join)
             || context.Plan.Cure is not { } cure
             || cure.Peak.Value <= Warm
-            || join.Preparation.Concat(part.Finish).Any(s => TradeWords.Says(s.Words(), "vent", "hole", "drill", "breath", "open")))
+            || join.Preparation.Concat(part.Finish).Any(s => TradeWords.Says(s.Words(), "vent", "hole", "drill", "breath", "open"))
+            || context.MissesAPly())
         {
             return;
         }

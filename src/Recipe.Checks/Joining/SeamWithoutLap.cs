@@ -79,7 +79,7 @@ public sealed class SeamWithoutLap : Check
     };
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => new LinesRead(part.Join?.Where ?? part.Where);
+    public override LinesRead? Reads(Part part) => part.JoinLines() ?? new LinesRead(part.Where);
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

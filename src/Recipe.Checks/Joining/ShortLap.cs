@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -91,6 +92,9 @@ public sealed class ShortLap : Check
             }
             """,
     };
+
+    /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.JoinLines();
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

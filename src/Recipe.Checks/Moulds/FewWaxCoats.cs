@@ -74,6 +74,9 @@ public sealed class FewWaxCoats : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { State.Value: MouldState.New or MouldState.Repaired } mould || !context.Part.IsWetted())
@@ -81,7 +84,7 @@ public sealed class FewWaxCoats : Check
             return;
         }
 
-        var faces = Faces(mould).Where(f => f.Waxes.Count > 0 && !f.Release.Any(r => r.Agent.Kind == ReleaseKind.SemiPermanent)).ToList();
+        var faces = mould.Faces().Select(f => new Waxed(f)).Where(f => f.Waxes.Count > 0 && !f.Face.Release.Any(r => r.Agent.Kind == ReleaseKind.SemiPermanent)).ToList();
         if (faces.SelectMany(f => f.Waxes).FirstOrDefault(w => w.Coats is null) is { } unknown)
         {
             context.NotChecked($"no number of coats is known for {unknown.Agent.Name} on {mould.Name}", unknown.Where);
@@ -98,18 +101,13 @@ public sealed class FewWaxCoats : Check
         var under = worst.Film is null ? "" : $" under {worst.Film.Agent.Name}";
         context.Report(
             worst.Waxes[0].Where,
-            $"{worst.Coats} wax coats{under} on the {(mould.State!.Value == MouldState.New ? "new" : "repaired")} face of {worst.Name}, which wants {worst.Enough} or more{Say.More(bare.Count - 1)}",
+            $"{worst.Coats} wax coats{under} on the {(mould.State!.Value == MouldState.New ? "new" : "repaired")} face of {worst.Face.Name}, which wants {worst.Enough} or more{Say.More(bare.Count - 1)}",
             grounds,
             [new FindingLabel(mould.State.Where ?? mould.Where, "said here")],
             [MoreCoats(bare)]);
     }
 
-    // One face, or two where a line goes on one half only.
-    private static IEnumerable<Face> Faces(Mould mould) => mould.Release.Any(r => r.On is not null)
-        ? mould.Halves.Select(half => new Face($"{half} of {mould.Name}", [.. mould.Release.Where(r => r.On is null || r.On == half)]))
-        : [new Face(mould.Name, [.. mould.Release])];
-
-    private static Fix? MoreCoats(List<Face> bare)
+    private static Fix? MoreCoats(List<Waxed> bare)
     {
         var wanted = FormattableString.Invariant($"{bare.Max(f => f.Enough) + 1}");
         var waxes = bare.SelectMany(f => f.Waxes).Distinct().ToList();
@@ -117,12 +115,12 @@ public sealed class FewWaxCoats : Check
         return edits.Length < waxes.Count || bare.Exists(f => f.Waxes.Count > 1) ? null : new Fix($"Lay {wanted} coats", FixSafety.NeedsALook, [.. edits]);
     }
 
-    /// <summary>A face of the mould and what goes on it.</summary>
-    private sealed record Face(string Name, List<ReleaseCoat> Release)
+    /// <summary>The wax on a face.</summary>
+    private sealed record Waxed(MouldFace Face)
     {
-        public List<ReleaseCoat> Waxes { get; } = [.. Release.Where(r => r.Agent.Kind == ReleaseKind.Wax)];
+        public List<ReleaseCoat> Waxes { get; } = [.. Face.Release.Where(r => r.Agent.Kind == ReleaseKind.Wax)];
 
-        public ReleaseCoat? Film { get; } = Release.FirstOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm);
+        public ReleaseCoat? Film { get; } = Face.Release.FirstOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm);
 
         public int Enough => Film is null ? FewWaxCoats.Enough : EnoughUnderFilm;
 

@@ -79,19 +79,27 @@ public sealed class FilmNotDry : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var film = context.Part.Mould?.Release.LastOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm);
-        if (film is null || !context.Part.IsWetted())
+        if (context.Part.Mould is not { } mould || !context.Part.IsWetted())
         {
             return;
         }
 
-        // The wait after a single coat is its drying time: nothing else follows but the lay-up.
-        if ((film.Dry ?? film.Wait) is not { } dry)
+        foreach (var film in mould.Faces().Select(face => face.Release.LastOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm)).OfType<ReleaseCoat>())
         {
-            context.NotChecked($"no drying time is known for {film.Agent.Name}", film.Where);
-            return;
+            if ((film.Dry ?? film.Wait) is not { } dry)
+            {
+                context.NotChecked($"no drying time is known for {film.Agent.Name}", film.Where);
+            }
+            else if (Examine(context, film, dry))
+            {
+                return;
+            }
         }
+    }
 
+    // Whether it is still wet. The wait after a single coat is its drying time: nothing else follows but the lay-up.
+    private static bool Examine(CheckContext context, ReleaseCoat film, Figure<Duration> dry)
+    {
         var room = context.Plan.Conditions.Room;
         var humidity = context.Part.WetOut?.Humidity ?? context.Plan.Shop?.Humidity;
         var slow = room.Value < Cool || humidity is { Value: > DampAir };
@@ -100,7 +108,7 @@ public sealed class FilmNotDry : Check
         var limit = makers < usual ? makers : usual;
         if (dry.Value >= limit)
         {
-            return;
+            return false;
         }
 
         var why = !slow ? "" : room.Value < Cool ? $" at {Say.Of(room.Value)}" : $" in air of {Say.Percent(humidity!.Value)} humidity";
@@ -110,5 +118,6 @@ public sealed class FilmNotDry : Check
             Grounds.Sure.And($"drying time of {film.Agent.Name}", dry).And<Temperature>(slow ? room : null),
             fixes: [Edits.Fix($"Let it dry {Say.Of(Usual * 2)}", FixSafety.Safe, FigureEdits.Rewrite(dry, Say.Of(Usual * 2)))],
             severity: dry.Value < NeverLess ? Severity.Error : Severity.Warning);
+        return true;
     }
 }

@@ -76,17 +76,22 @@ public sealed class FilmOnSilicone : Check
             return;
         }
 
-        foreach (var (line, i) in mould.Release.Select((line, i) => (line, i)))
+        foreach (var face in mould.Faces())
         {
-            if (line.Agent.Kind == ReleaseKind.LiquidFilm
-                && mould.Release.Take(i).LastOrDefault(under => (under.Agent.Kind == ReleaseKind.SemiPermanent || under.Agent.HoldsSilicone == true) && under.Meets(line)) is { } slippery)
+            ReleaseCoat? slippery = null;
+            foreach (var line in face.Release)
             {
-                context.Report(
-                    line.Where,
-                    $"{line.Agent.Name} goes over {slippery.Agent.Name}, which {(slippery.Agent.HoldsSilicone == true ? "holds silicone" : "is a semi-permanent release")}: it will not wet the face",
-                    labels: [new FindingLabel(slippery.Where, "under it")],
-                    fixes: [Edits.Fix("Leave the film out", FixSafety.NeedsALook, Edits.Remove(line.Where))]);
-                return;
+                if (line.Agent.Kind == ReleaseKind.LiquidFilm && slippery is not null)
+                {
+                    context.Report(
+                        line.Where,
+                        $"{line.Agent.Name} goes over {slippery.Agent.Name}, which {(slippery.Agent.HoldsSilicone == true ? "holds silicone" : "is a semi-permanent release")}: it will not wet the face",
+                        labels: [new FindingLabel(slippery.Where, "under it")],
+                        fixes: [Edits.Fix("Leave the film out", FixSafety.NeedsALook, Edits.Remove(line.Where))]);
+                    return;
+                }
+
+                slippery = line.Agent.Kind == ReleaseKind.SemiPermanent || line.Agent.HoldsSilicone == true ? line : slippery;
             }
         }
     }

@@ -79,6 +79,9 @@ public sealed class FilmWithoutWax : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { MadeOf: { Porous: true } stuff } mould || mould.SealCoats is { Value: > 0 } || !context.Part.IsWetted())
@@ -86,17 +89,21 @@ public sealed class FilmWithoutWax : Check
             return;
         }
 
-        var film = mould.Release.FirstOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm);
-        if (film is null || mould.Release.Any(r => r.Agent.Kind is ReleaseKind.Wax or ReleaseKind.SemiPermanent or ReleaseKind.Sheet))
+        foreach (var face in mould.Faces())
         {
+            if (face.Release.FirstOrDefault(r => r.Agent.Kind == ReleaseKind.LiquidFilm) is not { } film
+                || face.Release.Any(r => r.Agent.Kind is ReleaseKind.Wax or ReleaseKind.SemiPermanent or ReleaseKind.Sheet))
+            {
+                continue;
+            }
+
+            var wax = ReleaseAgents.First(context.Model, ReleaseKind.Wax);
+            context.Report(
+                film.Where,
+                $"{film.Agent.Name} lies straight on {stuff.Name}, which is porous; 3 coats of wax belong under it",
+                labels: mould.MadeOfWhere is { } named ? [new FindingLabel(named, "porous")] : [],
+                fixes: [wax is null ? null : Edits.Fix($"Lay 3 coats of {wax.Name} first", FixSafety.NeedsALook, Edits.Before(film.Where, $"{wax.Name} coats 3 wait 30 min{film.OnTheSame()}"))]);
             return;
         }
-
-        var wax = ReleaseAgents.First(context.Model, ReleaseKind.Wax);
-        context.Report(
-            film.Where,
-            $"{film.Agent.Name} lies straight on {stuff.Name}, which is porous; 3 coats of wax belong under it",
-            labels: mould.MadeOfWhere is { } named ? [new FindingLabel(named, "porous")] : [],
-            fixes: [wax is null ? null : Edits.Fix($"Lay 3 coats of {wax.Name} first", FixSafety.NeedsALook, Edits.Before(film.Where, $"{wax.Name} coats 3 wait 30 min"))]);
     }
 }

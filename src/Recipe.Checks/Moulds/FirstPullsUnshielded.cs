@@ -97,21 +97,24 @@ public sealed class FirstPullsUnshielded : Check
     private const int FirstPulls = 3;
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
         if (part.Mould is not { State.Value: MouldState.New, StaysInPart: false } mould || mould.Pulls is { Value: >= FirstPulls }
             || part.LaidStyrene() is null
-            || mould.Release.IsEmpty || mould.Release.Any(r => r.Agent.Kind is not ReleaseKind.Wax))
+            || mould.Faces().FirstOrDefault(f => !f.Release.IsEmpty && f.Release.All(r => r.Agent.Kind == ReleaseKind.Wax)) is not { Release: [.., var last] } face)
         {
             return;
         }
 
         var film = ReleaseAgents.First(context.Model, ReleaseKind.LiquidFilm);
         context.Report(
-            mould.Release[^1].Where,
-            $"{mould.Name} is new, and nothing but wax lies between its face and styrene",
+            last.Where,
+            $"{face.Name} is new, and nothing but wax lies between its face and styrene",
             labels: [new FindingLabel(mould.State.Where ?? mould.Where, "said here")],
-            fixes: [film is null ? null : Edits.Fix($"Lay {film.Name} over the wax", FixSafety.NeedsALook, Edits.After(mould.Release[^1].Where, $"{film.Name} coats 1 dry 60 min"))]);
+            fixes: [film is null ? null : Edits.Fix($"Lay {film.Name} over the wax", FixSafety.NeedsALook, Edits.After(last.Where, $"{film.Name} coats 1 dry 60 min{last.OnTheSame()}"))]);
     }
 }

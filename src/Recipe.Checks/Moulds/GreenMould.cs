@@ -84,6 +84,9 @@ public sealed class GreenMould : Check
     private const int Days = 7;
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.MouldLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { MadeOf.Chemistry: Chemistry.Polyester or Chemistry.Vinylester, MadeOn: { } made } mould

@@ -83,6 +83,9 @@ public sealed class HalfNotReleased : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { Halves: { IsEmpty: false } halves, Release: { IsEmpty: false } release } mould

@@ -1,3 +1,4 @@
+using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -94,6 +95,9 @@ public sealed class LeakyMould : Check
             }
             """,
     };
+
+    /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.MouldLines();
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

@@ -66,7 +66,7 @@ public sealed class NoRelease : Check
     };
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => part.Mould is { } mould ? new LinesRead(mould.ReleaseWhere ?? mould.Where, AllOfTheLine: mould.ReleaseWhere is not null) : null;
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

@@ -72,6 +72,9 @@ public sealed class NoWayToPull : Check
     private static readonly Angle Easy = Angle.FromDegrees(3);
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.MouldLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Mould is not { PullAid: null, IsFlexible: false, StaysInPart: false, IsMandrel: false, Halves.IsEmpty: true } mould

@@ -68,17 +68,22 @@ public sealed class ReleasesMixed : Check
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var release = context.Part.Mould?.Release ?? [];
-        foreach (var (line, i) in release.Select((line, i) => (line, i)))
+        foreach (var face in context.Part.Mould?.Faces() ?? [])
         {
-            if (line.Agent.Kind == ReleaseKind.SemiPermanent && release.Take(i).LastOrDefault(under => under.Agent.Kind == ReleaseKind.Wax && under.Meets(line)) is { } wax)
+            ReleaseCoat? wax = null;
+            foreach (var line in face.Release)
             {
-                context.Report(
-                    line.Where,
-                    $"{line.Agent.Name} goes over {wax.Agent.Name}; it bonds to a bare face only",
-                    labels: [new FindingLabel(wax.Where, "wax here")],
-                    fixes: [Edits.Fix("Leave the wax out", FixSafety.NeedsALook, Edits.Remove(wax.Where))]);
-                return;
+                if (line.Agent.Kind == ReleaseKind.SemiPermanent && wax is not null)
+                {
+                    context.Report(
+                        line.Where,
+                        $"{line.Agent.Name} goes over {wax.Agent.Name}; it bonds to a bare face only",
+                        labels: [new FindingLabel(wax.Where, "wax here")],
+                        fixes: [Edits.Fix("Leave the wax out", FixSafety.NeedsALook, Edits.Remove(wax.Where))]);
+                    return;
+                }
+
+                wax = line.Agent.Kind == ReleaseKind.Wax ? line : wax;
             }
         }
     }

@@ -107,6 +107,9 @@ public sealed class StyreneEatsFoam : Check
     private static readonly string[] Dissolves = ["polystyrene", "eps", "xps", "abs"];
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.MouldLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var part = context.Part;

@@ -71,18 +71,29 @@ public sealed class WaxStillSoft : Check
     private static readonly Duration Enough = Duration.FromHours(1);
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.ReleaseLines();
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        if (context.Part.Mould is not { Release: [.., { Agent.Kind: ReleaseKind.Wax, Dry: { } dry } last] } mould
-            || !context.Part.IsWetted() || dry.Value >= Enough)
+        if (context.Part.Mould is not { } mould || !context.Part.IsWetted())
         {
             return;
         }
 
-        context.Report(
-            dry.Where ?? last.Where,
-            $"{last.Agent.Name} on {mould.Name} stands {Say.Of(dry.Value)} before the laminate comes on it; {Say.Of(Enough)} lets it harden",
-            Grounds.Sure.And($"drying time of {last.Agent.Name}", dry),
-            fixes: [Edits.Fix("Leave it 60 min", FixSafety.Safe, FigureEdits.Rewrite(dry, "60 min"))]);
+        foreach (var face in mould.Faces())
+        {
+            if (face.Release is not [.., { Agent.Kind: ReleaseKind.Wax, Dry: { } dry } last] || dry.Value >= Enough)
+            {
+                continue;
+            }
+
+            context.Report(
+                dry.Where ?? last.Where,
+                $"{last.Agent.Name} on {face.Name} stands {Say.Of(dry.Value)} before the laminate comes on it; {Say.Of(Enough)} lets it harden",
+                Grounds.Sure.And($"drying time of {last.Agent.Name}", dry),
+                fixes: [Edits.Fix("Leave it 60 min", FixSafety.Safe, FigureEdits.Rewrite(dry, "60 min"))]);
+            return;
+        }
     }
 }

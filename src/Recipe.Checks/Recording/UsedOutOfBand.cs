@@ -57,12 +57,14 @@ public sealed class UsedOutOfBand : RecordCheck
             return;
         }
 
-        foreach (var (word, message) in build.BrokenLimits())
+        // One decision, one reason, however many limits it passes over.
+        var broken = build.BrokenLimits().ToList();
+        if (broken is [var first, .. var others])
         {
             context.Report(
                 decision.Where,
-                $"{message}, and it is used without a reason",
-                labels: [new FindingLabel(build.Record.LineOf(word), "found here")],
+                $"{first.Message}, and it is used without a reason{Say.More(others.Count)}",
+                labels: [new FindingLabel(build.Record.LineOf(first.Word), "found here"), .. others.Select(other => new FindingLabel(build.Record.LineOf(other.Word), other.Message))],
                 fixes: [new Fix("Add the reason", FixSafety.NeedsALook, Edits.Append(decision.Where, "because \"say why\""))]);
         }
     }

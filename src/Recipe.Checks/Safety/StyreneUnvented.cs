@@ -16,7 +16,7 @@ public sealed class StyreneUnvented : Check
         Remedy = "Extract at the bench, or wear a mask for organic vapour; local limits come first.",
         Source = "common practice; NIOSH recommends 50 ppm (time-weighted) and 100 ppm (short term) for styrene; local limits come first",
         Exceptions = """
-            Speaks only where the shop has a `safety` block: the papers print the caution in any case.
+            Speaks only where the shop has a `safety` block: the papers print the caution in any case. A mask that is named for dust alone does not count.
             """,
         BadExample = """
             shop ours {
@@ -110,20 +110,26 @@ public sealed class StyreneUnvented : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (context.Plan.Shop?.Safety is not { Ventilation: null, Respirator: null } safety)
+        if (context.Plan.Shop?.Safety is not { Ventilation: null } safety
+            || (safety.Respirator is { } mask && !IsForDustOnly(mask))
+            || part.LaidStyrene() is not { } styrene)
         {
             return;
         }
 
-        if (part.LaidStyrene() is not { } styrene)
-        {
-            return;
-        }
-
+        var worn = safety.Respirator is { } dust ? $"{Say.Quoted(dust.Trim('"'))} holds dust and no vapour" : "neither extraction nor a mask is named";
         context.Report(
             safety.Where,
-            $"{styrene.Name} gives off styrene, and neither extraction nor a mask is named",
+            $"{styrene.Name} gives off styrene, and {worn}",
             labels: part.StyreneNamed(),
             fixes: [Edits.Fix("Name extraction at the bench", FixSafety.NeedsALook, Edits.Last(safety.Where, "ventilation \"extraction at the bench\""))]);
     }
+
+    // A filter against particles lets vapour through; any word that may mean a filter against vapour is taken to mean it.
+    private static bool IsForDustOnly(string mask) =>
+        TradeWords.Says(mask, "dust", "particle", "particulate", "ffp1", "ffp2", "ffp3", "p1", "p2", "p3", "p100", "n95")
+        && !TradeWords.Says(mask, "styrene", "organic", "vapour", "vapor", "solvent", "fume", "gas", "gase", "carbon", "charcoal", "cartridge", "air-fed", "air fed", "supplied", "fresh")
+        && !mask.Contains("A1", StringComparison.OrdinalIgnoreCase)
+        && !mask.Contains("A2", StringComparison.OrdinalIgnoreCase)
+        && !mask.Contains("ABEK", StringComparison.OrdinalIgnoreCase);
 }

@@ -83,7 +83,7 @@ public sealed class NoVacuumLevel : Check
     };
 
     /// <inheritdoc/>
-    public override LinesRead? Reads(Part part) => new LinesRead(part.Vacuum?.Where ?? part.Where);
+    public override LinesRead? Reads(Part part) => new LinesRead(part.Vacuum?.Where ?? part.Where, AllOfTheLine: part.Vacuum is not null);
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)

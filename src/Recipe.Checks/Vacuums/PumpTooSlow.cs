@@ -93,6 +93,9 @@ public sealed class PumpTooSlow : Check
             """,
     };
 
+    // Nobody plans to seconds.
+    private const double Slack = 1.01;
+
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
@@ -108,7 +111,7 @@ public sealed class PumpTooSlow : Check
             return;
         }
 
-        if (down.Value <= within.Value)
+        if (down.Value <= within.Value * Slack)
         {
             return;
         }

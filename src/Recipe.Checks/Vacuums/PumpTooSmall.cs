@@ -119,7 +119,7 @@ public sealed class PumpTooSmall : Check
         var check = vacuum.LeakCheck ?? context.Part.Infusion?.DropTest;
         context.Report(
             check?.RiseAtMost?.Where ?? check?.Where ?? vacuum.Where,
-            $"the pump moves {Say.Number(Math.Round(margin.Value, 1))} times the leak that is accepted; {Say.Number(Enough)} times leaves something in hand",
+            $"the pump moves {Say.Number(Math.Floor(margin.Value * 10) / 10)} times the leak that is accepted; {Say.Number(Enough)} times leaves something in hand",
             Grounds.Sure.And<double>(margin),
             context.Plan.Shop?.Pump?.Where is { } pump ? [new FindingLabel(pump, "pump here")] : [],
             [Tighter(check, margin.Value)]);

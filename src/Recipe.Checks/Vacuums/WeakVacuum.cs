@@ -114,7 +114,7 @@ public sealed class WeakVacuum : Check
         var all = levels.Ceiling.Value * GoodPump;
         var enough = wanted < all ? wanted : all;
         var level = levels.BelowAmbient.Value;
-        if (level >= enough * Rounding)
+        if (level >= enough * Rounding || context.MissesAPly())
         {
             return;
         }

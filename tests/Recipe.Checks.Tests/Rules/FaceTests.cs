@@ -18,6 +18,8 @@ public class FaceTests
     [InlineData("pva-film coats 1 dry 60 min", "", true)]
     [InlineData("pva-film coats 1 dry 60 min", "seal-coats 2", false)]
     [InlineData("carnauba-wax coats 3 wait 30 min; pva-film coats 1 dry 60 min", "", false)]
+    [InlineData("carnauba-wax coats 3 wait 30 min on left; pva-film coats 1 dry 60 min", "halves left right", true)]
+    [InlineData("carnauba-wax coats 3 wait 30 min on left; pva-film coats 1 dry 60 min on right", "halves left right", true)]
     public void A_film_on_a_porous_face_wants_wax_or_a_seal_under_it(string release, string lines, bool fires) =>
         Limits.Speaks("film-without-wax", Tray.Hand with { Above = Board, MadeOf = "board", Release = release, MouldLines = lines }, fires);
 
@@ -187,8 +189,15 @@ public class FaceTests
     [InlineData("film-on-silicone", "semi-permanent-release coats 4 on left; pva-film coats 1 dry 60 min", true)]
     [InlineData("releases-mixed", "carnauba-wax coats 5 wait 30 min on left; semi-permanent-release coats 4 on right", false)]
     [InlineData("releases-mixed", "carnauba-wax coats 5 wait 30 min; semi-permanent-release coats 4 on right", true)]
+    [InlineData("wax-still-soft", "carnauba-wax coats 5 wait 30 min dry 20 min on left; pva-film coats 1 dry 60 min on right", true)]
+    [InlineData("wax-still-soft", "carnauba-wax coats 5 wait 30 min dry 20 min on left; pva-film coats 1 dry 60 min", false)]
+    [InlineData("wax-still-soft", "carnauba-wax coats 3 wait 30 min dry 20 min; carnauba-wax coats 3 wait 30 min dry 60 min", false)]
+    [InlineData("film-not-dry", "pva-film coats 1 dry 5 min on left; pva-film coats 1 dry 60 min on right", true)]
+    [InlineData("film-not-dry", "pva-film coats 1 dry 5 min on left; pva-film coats 1 dry 60 min", false)]
+    [InlineData("first-pulls-unshielded", "carnauba-wax coats 5 wait 30 min; pva-film coats 1 dry 60 min on left", true)]
+    [InlineData("first-pulls-unshielded", "carnauba-wax coats 5 wait 30 min; pva-film coats 1 dry 60 min", false)]
     public void What_goes_on_two_halves_does_not_meet(string check, string release, bool fires) =>
-        Limits.Speaks(check, Tray.Hand with { MouldLines = "halves left right", Release = release }, fires);
+        Limits.Speaks(check, Tray.Hand with { MouldLines = "halves left right; state new", Resin = "laminating-polyester", Release = release }, fires);
 
     [Fact]
     public void A_mould_made_on_the_last_day_there_is_is_green() => Bench.Fires("green-mould", Tray.Hand with
@@ -223,6 +232,17 @@ public class FaceTests
         var found = Bench.Fires("styrene-unvented", Tray.Hand with { Above = GelCoat, PartLines = "coat own-gel 500 g/m2 wait 90 min", Shop = "safety {\ngloves \"nitrile\"\n}" }, Severity.Error);
         Assert.Equal("coat own-gel 500 g/m2 wait 90 min", Assert.Single(found.Labels).Where.Text);
     }
+
+    // NIOSH and EN 14387: filters against organic vapour are type A; P filters hold particles.
+    [Theory]
+    [InlineData("respirator \"P3 for dust\"", true)]
+    [InlineData("respirator \"FFP2\"", true)]
+    [InlineData("respirator \"A2P3\"", false)]
+    [InlineData("respirator \"P3 for dust, A2 for styrene\"", false)]
+    [InlineData("respirator \"half mask\"", false)]
+    [InlineData("respirator \"P3 for dust\"\nventilation \"extraction at the bench\"", false)]
+    public void A_mask_for_dust_holds_no_styrene(string line, bool fires) => Limits.Says(
+        "styrene-unvented", Tray.Hand with { Resin = "laminating-polyester", Shop = $"safety {{\ngloves \"nitrile\"\n{line}\n}}" }, fires, Severity.Error);
 
     [Fact]
     public void Another_wax_keeps_its_coats_and_its_half()

@@ -34,6 +34,16 @@ public class RecordTests
         Limits.Says("used-out-of-band", Record(Sound + line + "; disposition repair by \"K\"", planned), false);
     }
 
+    [Fact]
+    public void Three_limits_passed_over_are_one_missing_reason()
+    {
+        var tray = Record(Sound.Replace("mass 88 g", "mass 97 g", StringComparison.Ordinal) + "rise 31 mbar in 5 min; cure hottest 71 degC lasted 18 h; disposition use by \"K\"", "rise 30 mbar in 5 min\nheat-limit 70 degC\nmass 88 g band 80 g to 96 g");
+        var found = Bench.Fires("used-out-of-band", tray, Severity.Warning);
+        Assert.EndsWith("and it is used without a reason; likewise 2 more", found.Message, StringComparison.Ordinal);
+        Assert.Equal(3, found.Labels.Length);
+        Assert.Equal("the part weighs 97 g; its band is 80 g to 96 g", found.Labels[^1].Text);
+    }
+
     /// <summary>100:30 by weight asks for 12 g; 3 % of it is 0.36 g (common practice for epoxies), and half of the last digit that is written.</summary>
     [Theory]
     [InlineData("resin 40 g hardener 12 g", "", false)]
