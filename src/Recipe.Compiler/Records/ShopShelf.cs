@@ -22,7 +22,7 @@ public static class ShopShelf
         var next = files.SelectMany(file => file.Parts.Select(part => (part.Part, file.Bound.Model)))
             .Where(pair => parts.Count == 0 ? builds.Any(build => build.Record.Part == pair.Part.Name) : parts.Contains(pair.Part.Name))
             .ToList();
-        var buy = next.GroupBy(pair => pair.Model).SelectMany(group => ShelfCount.ToBuy(group.Select(pair => (pair.Part, quantity)), group.Key, shelf, today)).ToList();
+        var buy = ShelfCount.ToBuy(next.Select(pair => (pair.Part, quantity, pair.Model)), shelf, today);
         var forWhat = $"{string.Join(", ", next.Select(pair => pair.Part.Name))}{(quantity == 1 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $", {quantity} of each"))}";
         return format switch
         {

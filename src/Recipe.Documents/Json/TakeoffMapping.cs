@@ -11,7 +11,7 @@ internal static class TakeoffMapping
     public static TakeoffRecord Of(TakeoffLine line) => new(
         Keys.Of(line.Group),
         line.Material.Name,
-        line.Label,
+        line.LabelWithVolume,
         Si.Of(line.Net.Value),
         Si.Of(line.Waste),
         Si.Of(line.Gross.Value),

@@ -20,16 +20,17 @@ internal static class JobTakeoff
         }
 
         // A resin may stand in two lines; the shelf gives it only once.
-        var taken = new Dictionary<(string Name, string Label), double>();
+        var taken = new Dictionary<(string Name, bool IsHardener), double>();
         var scaled = ImmutableArray.CreateBuilder<TakeoffLine>(lines.Length);
         foreach (var line in lines)
         {
             var gross = line.Gross.Value.Si * factor;
-            var key = (line.Material.Name, line.Label);
+            var key = (line.ShelfName, line.IsHardener);
             var before = taken.GetValueOrDefault(key);
             taken[key] = before + gross;
             scaled.Add(line with
             {
+                Volume = line.Volume * factor,
                 Net = line.Net with { Value = line.Net.Value with { Si = line.Net.Value.Si * factor } },
                 Gross = line.Gross with { Value = line.Gross.Value with { Si = gross } },
                 ToBuy = line.InStock is { } shelf ? shelf with { Si = Math.Max(0, gross - Math.Max(0, shelf.Si - before)) } : null,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Model;
+using Recipe.Planning.Planners;
 using Recipe.Text.Units;
 
 namespace Recipe.Planning;
@@ -52,6 +53,18 @@ public sealed record TakeoffLine
 
     /// <summary>What papers call the line; a hardener is a line of its own under its resin.</summary>
     public required string Label { get; init; }
+
+    /// <summary>The name under which shelf and prices know it: that of the material, or that of its hardener where they know it.</summary>
+    public string ShelfName { get => field ?? Material.Name; init; }
+
+    /// <summary>Whether it is the hardener of a resin.</summary>
+    public bool IsHardener { get; init; }
+
+    /// <summary>What the net amount of a liquid measures; null for what is no liquid, and when its density is not known.</summary>
+    public UnitsNet.Volume? Volume { get; init; }
+
+    /// <summary>The label with that volume behind it, in millilitres.</summary>
+    public string LabelWithVolume => Volume is { } volume ? $"{Label} ({Words.Millilitres(volume.CubicMeters)})" : Label;
 
     /// <summary>What the parts need.</summary>
     public required Computed<Amount> Net { get; init; }

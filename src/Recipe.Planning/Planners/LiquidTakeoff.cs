@@ -5,7 +5,7 @@ using Recipe.Planning.Ledger;
 namespace Recipe.Planning.Planners;
 
 /// <summary>
-/// Resin, coats and adhesive of the takeoff: grams, with millilitres on the label where a density is known. A system with a known ratio
+/// Resin, coats and adhesive of the takeoff: grams, and their volume where a density is known. A system with a known ratio
 /// has a line for its resin and one for its hardener. All of it is what is mixed, so losses and spare are in it and it has no waste.
 /// </summary>
 /// <remarks>
@@ -68,9 +68,6 @@ internal sealed class LiquidTakeoff(PlanContext context, Prices prices, int quan
     }
 
     private static TakeoffWork Line(
-        TakeoffGroup group, ResinSystem system, string name, string label, Num net, Num? density, double part)
-    {
-        var text = density is { } rho ? $"{label} ({Words.Millilitres(net.Si / rho.Si)})" : label;
-        return new TakeoffWork(group, system, name, text, net, net, TakeoffUnits.Gram, density, part);
-    }
+        TakeoffGroup group, ResinSystem system, string name, string label, Num net, Num? density, double part) =>
+        new(group, system, name, label, net, net, TakeoffUnits.Gram, density, part);
 }

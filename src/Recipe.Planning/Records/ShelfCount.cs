@@ -19,9 +19,9 @@ public sealed record ShelfLine(StockLine Line, int Taken, double Used, int NotCo
 }
 
 /// <summary>What to buy for the next parts.</summary>
-/// <param name="Need">A line of the takeoff; its amounts are for all of them.</param>
-/// <param name="Gross">Needed with waste, SI.</param>
-/// <param name="InStock">Left on the shelf, SI; null when nothing is recorded or it does not compare.</param>
+/// <param name="Need">The line of the takeoff, as it is for the first part that needs it.</param>
+/// <param name="Gross">Needed with waste for all parts, SI.</param>
+/// <param name="InStock">Left on the shelf for it, SI; null when nothing is recorded or it does not compare.</param>
 public sealed record ToBuyLine(TakeoffLine Need, double Gross, double? InStock)
 {
     /// <summary>To buy, SI.</summary>
@@ -44,23 +44,33 @@ public static class ShelfCount
         return [.. stock.Select(line => Count(line, uses[(line.Material, line.Lot)], WidthOf(materials(line.Material))))];
     }
 
-    /// <summary>What parts want from that shelf, expired lots left out.</summary>
-    /// <param name="parts">The parts with how many of each.</param>
-    /// <param name="model">What is in scope for them.</param>
+    /// <summary>What parts want from that shelf, expired lots left out. What stands in two lines is given to the first of them first, and only once.</summary>
+    /// <param name="parts">The parts with how many of each and what is in scope for them.</param>
     /// <param name="shelf">The shelf as it is left.</param>
     /// <param name="today">The day, or null to take every lot for good.</param>
-    public static ImmutableArray<ToBuyLine> ToBuy(IEnumerable<(Part Part, int Quantity)> parts, RecipeModel model, IEnumerable<ShelfLine> shelf, DateOnly? today)
+    public static ImmutableArray<ToBuyLine> ToBuy(IEnumerable<(Part Part, int Quantity, RecipeModel Model)> parts, IEnumerable<ShelfLine> shelf, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        ArgumentNullException.ThrowIfNull(model);
-        var left = model with { Stock = [.. shelf.Where(line => today is not { } day || !line.IsExpired(day)).Select(line => line.Left is { } si ? line.Line with { Amount = line.Line.Amount!.Value with { Si = si } } : line.Line)] };
-        return
+        ArgumentNullException.ThrowIfNull(shelf);
+        ImmutableArray<StockLine> left =
         [
-            .. parts.SelectMany(part => Planner.Plan(part.Part with { Quantity = part.Quantity }, left).Takeoff)
-                .GroupBy(line => (line.Group, line.Material.Name, line.Label))
-                .OrderBy(group => group.Key.Group)
-                .Select(group => new ToBuyLine(group.First(), group.Sum(line => line.Gross.Value.Si), group.First().InStock?.Si)),
+            .. shelf.Where(line => today is not { } day || !line.IsExpired(day))
+                .Select(line => line.Left is { } si ? line.Line with { Amount = line.Line.Amount!.Value with { Si = si } } : line.Line),
         ];
+        var given = new Dictionary<(string, bool), double>();
+        var buy = ImmutableArray.CreateBuilder<ToBuyLine>();
+        foreach (var group in parts.SelectMany(part => Planner.Plan(part.Part with { Quantity = part.Quantity }, part.Model with { Stock = left }).Takeoff)
+            .GroupBy(line => (line.Group, line.ShelfName, line.IsHardener))
+            .OrderBy(group => group.Key.Group))
+        {
+            var (need, gross) = (group.First(), group.Sum(line => line.Gross.Value.Si));
+            var key = (need.ShelfName, need.IsHardener);
+            var before = given.GetValueOrDefault(key);
+            given[key] = before + gross;
+            buy.Add(new ToBuyLine(need, gross, need.InStock is { } stock ? Math.Max(0, stock.Si - before) : null));
+        }
+
+        return buy.ToImmutable();
     }
 
     private static ShelfLine Count(StockLine line, IEnumerable<(DateOnly? On, UsedStock Use)> uses, double? width)
