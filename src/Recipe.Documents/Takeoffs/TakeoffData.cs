@@ -37,7 +37,7 @@ internal static class TakeoffData
         rows.Add(
             "item",
             ("group", Keys.Of(line.Group)),
-            ("item", line.Label),
+            ("item", line.LabelWithVolume),
             ("name", line.Material.Name),
             ("net", line.Net.Value.Value),
             ("waste_percent", line.Waste.Value * 100),
@@ -99,9 +99,13 @@ internal static class TakeoffData
             rows.Add("mass", ("item", "core"), ("mass_kg", laminate.Core.Value.Kilograms));
             rows.Add("mass", ("item", "coats"), ("mass_kg", laminate.Coats.Value.Kilograms));
             rows.Add("mass", ("item", "inserts"), ("mass_kg", laminate.Inserts.Value.Kilograms));
-            rows.Add("mass", ("item", "trimmed part, expected"), ("mass_kg", laminate.TrimmedMass.Value.Value.Kilograms));
-            rows.Add("mass", ("item", "trimmed part, low"), ("mass_kg", laminate.TrimmedMass.Value.Low.Kilograms));
-            rows.Add("mass", ("item", "trimmed part, high"), ("mass_kg", laminate.TrimmedMass.Value.High.Kilograms));
+        }
+
+        if (plan.TrimmedMass is { Value: var mass })
+        {
+            rows.Add("mass", ("item", "trimmed part, expected"), ("mass_kg", mass.Value.Kilograms));
+            rows.Add("mass", ("item", "trimmed part, low"), ("mass_kg", mass.Low.Kilograms));
+            rows.Add("mass", ("item", "trimmed part, high"), ("mass_kg", mass.High.Kilograms));
         }
 
         if (plan.Part.TargetMass is { } target)
