@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Recipe.Model;
 using UnitsNet;
 
 namespace Recipe.Planning.Tests;

@@ -37,6 +37,13 @@ public class ShelfCountTests
         var take = model.Parts.Sum(part => Planner.Plan(part, model).Resin!.ToMix.Value.Grams);
         Assert.Equal([false, true], buy.Select(line => line.Need.IsHardener));
         Assert.Equal(take, buy.Sum(line => line.Gross) * 1000, 1e-9);
+        Assert.All(buy, line => Assert.Equal(line.Gross, line.Need.Volume!.Value.CubicMeters * Density(line), 1e-12));
         Assert.Equal(take - 50, buy.Sum(line => line.Buy) * 1000, 1e-9);
+
+        static double Density(ToBuyLine line)
+        {
+            var resin = (Model.ResinSystem)line.Need.Material;
+            return (line.Need.IsHardener ? resin.HardenerDensity : resin.ResinDensity)!.Value.KilogramsPerCubicMeter;
+        }
     }
 }

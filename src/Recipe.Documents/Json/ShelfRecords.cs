@@ -14,7 +14,7 @@ internal sealed record ShelfCountRecord(string Schema, ImmutableArray<ShelfLineR
                 line.Line.Material, line.Line.Lot, line.Line.Written, line.Line.Amount?.Si, line.Used, line.Left, line.Taken, line.NotCompared,
                 Day(line.Line.Counted), Day(line.Line.Received), Day(line.Line.Opened), Day(line.Line.Expires), line.IsExpired(today))),
         ],
-        [.. buy.Select(line => new ToBuyRecord(line.Need.Material.Name, line.Need.Label, line.Need.Gross.Value.Unit?.Symbol, line.Gross, line.InStock, line.Buy))]);
+        [.. buy.Select(line => new ToBuyRecord(line.Need.Material.Name, line.Need.LabelWithVolume, line.Need.Gross.Value.Unit?.Symbol, line.Gross, line.InStock, line.Buy))]);
 
     private static string? Day(DateOnly? day) => day is { } known ? Numbers.Day(known) : null;
 }

@@ -97,7 +97,7 @@ public static class ShelfReport
         [
             .. buy.Select(line => new CellRow(
             [
-                line.Need.Label,
+                line.Need.LabelWithVolume,
                 Amount(line, line.Gross),
                 line.InStock is { } left ? Amount(line, left) : "not known",
                 line.Buy > 0 ? Phrase.Strong(Amount(line, line.Buy)) : "-",

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Recipe.Model;
 using Recipe.Planning.Ledger;
 using UnitsNet;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Text.Units;
+using UnitsNet;
 
 namespace Recipe.Planning;
 
@@ -19,7 +20,7 @@ public sealed record ShelfLine(StockLine Line, int Taken, double Used, int NotCo
 }
 
 /// <summary>What to buy for the next parts.</summary>
-/// <param name="Need">The line of the takeoff, as it is for the first part that needs it.</param>
+/// <param name="Need">The line of the takeoff, as it is for the first part that needs it but for the volume, which is for all.</param>
 /// <param name="Gross">Needed with waste for all parts, SI.</param>
 /// <param name="InStock">Left on the shelf for it, SI; null when nothing is recorded or it does not compare.</param>
 public sealed record ToBuyLine(TakeoffLine Need, double Gross, double? InStock)
@@ -63,7 +64,8 @@ public static class ShelfCount
             .GroupBy(line => (line.Group, line.ShelfName, line.IsHardener))
             .OrderBy(group => group.Key.Group))
         {
-            var (need, gross) = (group.First(), group.Sum(line => line.Gross.Value.Si));
+            var gross = group.Sum(line => line.Gross.Value.Si);
+            var need = group.First() with { Volume = Sum(group.Select(line => line.Volume)) };
             var key = (need.ShelfName, need.IsHardener);
             var before = given.GetValueOrDefault(key);
             given[key] = before + gross;
@@ -72,6 +74,9 @@ public static class ShelfCount
 
         return buy.ToImmutable();
     }
+
+    // Null where one of them is not known.
+    private static Volume? Sum(IEnumerable<Volume?> volumes) => volumes.Aggregate((Volume?)Volume.Zero, (sum, next) => sum + next);
 
     private static ShelfLine Count(StockLine line, IEnumerable<(DateOnly? On, UsedStock Use)> uses, double? width)
     {
