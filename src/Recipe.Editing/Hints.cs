@@ -43,7 +43,7 @@ public static class Hints
         {
             if (line.Thickness is { } thickness && line.Item is not InsertItem)
             {
-                var isPiece = line.Item.SizeLength is not null || line.Item.CoversShare is not null || line.Item.CoversArea is not null;
+                var isPiece = line.Item is { SizeLength: not null } or { CoversShare: not null } or { CoversArea: not null } or PlyItem { Step: not null };
                 total += isPiece ? Length.Zero : thickness.Value;
                 var text = isPiece || !known ? Say.Of(thickness.Value) : $"{Say.Of(thickness.Value)}, {Say.Of(total)} so far";
                 yield return Beside(line.Item.Where, text, "Cured thickness of this line, and of the stack from the mould to here." + Assumed(thickness.IsAssumed), HintTopic.Thickness);
@@ -71,10 +71,10 @@ public static class Hints
             yield break;
         }
 
-        var life = clock.FilmLife is { } film ? $" of {Say.Of(film.Value)}" : "";
+        var life = clock.FilmLife is { } film ? $" of {Say.Of(WholeMinutes.OfLimit(film.Value))}" : "";
         yield return Beside(
             wetOut.Where,
-            $"first mix to full vacuum {Say.Of(clock.Need.Value)}{life}",
+            $"first mix to full vacuum {Say.Of(WholeMinutes.OfNeed(clock.Need.Value))}{life}",
             $"Laying {Say.Of(clock.WetOut.Value)}, bagging {Say.Of(clock.Bagging.Value)}, drawing down {Say.Of(clock.DrawDown.Value)}; the life is that of the resin on the part."
             + Assumed(clock.Need.IsAssumed),
             HintTopic.Clock);
@@ -91,11 +91,11 @@ public static class Hints
                 continue;
             }
 
-            var dead = pot.DeadAt is { } at ? $", dead at {Say.Of(at.Value)}" : "";
+            var dead = pot.DeadAt is { } at ? $", dead at {Say.Of(WholeMinutes.OfLimit(at.Value))}" : "";
             var parts = pot is { Resin: { } resin, Hardener: { } hardener } ? $"{Say.Of(resin.Value)} + {Say.Of(hardener.Value)}, " : "";
             yield return Beside(
                 where,
-                $"{parts}mixed at {Say.Of(pot.MixedAt.Value)}, used up by {Say.Of(pot.UsedUpAt.Value)}{dead}",
+                $"{parts}mixed at {Say.Of(pot.MixedAt.Value)}, used up by {Say.Of(WholeMinutes.OfNeed(pot.UsedUpAt.Value))}{dead}",
                 "Resin and hardener by weight; times count from the first mix." + Assumed(pot.UsedUpAt.IsAssumed),
                 HintTopic.Clock);
         }

@@ -92,9 +92,13 @@ public static class Hovers
     private static string Part(Plan plan)
     {
         var page = new StringBuilder($"**{Cards.Plain(plan.Part.Label)}**, {plan.Part.Process.Written}\n");
+        if (plan.TrimmedMass is { Value: var mass })
+        {
+            page.Append(System.Globalization.CultureInfo.InvariantCulture, $"\n* {(plan.Part.IsAssembly ? "joined" : "trimmed")} {Say.Of(mass.Value)} ({Say.Of(mass.Low)} to {Say.Of(mass.High)})");
+        }
+
         if (plan.Laminate is { } laminate)
         {
-            page.Append(System.Globalization.CultureInfo.InvariantCulture, $"\n* trimmed {Say.Of(laminate.TrimmedMass.Value.Value)} ({Say.Of(laminate.TrimmedMass.Value.Low)} to {Say.Of(laminate.TrimmedMass.Value.High)})");
             Fact<UnitsNet.Length>(page, "thickness", laminate.Thickness, v => Say.Of(v));
             Fact<double>(page, "resin by weight", laminate.ResinFraction, Say.Percent);
         }
@@ -102,8 +106,8 @@ public static class Hovers
         Fact(page, "resin to mix", plan.Resin?.ToMix, mass => Say.Of(mass));
         if (plan.Clock is { } clock)
         {
-            Fact<UnitsNet.Duration>(page, "first mix to full vacuum", clock.Need, v => Say.Of(v));
-            Fact(page, "the resin on the part lives", clock.FilmLife, v => Say.Of(v));
+            Fact<UnitsNet.Duration>(page, "first mix to full vacuum", clock.Need, v => Say.Of(WholeMinutes.OfNeed(v)));
+            Fact(page, "the resin on the part lives", clock.FilmLife, v => Say.Of(WholeMinutes.OfLimit(v)));
         }
 
         if (plan.Cure is { } cure)

@@ -34,9 +34,13 @@ public static class Lenses
     private static string Numbers(Plan plan)
     {
         var parts = new List<string>();
+        if (plan.TrimmedMass is { } mass)
+        {
+            parts.Add($"{Say.Of(mass.Value.Value)} {(plan.Part.IsAssembly ? "joined" : "trimmed")}");
+        }
+
         if (plan.Laminate is { } laminate)
         {
-            parts.Add($"{Say.Of(laminate.TrimmedMass.Value.Value)} trimmed");
             parts.Add(Say.Of(laminate.Thickness.Value));
         }
 
@@ -47,7 +51,7 @@ public static class Lenses
 
         if (plan.Clock is { FilmLife: { } life } clock)
         {
-            var left = life.Value - clock.Need.Value;
+            var left = WholeMinutes.Left(life.Value, clock.Need.Value);
             parts.Add(left.Seconds >= 0 ? $"{Say.Of(left)} left on the clock" : $"{Say.Of(-left)} too late");
         }
 

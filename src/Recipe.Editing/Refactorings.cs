@@ -1,3 +1,4 @@
+using System.Globalization;
 using Recipe.Compiler;
 using Recipe.Semantics;
 using Recipe.Syntax;
@@ -65,15 +66,31 @@ internal static class Refactorings
 
                 foreach (var other in Hovers.OtherUnits(unit))
                 {
-                    var text = $"{Say.Number(Rounded(quantity, unit, other))} {other.Symbol}";
-                    yield return new EditorAction(
-                        $"Write {text}", ActionKind.Rewrite, [new TextEdit(new SourceSpan(file.Source, quantity.Span), text)]);
+                    if (Short(other.FromSi(unit.ToSi(quantity.Number))) is { } number)
+                    {
+                        yield return new EditorAction(
+                            $"Write {number} {other.Symbol}", ActionKind.Rewrite, [new TextEdit(new SourceSpan(file.Source, quantity.Span), $"{number} {other.Symbol}")]);
+                    }
                 }
             }
         }
     }
 
-    private static double Rounded(QuantitySyntax quantity, Unit unit, Unit other) => other.FromSi(unit.ToSi(quantity.Number));
+    // The fewest digits that say the same: within a five-thousandth, which nobody at a bench can tell. Null where that is no number to write down.
+    private static string? Short(double value)
+    {
+        const int most = 9;
+        for (var digits = 0; digits <= most; digits++)
+        {
+            var rounded = Math.Round(value, digits, MidpointRounding.AwayFromZero);
+            if (Math.Abs(rounded - value) <= 2e-4 * Math.Abs(value))
+            {
+                return rounded.ToString("0.#########", CultureInfo.InvariantCulture);
+            }
+        }
+
+        return null;
+    }
 
     private static EntryPlace? Top(CompiledFile file, int offset) => Places.EntryAt(file.Tree, offset)?.Chain().Last();
 
@@ -82,7 +99,7 @@ internal static class Refactorings
         var name = wanted;
         for (var i = 2; taken(name); i++)
         {
-            name = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{wanted}-{i}");
+            name = string.Create(CultureInfo.InvariantCulture, $"{wanted}-{i}");
         }
 
         return name;

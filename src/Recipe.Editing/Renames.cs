@@ -72,6 +72,6 @@ public static partial class Renames
 
     private static RenameResult Refuse(string why) => new([], why);
 
-    [GeneratedRegex("^[A-Za-z][A-Za-z0-9_-]*$")]
+    [GeneratedRegex("^[A-Za-z][A-Za-z0-9_-]*\\z")]
     private static partial Regex Word();
 }

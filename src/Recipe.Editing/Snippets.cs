@@ -48,14 +48,14 @@ internal static class Snippets
 
               bag {                                  # from the part outwards
                 peel-ply
-                flow-medium
+                flow-medium  smaller ${7:30 mm}
                 bag-film
                 catch-pot
               }
 
               infuse {
-                feed-line   length ${7:300 mm} diameter 8 mm
-                path        ${8:300 mm}
+                feed-line   length ${8:300 mm} diameter 8 mm
+                path        ${9:300 mm}
                 vent        "at the far edge"
                 clamp-feed  "at full wet"
                 drop-test   5 min rise at-most 30 mbar isolated
@@ -66,7 +66,7 @@ internal static class Snippets
               }
 
               cure {
-                hold  20 degC for ${9:48 h} under vacuum
+                hold  20 degC for ${10:48 h} under vacuum
                 demould
               }
             }

@@ -121,7 +121,7 @@ public static class PlanFacts
             .Set("resin-temperature", Facts.Heat(plan.Conditions.Resin).StatedAt(part.WetOut?.ResinTemperature?.Where))
             .Set("laminators", Facts.Of((Computed<int>?)plan.Conditions.Laminators, n => (double)n).StatedAt(part.WetOut?.Laminators?.Where))
             .Set("altitude", Facts.Length(plan.Conditions.Altitude))
-            .Set("mass", Facts.Of(laminate?.TrimmedMass, m => m.Value.Kilograms))
+            .Set("mass", Facts.Of(plan.TrimmedMass, m => m.Value.Kilograms))
             .Set("fibre-mass", Facts.Mass(laminate?.Fibre))
             .Set("resin-mass", Facts.Mass(laminate?.Resin))
             .Set("core-mass", Facts.Mass(laminate?.Core))

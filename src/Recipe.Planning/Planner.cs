@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Planning.Ledger;
 using Recipe.Planning.Planners;
@@ -22,7 +23,14 @@ public static class Planner
     /// <param name="part">The part; a variant with its changes made.</param>
     /// <param name="model">What is around it: shop, shelf, prices, builds.</param>
     /// <param name="pieces">The pieces; see <see cref="FigurePieces"/>.</param>
-    public static Plan Plan(Part part, RecipeModel model, PlanPieces pieces)
+    public static Plan Plan(Part part, RecipeModel model, PlanPieces pieces) => Plan(part, model, pieces, []);
+
+    /// <summary>The plan of a part that assemblies are joined of.</summary>
+    /// <param name="part">The part; a variant with its changes made.</param>
+    /// <param name="model">What is around it: shop, shelf, prices, builds.</param>
+    /// <param name="pieces">The pieces; see <see cref="FigurePieces"/>.</param>
+    /// <param name="above">Names of the assemblies that it is planned for, the nearest first.</param>
+    internal static Plan Plan(Part part, RecipeModel model, PlanPieces pieces, ImmutableStack<string> above)
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(model);
@@ -39,6 +47,7 @@ public static class Planner
         (stack, bag) = Bleeding.Work(context, stack, bag);
         var join = JoinPlanner.Work(context, ground, conditions);
         var laminate = LaminatePlanner.Work(context, ground, stack, contents, bag, join);
+        var assembly = AssemblyPlanner.Work(context, join, above);
         var stiffness = Wants(PlanPieces.Stiffness) ? StiffnessPlanner.Work(context, stack, contents, withLines: Wants(PlanPieces.Rest)) : null;
         var loads = stiffness is null ? [] : LoadPlanner.Work(context, stiffness);
         var feed = Wants(PlanPieces.Resin) ? FeedPlanner.Work(context, ground) : null;
@@ -55,7 +64,7 @@ public static class Planner
         var curl = stiffness is null || !Wants(PlanPieces.Rest) ? null : CurlPlanner.Work(context, stiffness, ground, cure, conditions);
         var shape = Wants(PlanPieces.Rest) ? ShapePlanner.Work(context, begun, ground, stack) : null;
         var nests = Wants(PlanPieces.Rest) ? NestPlanner.Work(context, ground, stack, bag) : [];
-        var takeoff = Wants(PlanPieces.Takeoff) ? TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, mixes)) : [];
+        var takeoff = Wants(PlanPieces.Takeoff) ? TakeoffPlanner.Publish(context, TakeoffPlanner.Work(context, ground, stack, bag, join, resin, feed, mixes)) : [];
 
         var ledger = context.Ledger;
         var plan = new Plan
@@ -74,7 +83,7 @@ public static class Planner
             Vacuum = vacuum is null ? null : VacuumPlanner.Publish(ledger, vacuum),
             Feed = feed is null ? null : FeedPlanner.Publish(ledger, feed),
             Cure = cure is null ? null : CurePlanner.Publish(ledger, cure, heating),
-            Join = join is null ? null : JoinPlanner.Publish(ledger, join),
+            Join = join is null ? null : JoinPlanner.Publish(ledger, join, assembly),
             Takeoff = takeoff,
             Shape = shape,
             Nests = nests,

@@ -128,6 +128,7 @@ public class FeatureTests
     [Theory]
     [InlineData("outer glass-twill-163 0/90", 1, "inner", "stands in the same list")]
     [InlineData("outer glass-twill-163 0/90", 1, "two words", "is no name")]
+    [InlineData("outer glass-twill-163 0/90", 1, "dish\n", "is no name")]
     [InlineData("outer glass-twill-163 0/90", 1, "part", "is a word of the language")]
     [InlineData("outer glass-twill-163 0/90", 9, "twill", "shipped book")]
     public void A_change_that_would_mean_something_else_is_refused(string words, int into, string name, string why)
@@ -248,7 +249,15 @@ public class FeatureTests
     public void A_quantity_is_written_in_other_units()
     {
         var desk = Desk.With("made-of epoxy-glass-tooling", "flange 4$000 mm");
-        Assert.Contains(Actions.At(desk.File, new TextSpan(desk.Cursor, 0)), a => a is { Kind: ActionKind.Rewrite, Title: "Write 15.7 in" });
+        Assert.Contains(Actions.At(desk.File, new TextSpan(desk.Cursor, 0)), a => a is { Kind: ActionKind.Rewrite, Title: "Write 15.75 in" });
+    }
+
+    // 12 in are 304.8 mm exactly: 305 mm would be another flange.
+    [Fact]
+    public void Another_unit_says_the_same_size()
+    {
+        var desk = Desk.With("made-of epoxy-glass-tooling", "flange 1$02 in");
+        Assert.Contains(Actions.At(desk.File, new TextSpan(desk.Cursor, 0)), a => a is { Kind: ActionKind.Rewrite, Title: "Write 304.8 mm" });
     }
 
     [Fact]

@@ -77,6 +77,52 @@ public class InfusionFlowTests
         Assert.Equal(plan.Flow!.Fill!.Value.Value.Minutes + 3, plan.Pots[^1].UsedUpAt.Value.Minutes, 1e-6);
     }
 
+    /// <summary>
+    /// At 1500 m the standard atmosphere (ISO 2533) is 84556 Pa, so that is all there is to drive the resin, whatever level is written.
+    /// </summary>
+    [Fact]
+    public void NoLevelDrivesHarderThanTheAirThereIs()
+    {
+        var text = Printed + "shop high {\n  altitude 1500 m\n}\n" + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm diameter 8 mm");
+        var flow = Corpus.PlanOf(text).Flow!;
+        Assert.Equal(84556, flow.Drive.Value.Pascals, 5.0);
+        Assert.Equal(1973.684 * 95000 / 84556, flow.Fill!.Value.Value.Seconds, 0.5);
+    }
+
+    /// <summary>
+    /// Plies of 400 mm with 15 mm of trim end 215 mm from the middle. A mesh that ends 40 mm inside them (common practice: 25 to 50 mm) ends at
+    /// 175 mm, however far the peel ply under it runs past them.
+    /// </summary>
+    [Theory]
+    [InlineData("peel-ply\nflow-medium smaller 40 mm")]
+    [InlineData("peel-ply beyond 60 mm\nrelease-film perforated\nflow-medium smaller 40 mm")]
+    public void AFlowMediumEndsInsideThePlies(string layers)
+    {
+        var text = (Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm")).Replace("peel-ply", layers, StringComparison.Ordinal);
+        var mesh = Corpus.PlanOf(text).Bag!.Layers.Single(layer => layer.Layer.Class == Model.LayerClass.FlowMedium);
+        Assert.Equal(350, mesh.Length.Value.Millimeters, 1e-9);
+        Assert.Equal(250, mesh.Width.Value.Millimeters, 1e-9);
+    }
+
+    /// <summary>What is in a feed line when it is clamped cures there (common practice): 2 of 300 mm are 0.6 m, and with a tenth for cutting 0.66 m.</summary>
+    [Fact]
+    public void FeedLinesAreBoughtAnewForEachPart()
+    {
+        var text = (Printed + Part("patient-epoxy", "path 0.5 m", "feed-line length 300 mm diameter 8 mm\nfeed-lines 2")).Replace("bag-film", "bag-film\nhose pvc-hose", StringComparison.Ordinal);
+        var plan = Corpus.PlanOf(text);
+        var line = Assert.Single(plan.Takeoff, line => line.Material.Name == "pvc-hose");
+        Assert.Equal(TakeoffGroup.Bag, line.Group);
+        Assert.Equal(0.6, line.Net.Value.Si, 1e-12);
+        Assert.Equal(0.66, line.Gross.Value.Si, 1e-12);
+        Assert.DoesNotContain(plan.Gaps, gap => gap.Subject == "feed line in the takeoff");
+
+        // Nothing is bought that nobody named.
+        Assert.Contains(Corpus.PlanOf(text.Replace("hose pvc-hose", "", StringComparison.Ordinal)).Gaps, gap => gap.Subject == "feed line in the takeoff");
+        var wider = Corpus.PlanOf(text.Replace("diameter 8 mm", "diameter 12 mm", StringComparison.Ordinal));
+        Assert.DoesNotContain(wider.Takeoff, line => line.Material.Name == "pvc-hose");
+        Assert.Contains(wider.Gaps, gap => gap.Missing.Contains("12 mm inside", StringComparison.Ordinal));
+    }
+
     private static string Part(string resin, string path, string feed) => $$"""
         mould plate {
           surface flat 400 mm x 300 mm

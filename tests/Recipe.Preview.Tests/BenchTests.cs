@@ -70,6 +70,28 @@ public sealed class BenchTests(BrowserFixture browser)
         Assert.Empty(record.NotUnderstood);
     }
 
+    /// <summary>The readings of one part are never kept as those of another that is chosen in the middle of a build.</summary>
+    [Fact]
+    public async Task Each_part_has_a_build_of_its_own()
+    {
+        using var shop = new Shop();
+        shop.Save(shop.Read() + "\nvariant hatch-lid-b of hatch-lid {\n  title \"Second lid\"\n}\n");
+        using var server = shop.Serve();
+        await using var look = await browser.Open(server);
+        var page = look.Page;
+        await page.ClickAsync("#bench-button");
+        await page.WaitForSelectorAsync("#station h2");
+        await page.FillAsync("[aria-label='by']", "first");
+        await page.SelectOptionAsync("#part", "hatch-lid-b");
+        await look.Says("#bench strong", "Second lid");
+        Assert.Equal("", await page.InputValueAsync("[aria-label='by']"));
+        await page.FillAsync("[aria-label='by']", "second");
+        await page.SelectOptionAsync("#part", "hatch-lid");
+        await look.Says("#bench strong", "Kayak hatch lid");
+        Assert.Equal("first", await page.InputValueAsync("[aria-label='by']"));
+        Assert.Empty(look.Faults);
+    }
+
     [Fact]
     public async Task A_pot_says_when_it_is_late_and_when_it_is_dead_by_colour_shape_and_word()
     {

@@ -47,7 +47,7 @@ public sealed class WhatIfTests(BrowserFixture browser)
         await look.Page.ClickAsync("#what-if button.main");
         await look.Page.WaitForFunctionAsync("() => !document.querySelector('#what-if .diff')");
 
-        // The page puts the trial away when it asks for it to be written; that it is written shows when the page has read the file again.
+        // The page puts the trial away when it is written; it has read the file again when the lever says so.
         await look.Says("#what-if", "Repeats of body3");
         Assert.Equal(
             before.Replace("room               20 degC", "room               18.5 degC", StringComparison.Ordinal)
@@ -91,6 +91,11 @@ public sealed class WhatIfTests(BrowserFixture browser)
         await look.Page.ClickAsync("#what-if button.main");
         await look.Says("#what-if .notice", "has changed meanwhile; nothing was written");
 
+        // What was not written is still tried.
+        Assert.Equal("2", await look.Page.InputValueAsync("#lever-laminators"));
+        await look.Says("#what-if .diff", "laminators");
+        Assert.Contains("Nothing is written", await look.TextOf("#notices"), StringComparison.Ordinal);
+
         // It is still said when the page has drawn the text that was in the way, until the next lever is moved.
         await look.Says("body", "Somebody else was quicker");
         await look.Says("#what-if .notice", "has changed meanwhile; nothing was written");
@@ -99,6 +104,34 @@ public sealed class WhatIfTests(BrowserFixture browser)
         Assert.DoesNotContain("nothing was written", await look.TextOf("#what-if"), StringComparison.Ordinal);
         Assert.Contains("laminators         1", shop.Read(), StringComparison.Ordinal);
         Assert.Contains("Somebody else was quicker", shop.Read(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_trial_is_there_until_it_is_written_and_is_written_once()
+    {
+        using var shop = new Shop();
+        using var server = shop.Serve();
+        await using var look = await browser.Open(server);
+        await look.Move("laminators", 2);
+        await look.Says("#what-if .diff", "laminators");
+        var (asked, answer) = (0, new TaskCompletionSource());
+        await look.Page.RouteAsync("**/apply", async route =>
+        {
+            asked++;
+            await answer.Task;
+            await route.ContinueAsync();
+        });
+        await look.Page.ClickAsync("#what-if button.main");
+        await look.Page.ClickAsync("#what-if button.main");
+        Assert.Contains("laminators", await look.TextOf("#what-if .diff"), StringComparison.Ordinal);
+        Assert.Contains("Nothing is written", await look.TextOf("#notices"), StringComparison.Ordinal);
+        answer.SetResult();
+        await look.Says("#what-if", "Laminators2");
+        await look.Page.WaitForFunctionAsync("() => !document.querySelector('#what-if .diff')");
+        Assert.Equal("", await look.TextOf("#notices"));
+        Assert.Equal(1, asked);
+        Assert.Contains("laminators         2", shop.Read(), StringComparison.Ordinal);
+        Assert.Empty(look.Faults);
     }
 
     [Fact]

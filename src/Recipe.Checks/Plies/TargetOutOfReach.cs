@@ -78,13 +78,12 @@ public sealed class TargetOutOfReach : Check
             return;
         }
 
-        if (context.Plan.Laminate is not { } laminate)
+        if (context.Plan.TrimmedMass is not { Value: var band } mass)
         {
             context.NotChecked(context.Plan.Missing("mass", "the mass of the laminate is not known"), target.Where);
             return;
         }
 
-        var band = laminate.TrimmedMass.Value;
         var slack = context.Part.TargetTolerance?.Value ?? Mass.Zero;
         if (target.Value + slack >= band.Low && target.Value - slack <= band.High)
         {
@@ -94,8 +93,8 @@ public sealed class TargetOutOfReach : Check
         var reachable = Whole(band.Value, target.Written);
         context.Report(
             target.Where ?? context.Part.Where,
-            $"the target is {Say.Of(target)} and the plies come to {In(band.Value)} ({In(band.Low)} to {In(band.High)})",
-            Grounds.Sure.And<Banded<Mass>>(laminate.TrimmedMass),
+            $"the target is {Say.Of(target)} and the {(context.Part.IsAssembly ? "joined parts" : "plies")} come to {In(band.Value)} ({In(band.Low)} to {In(band.High)})",
+            Grounds.Sure.And<Banded<Mass>>(mass),
             context.Part.StackWhere is { } plies ? [new FindingLabel(plies, "plies here")] : [],
             [Edits.Fix($"Aim for {reachable}", FixSafety.NeedsALook, FigureEdits.Rewrite(target, reachable))]);
 

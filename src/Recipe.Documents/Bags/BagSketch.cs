@@ -83,7 +83,8 @@ internal static class BagSketch
 
         if (layer.Smaller is { } smaller)
         {
-            return context.Say($"{context.Text.Written(smaller, value => context.Text.Size(value))} smaller than the layer below");
+            var inside = context.Text.Written(smaller, value => context.Text.Size(value));
+            return layer.Class == LayerClass.FlowMedium ? context.Say($"ends {inside} inside the ply edge") : context.Say($"{inside} smaller than the layer below");
         }
 
         return layer.Class == LayerClass.BagFilm ? context.Say("to the tape, slack in the pleats") : null;

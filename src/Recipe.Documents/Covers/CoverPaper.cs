@@ -45,10 +45,13 @@ internal static class CoverPaper
             items.Add(new(say.Say("Target mass"), text.Written(target, value => text.About(value)).Main, off));
         }
 
+        if (plan.TrimmedMass is { Value: var mass } figure)
+        {
+            items.Add(new(say.Say("Computed mass"), text.About(mass.Value).Main, Note(context, say.Say($"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), figure.RestsOn)));
+        }
+
         if (plan.Laminate is { } laminate)
         {
-            var mass = laminate.TrimmedMass.Value;
-            items.Add(new(say.Say("Computed mass"), text.About(mass.Value).Main, Note(context, say.Say($"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), laminate.TrimmedMass.RestsOn)));
             items.Add(new(say.Say("Thickness"), text.Thickness(laminate.Thickness.Value).Main, Note(context, say.Say("full stack"), laminate.Thickness.RestsOn)));
         }
 

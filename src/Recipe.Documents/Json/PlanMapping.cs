@@ -159,6 +159,10 @@ internal static class PlanMapping
         Si.Of(plan.Join?.TapeResin),
         plan.Join?.SameSession,
         Si.Of(plan.Join?.Mass),
+        [.. (plan.Join?.Parts ?? []).Select(part => new JoinedPartRecord(part.Name, Si.Of(part.Mass.Value.Value), Si.Of(part.Mass.Value.Low), Si.Of(part.Mass.Value.High)))],
+        Si.Of(plan.Join?.Whole?.Value.Value),
+        Si.Of(plan.Join?.Whole?.Value.Low),
+        Si.Of(plan.Join?.Whole?.Value.High),
         Si.RestsOn(
             ("seam_m", plan.Join?.Seam?.RestsOn),
             ("filler_kg", plan.Join?.Fillet?.RestsOn),
@@ -166,7 +170,8 @@ internal static class PlanMapping
             ("tape_area_m2", plan.Join?.TapeArea?.RestsOn),
             ("tape_cloth_kg", plan.Join?.TapeCloth?.RestsOn),
             ("tape_resin_kg", plan.Join?.TapeResin?.RestsOn),
-            ("mass_kg", plan.Join?.Mass.RestsOn)));
+            ("mass_kg", plan.Join?.Mass.RestsOn),
+            ("whole_kg", plan.Join?.Whole?.RestsOn)));
 
     private static HoldPointRecord Of(Station station, HoldPoint hold) => new(
         hold.Id,

@@ -75,7 +75,11 @@ internal sealed record FinishRecord(string Verb, string Text);
 internal sealed record JoinRecord(
     string? Manner, ImmutableArray<string> Parts, double? OverlapM, double? SeamM, string? Adhesive, string? AdhesiveLabel, double? BondLineM,
     string? Tape, string? TapeLabel, double? TapeWidthM, int TapeLayers, double? WithinS, double? FilletKgPerM, double? FillerKg, double? PotKg, double? VentM, string? Align,
-    ImmutableArray<FinishRecord> Preparation, double? AdhesiveKg, double? TapeAreaM2, double? TapeClothKg, double? TapeResinKg, bool? SameSession, double? MassKg, Rests? RestsOn);
+    ImmutableArray<FinishRecord> Preparation, double? AdhesiveKg, double? TapeAreaM2, double? TapeClothKg, double? TapeResinKg, bool? SameSession, double? MassKg,
+    ImmutableArray<JoinedPartRecord> PartMasses, double? WholeKg, double? WholeLowKg, double? WholeHighKg, Rests? RestsOn);
+
+/// <summary>A finished part of an assembly.</summary>
+internal sealed record JoinedPartRecord(string Part, double? MassKg, double? MassLowKg, double? MassHighKg);
 
 internal sealed record ShelfRecord(string Written, string? Lot, DateOnly? Received, DateOnly? Opened, DateOnly? Expires);
 

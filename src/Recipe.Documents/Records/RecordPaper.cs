@@ -72,17 +72,20 @@ internal static class RecordPaper
             rows.Add(Row(say.Say("Mass trimmed, target"), new BigCell(text.AboutOnScale(target.Value).Main, band), text.ScaleUnit));
         }
 
-        if (plan.Laminate is { } laminate)
+        if (plan.TrimmedMass is { Value: var mass } figure)
         {
-            var mass = laminate.TrimmedMass.Value;
-            var expected = new BigCell(text.AboutOnScale(mass.Value).Main, Rests(context, say.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}"), laminate.TrimmedMass.RestsOn));
+            var expected = new BigCell(text.AboutOnScale(mass.Value).Main, Rests(context, say.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}"), figure.RestsOn));
             rows.Add(context.Part.TargetMass is null ? Row(say.Say("Mass trimmed, expected"), expected, text.ScaleUnit) : new CellRow([say.Say("Mass trimmed, expected"), expected, say.Say("the same weighing")]));
-            rows.AddRange(Enumerable.Range(1, 3).Select(mark => Row(
-                say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(laminate.Thickness.Value).Main, Rests(context, say.Say("full stack"), laminate.Thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));
         }
         else
         {
             rows.Add(Row(say.Say("Mass trimmed"), say.Say("no target known"), text.ScaleUnit));
+        }
+
+        if (plan.Laminate is { } laminate)
+        {
+            rows.AddRange(Enumerable.Range(1, 3).Select(mark => Row(
+                say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(laminate.Thickness.Value).Main, Rests(context, say.Say("full stack"), laminate.Thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));
         }
 
         rows.AddRange(Content(context));

@@ -20,12 +20,12 @@ internal static class JobTakeoff
         }
 
         // A resin may stand in two lines; the shelf gives it only once.
-        var taken = new Dictionary<(string Name, string Label), double>();
+        var taken = new Dictionary<(string Name, bool IsHardener), double>();
         var scaled = ImmutableArray.CreateBuilder<TakeoffLine>(lines.Length);
         foreach (var line in lines)
         {
             var gross = line.Gross.Value.Si * factor;
-            var key = (line.Material.Name, line.Label);
+            var key = (line.ShelfName, line.IsHardener);
             var before = taken.GetValueOrDefault(key);
             taken[key] = before + gross;
             scaled.Add(line with

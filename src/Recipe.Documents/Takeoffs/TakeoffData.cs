@@ -103,10 +103,13 @@ internal static class TakeoffData
             {
                 rows.Add("mass", ("item", "join"), ("mass_kg", join.Value.Kilograms));
             }
+        }
 
-            rows.Add("mass", ("item", "trimmed part, expected"), ("mass_kg", laminate.TrimmedMass.Value.Value.Kilograms));
-            rows.Add("mass", ("item", "trimmed part, low"), ("mass_kg", laminate.TrimmedMass.Value.Low.Kilograms));
-            rows.Add("mass", ("item", "trimmed part, high"), ("mass_kg", laminate.TrimmedMass.Value.High.Kilograms));
+        if (plan.TrimmedMass is { Value: var mass })
+        {
+            rows.Add("mass", ("item", "trimmed part, expected"), ("mass_kg", mass.Value.Kilograms));
+            rows.Add("mass", ("item", "trimmed part, low"), ("mass_kg", mass.Low.Kilograms));
+            rows.Add("mass", ("item", "trimmed part, high"), ("mass_kg", mass.High.Kilograms));
         }
 
         if (plan.Part.TargetMass is { } target)

@@ -58,19 +58,15 @@ internal static class TakeoffPaper
 
         facts.Add(new("Resin", part.Resin is { } resin ? Words.Of(resin, context.Wording) : "none named"));
         facts.Add(new("Target mass", Target(context)));
+        facts.Add(new("Expected mass, trimmed", plan.TrimmedMass is { } mass ? MassWithBand(context, mass) : "not computed, see below"));
         if (plan.Laminate is { } laminate)
         {
-            facts.Add(new("Expected mass, trimmed", MassWithBand(context, laminate)));
             facts.Add(new("Thickness of the full stack", With(text.Thickness(laminate.Thickness.Value).ToString(), context.RestsOn(laminate.Thickness.RestsOn))));
             facts.Add(new("Resin content", With($"{QuantityText.Share(laminate.ResinFraction.Value)} by weight", context.RestsOn(laminate.ResinFraction.RestsOn))));
             if (laminate.FibreVolumeFraction is { } fibre)
             {
                 facts.Add(new("Fibre content", With($"{QuantityText.Share(fibre.Value)} by volume", context.RestsOn(fibre.RestsOn))));
             }
-        }
-        else
-        {
-            facts.Add(new("Expected mass, trimmed", "not computed, see below"));
         }
 
         facts.Add(new("Made of", MassParts(context)));
@@ -88,18 +84,24 @@ internal static class TakeoffPaper
         return context.Text.Written(target, mass => context.Text.About(mass)) + tolerance;
     }
 
-    private static string MassWithBand(PaperContext context, LaminatePlan laminate)
+    private static string MassWithBand(PaperContext context, Computed<Banded<UnitsNet.Mass>> figure)
     {
-        var mass = laminate.TrimmedMass.Value;
-        var text = context.Text;
-        return With($"{text.About(mass.Value)}, between {text.About(mass.Low)} and {text.About(mass.High)}", context.RestsOn(laminate.TrimmedMass.RestsOn));
+        var (mass, text) = (figure.Value, context.Text);
+        return With($"{text.About(mass.Value)}, between {text.About(mass.Low)} and {text.About(mass.High)}", context.RestsOn(figure.RestsOn));
     }
 
-    private static string MassParts(PaperContext context) => context.Plan.Laminate is not { } laminate ? "" : string.Join(", ", new[]
+    private static string MassParts(PaperContext context) => context.Plan switch
     {
-        ("fibre", laminate.Fibre.Value), ("resin", laminate.Resin.Value), ("core", laminate.Core.Value), ("coats", laminate.Coats.Value), ("inserts", laminate.Inserts.Value),
-        ("join", laminate.Join?.Value ?? UnitsNet.Mass.Zero),
-    }.Where(piece => piece.Item2.Grams > 0).Select(piece => $"{piece.Item1} {context.Text.About(piece.Item2)}"));
+        { Laminate: { } laminate } => MassParts(
+            context,
+            ("fibre", laminate.Fibre.Value), ("resin", laminate.Resin.Value), ("core", laminate.Core.Value), ("coats", laminate.Coats.Value), ("inserts", laminate.Inserts.Value),
+            ("join", laminate.Join?.Value ?? UnitsNet.Mass.Zero)),
+        { Join: { Whole: not null } join } => MassParts(context, [.. join.Parts.Select(part => (part.Name, part.Mass.Value.Value)), ("join", join.Mass.Value)]),
+        _ => "",
+    };
+
+    private static string MassParts(PaperContext context, params IEnumerable<(string Name, UnitsNet.Mass Mass)> pieces) => string.Join(", ", pieces
+        .Where(piece => piece.Mass.Grams > 0).Select(piece => $"{piece.Name} {context.Text.About(piece.Mass)}"));
 
     private static string With(string value, string? rests) => rests is null ? value : $"{value}; {rests}";
 

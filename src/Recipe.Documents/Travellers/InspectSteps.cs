@@ -30,9 +30,8 @@ internal static class InspectSteps
                 : null;
             yield return BenchContext.Step(context.Say("Weigh the trimmed part. Target"), new BigCell(reading.Main, Join(reading.Beside, band)), new Blank(context.Say("trimmed mass"), text.ScaleUnit), Expected(context));
         }
-        else if (context.Plan.Laminate is { } laminate)
+        else if (context.Plan.TrimmedMass is { Value: var mass })
         {
-            var mass = laminate.TrimmedMass.Value;
             yield return BenchContext.Step(
                 context.Say("Weigh the trimmed part. Expected"), new BigCell(text.AboutOnScale(mass.Value).Main, context.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}")), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
         }
@@ -48,8 +47,8 @@ internal static class InspectSteps
         }
     }
 
-    private static string? Expected(BenchContext context) => context.Plan.Laminate is { } laminate
-        ? context.Say($"expected {context.Text.AboutOnScale(laminate.TrimmedMass.Value.Value).Main}, from {context.Text.AboutOnScale(laminate.TrimmedMass.Value.Low).Main} to {context.Text.AboutOnScale(laminate.TrimmedMass.Value.High).Main}")
+    private static string? Expected(BenchContext context) => context.Plan.TrimmedMass is { Value: var mass }
+        ? context.Say($"expected {context.Text.AboutOnScale(mass.Value).Main}, from {context.Text.AboutOnScale(mass.Low).Main} to {context.Text.AboutOnScale(mass.High).Main}")
         : null;
 
     private static string? Join(string? first, string? second) => first is null ? second : second is null ? first : $"{first}; {second}";

@@ -159,12 +159,7 @@ internal sealed record FoldingRangeClientCapabilities
 internal sealed record PublishDiagnosticsClientCapabilities
 {
     public bool? RelatedInformation { get; init; }
-
-    public bool? VersionSupport { get; init; }
 }
 
 /// <summary>Diagnostics that are asked for: present when the client asks.</summary>
-internal sealed record DiagnosticClientCapabilities
-{
-    public bool? RelatedDocumentSupport { get; init; }
-}
+internal sealed record DiagnosticClientCapabilities;

@@ -68,7 +68,7 @@ public sealed record BagLayer
     /// <summary>Whether it was used before.</summary>
     public bool Reused { get; init; }
 
-    /// <summary>How much smaller than the layer below, all round.</summary>
+    /// <summary>How much smaller than the layer below, all round; of a flow medium, how far inside the edge of the plies it ends.</summary>
     public Figure<Length>? Smaller { get; init; }
 
     /// <summary>How far past the ply edge.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Recipe.Planning;
@@ -31,4 +32,18 @@ public sealed record JoinPlan
 
     /// <summary>What the join adds to the part.</summary>
     public required Computed<Mass> Mass { get; init; }
+
+    /// <summary>The finished parts that an assembly is joined of, as often as they are named; empty for anything else, and where one of them has no known mass.</summary>
+    public ImmutableArray<JoinedPart> Parts { get; init; } = [];
+
+    /// <summary>
+    /// What an assembly weighs: its parts and what the join adds. The band is from all parts light to all parts heavy, since the same hands laid
+    /// them. Null for anything else, and where one of its parts has no known mass.
+    /// </summary>
+    public Computed<Banded<Mass>>? Whole { get; init; }
 }
+
+/// <summary>A finished part of an assembly.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Mass">What it weighs when it is trimmed; of an assembly, when it is joined.</param>
+public sealed record JoinedPart(string Name, Computed<Banded<Mass>> Mass);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Recipe.Model;
+using UnitsNet;
 
 namespace Recipe.Planning;
 
@@ -30,6 +31,9 @@ public sealed record Plan
 
     /// <summary>The laminate as a whole, or null when a ply's mass is unknown.</summary>
     public LaminatePlan? Laminate { get; init; }
+
+    /// <summary>The trimmed part, or the joined assembly, with the band it should lie in; null when a mass is unknown.</summary>
+    public Computed<Banded<Mass>>? TrimmedMass => Laminate?.TrimmedMass ?? Join?.Whole;
 
     /// <summary>How stiff the full-cover stack is and what each line brings, or null when a constant is missing.</summary>
     public StiffnessPlan? Stiffness { get; init; }

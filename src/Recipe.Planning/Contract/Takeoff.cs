@@ -60,6 +60,11 @@ public sealed record TakeoffLine
 
     /// <summary>Density of a liquid, which is weighed; null for what is no liquid, and where it is not known.</summary>
     public Density? Density { get; init; }
+    /// <summary>The name under which shelf and prices know it: that of the material, or that of its hardener where they know it.</summary>
+    public string ShelfName { get => field ?? Material.Name; init; }
+
+    /// <summary>Whether it is the hardener of a resin.</summary>
+    public bool IsHardener { get; init; }
 
     /// <summary>What the parts need.</summary>
     public required Computed<Amount> Net { get; init; }

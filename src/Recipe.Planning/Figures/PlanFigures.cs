@@ -14,7 +14,7 @@ public static class PlanFigures
         ArgumentNullException.ThrowIfNull(plan);
         return figure switch
         {
-            PartFigure.Mass => plan.Laminate?.TrimmedMass.Value.Value.Kilograms,
+            PartFigure.Mass => plan.TrimmedMass?.Value.Value.Kilograms,
             PartFigure.Thickness => plan.Laminate?.Thickness.Value.Meters,
             PartFigure.ResinContent => plan.Laminate?.ResinFraction.Value,
             PartFigure.BendingAlong => plan.Stiffness?.StripAlong.Value.NewtonMeters,

@@ -120,7 +120,8 @@ internal static class BagPlanner
         };
     }
 
-    // A layer's edge is counted from the trim line: where the plies end, and so far past that; or inside the layer below.
+    // A layer's edge is counted from the trim line: where the plies end, and so far past that; or inside the layer below. What lies below a flow medium
+    // runs past the plies, and it is the plies that must be out of its reach at the vent, so it is counted from them.
     private static (Num Length, Num Width)? Sheet(PlanContext context, Ground ground, Bag bag, BagLayer layer, Num trim, ref Num edge)
     {
         var figures = context.Figures;
@@ -132,7 +133,7 @@ internal static class BagPlanner
 
         if (figures.Length(layer.Smaller, context.PartOwner, $"{layer.Material.Name} smaller", zero: true) is { } smaller)
         {
-            edge -= smaller;
+            edge = layer.Class == LayerClass.FlowMedium ? trim - smaller : edge - smaller;
         }
         else if (beyond is { } stated)
         {

@@ -43,7 +43,7 @@ internal static class InfusionPlanner
             return null;
         }
 
-        if (vacuum is not { Below.Si: > 0 })
+        if (vacuum is not { Below: { Si: > 0 } below, Ceiling: var ceiling })
         {
             context.Miss(Subject, "the vacuum level is not known");
             return null;
@@ -56,7 +56,8 @@ internal static class InfusionPlanner
 
         try
         {
-            return Fill(context, infusion, path, vacuum.Below, layers, resin);
+            // A level beyond the air there is drives no harder than all of it.
+            return Fill(context, infusion, path, below.Si <= ceiling.Si ? below : ceiling.And(below.On), layers, resin);
         }
         catch (ArgumentOutOfRangeException)
         {

@@ -59,7 +59,7 @@ internal static class JoinPlanner
         return new JoinWork(join, seam, tape.Area, tape.Cloth, tape.Resin, bond, fillet, Time(context, join, seam, conditions));
     }
 
-    public static JoinPlan Publish(PlanLedger ledger, JoinWork join) => new()
+    public static JoinPlan Publish(PlanLedger ledger, JoinWork join, AssemblyWork? assembly) => new()
     {
         Seam = ledger.PublishLength(join.Seam),
         TapeArea = ledger.PublishArea(join.TapeArea),
@@ -70,6 +70,8 @@ internal static class JoinPlanner
         SameSession = join.SameSession,
         Work = ledger.PublishTime(join.Time),
         Mass = ledger.PublishMass(join.Mass),
+        Parts = assembly is null ? [] : [.. assembly.Parts.Select(part => new JoinedPart(part.Name, part.Publish(ledger)))],
+        Whole = assembly?.Whole.Publish(ledger),
     };
 
     private static Num? Rim(PlanContext context, Ground? ground) =>

@@ -31,6 +31,11 @@ internal static class LaminatePlanner
             return null;
         }
 
+        if (context.Part.IsAssembly)
+        {
+            return null;
+        }
+
         if (stack.IsEmpty)
         {
             context.Miss("mass of the part", "it has no plies");

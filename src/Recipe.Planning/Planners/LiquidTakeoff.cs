@@ -5,7 +5,7 @@ using Recipe.Planning.Ledger;
 namespace Recipe.Planning.Planners;
 
 /// <summary>
-/// Resin, coats and adhesive of the takeoff: grams, with millilitres on the label where a density is known. A system with a known ratio
+/// Resin, coats and adhesive of the takeoff: grams, and their volume where a density is known. A system with a known ratio
 /// has a line for its resin and one for its hardener. All of it is what is mixed, so losses and spare are in it and it has no waste.
 /// </summary>
 /// <remarks>

@@ -80,6 +80,13 @@ internal static class PieceCutter
     internal static bool IsFree(PlyItem ply, Orientation orientation) =>
         orientation.Kind == OrientationKind.Random || ply.Material.Form is ReinforcementForm.Mat or ReinforcementForm.Veil;
 
+    /// <summary>
+    /// Whether the strips of a ply lie edge to edge: those of a unidirectional cloth along the fibre (common practice), unless their own line says how
+    /// far they overlap.
+    /// </summary>
+    internal static bool IsButted(PlyItem ply, Part part) =>
+        ply.Material.Form == ReinforcementForm.Unidirectional && (ply.Overlap is null || ply.Overlap == part.Overlap);
+
     private static bool IsAskew(double angle) => Math.Abs(angle) > 1 && Math.Abs(angle) < 89;
 
     private static double FreeAngle(FlatPiece piece, Num? roll)

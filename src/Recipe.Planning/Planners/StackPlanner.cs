@@ -61,7 +61,7 @@ internal sealed class StackPlanner
         }
 
         var pieces = Pieces(ply.Count);
-        var cut = PieceCutter.Cut(_context, ply, extent.Piece, pieces, _sides == 2, OrientationOf(ply), JoinOverlap(ply, overlap));
+        var cut = PieceCutter.Cut(_context, ply, extent.Piece, pieces, _sides == 2, OrientationOf(ply), PieceCutter.IsButted(ply, _context.Part) ? Num.Zero : overlap);
         line = line with
         {
             CoversAll = extent.CoversAll,
@@ -158,10 +158,6 @@ internal sealed class StackPlanner
         _inset = _context.Figures.Length(ply.Step, _context.PartOwner, "step", zero: true) is { } step ? _inset + step : Num.Zero;
         return _inset;
     }
-
-    // Strips of a unidirectional cloth lie edge to edge along the fibre (common practice), unless their own line says how far they overlap.
-    private Num JoinOverlap(PlyItem ply, Num overlap) =>
-        ply.Material.Form == ReinforcementForm.Unidirectional && (ply.Overlap is null || ply.Overlap == _context.Part.Overlap) ? Num.Zero : overlap;
 
     private int Pieces(int count) => Math.Clamp(count, 1, MostPieces) * _sides;
 

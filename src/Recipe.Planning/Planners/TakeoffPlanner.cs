@@ -21,10 +21,14 @@ internal sealed record TakeoffWork(
 
 /// <summary>
 /// What to take from the shelf or buy for all the parts: net, waste, gross, on the shelf, to buy, cost. What comes back after the cure
-/// (hose, ports, catch pot, cauls) is not in it. One line for each material; resin and hardener have a line each.
+/// (vacuum hose, ports, catch pot, cauls) is not in it; the feed lines of an infusion are, since what is in them cures there. One line for each
+/// material; resin and hardener have a line each.
 /// </summary>
 internal sealed class TakeoffPlanner
 {
+    // An inch written in millimetres is rounded by less.
+    private const double SameBore = 0.3e-3;
+
     private readonly PlanContext _context;
     private readonly Prices _prices;
     private readonly int _quantity;
@@ -38,7 +42,7 @@ internal sealed class TakeoffPlanner
     }
 
     public static ImmutableArray<TakeoffWork> Work(
-        PlanContext context, Ground? ground, ImmutableArray<LineWork> stack, BagWork? bag, JoinWork? join, ResinWork? resin, ImmutableArray<OwnMixWork> mixes)
+        PlanContext context, Ground? ground, ImmutableArray<LineWork> stack, BagWork? bag, JoinWork? join, ResinWork? resin, FeedWork? feed, ImmutableArray<OwnMixWork> mixes)
     {
         var takeoff = new TakeoffPlanner(context);
         takeoff.AddStack(stack);
@@ -49,6 +53,7 @@ internal sealed class TakeoffPlanner
 
         new LiquidTakeoff(context, takeoff._prices, takeoff._quantity).Add(resin, mixes, takeoff._lines);
         takeoff.AddBag(bag);
+        takeoff.AddFeed(feed);
         ReleaseTakeoff.Add(context, ground, takeoff._quantity, takeoff._lines);
 
         // A stable sort: lines of a group stay in the order of the recipe.
@@ -77,6 +82,8 @@ internal sealed class TakeoffPlanner
                 Material = line.Material,
                 Label = line.Label,
                 Density = line.Density is { } density ? UnitsNet.Density.FromKilogramsPerCubicMeter(density.Si) : null,
+                ShelfName = line.Name,
+                IsHardener = line.IsHardener,
                 Net = ledger.Publish(new Amount(line.Net.Si, line.Unit), line.Net.On),
                 Waste = ledger.Publish(Math.Round(Math.Max(0, waste), 9), line.Gross.On),
                 Gross = ledger.Publish(new Amount(line.Gross.Si, line.Unit), line.Gross.On),
@@ -146,8 +153,39 @@ internal sealed class TakeoffPlanner
             TakeoffUnits.Run(_context, tape.Material, tape.Material.Width?.Written, tape.Material.RollLength?.Written));
     }
 
+    // Cut from the hose of the bag. One of another bore than the feed lines are said to have is not what they are cut from.
+    private void AddFeed(FeedWork? feed)
+    {
+        const string subject = "feed line in the takeoff";
+        if (feed is null)
+        {
+            return;
+        }
+
+        if (_context.Part.Bag?.Hose is not { Material: var hose } named)
+        {
+            _context.Miss(subject, "the bag names no hose to cut it from");
+            return;
+        }
+
+        if (feed.Length is not { } length)
+        {
+            _context.Miss(subject, "its length is not known");
+            return;
+        }
+
+        if (_context.Part.Infusion?.LineDiameter is { } bore && hose.InnerDiameter is { } inside && Math.Abs(bore.Value.Meters - inside.Value.Meters) > SameBore)
+        {
+            _context.Miss(subject, $"it is {bore.Written} inside and {hose.Name} is {inside.Written}: the bag names no other hose to cut it from");
+            return;
+        }
+
+        var chosen = named.ChosenByDefault ? _context.ChosenByDefault(hose) : Rests.None;
+        Add(TakeoffGroup.Bag, hose, (length * feed.Lines).And(chosen), _context.Take(Defaults.WasteConsumable), TakeoffUnits.Run(_context, hose, hose.InnerDiameter?.Written, null), $"{hose.Label}, for feed lines");
+    }
+
     // Lines of the same material become one.
-    private void Add(TakeoffGroup group, Material material, Num forOne, Num waste, Unit? unit)
+    private void Add(TakeoffGroup group, Material material, Num forOne, Num waste, Unit? unit, string? label = null)
     {
         var net = forOne * _quantity;
         var gross = net + (net * waste);
@@ -160,6 +198,6 @@ internal sealed class TakeoffPlanner
             }
         }
 
-        _lines.Add(new TakeoffWork(group, material, material.Name, material.Label, net, gross, unit, null));
+        _lines.Add(new TakeoffWork(group, material, material.Name, label ?? material.Label, net, gross, unit, null));
     }
 }

@@ -45,9 +45,9 @@ internal static class TakeoffUnits
             ? SquareFoot
             : SquareMetre;
 
-    /// <summary>Tape.</summary>
-    public static Unit Run(PlanContext context, Material tape, string? width, string? roll) =>
-        IsShopUs(context, tape) || IsUsLength(roll) || (roll is null && IsUsLength(width)) ? Foot : Metre;
+    /// <summary>Tape and hose.</summary>
+    public static Unit Run(PlanContext context, Material material, string? width, string? roll) =>
+        IsShopUs(context, material) || IsUsLength(roll) || (roll is null && IsUsLength(width)) ? Foot : Metre;
 
     private static bool IsShopUs(PlanContext context, Material material) => material.FromBook && context.Shop?.Units == UnitSystem.Us;
 

@@ -13,14 +13,14 @@ public static class PlannedFiguresOf
     public static PlannedFigures Plan(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var laminate = plan.Laminate;
+        var (laminate, mass) = (plan.Laminate, plan.TrimmedMass?.Value);
         return new PlannedFigures
         {
             Process = plan.Part.Process.Value,
             Resin = plan.Part.Resin?.Name,
-            Mass = laminate?.TrimmedMass.Value.Value,
-            MassLow = plan.Part is { TargetMass: { } target, TargetTolerance: { } off } ? target.Value - off.Value : laminate?.TrimmedMass.Value.Low,
-            MassHigh = plan.Part is { TargetMass: { } wanted, TargetTolerance: { } more } ? wanted.Value + more.Value : laminate?.TrimmedMass.Value.High,
+            Mass = mass?.Value,
+            MassLow = plan.Part is { TargetMass: { } target, TargetTolerance: { } off } ? target.Value - off.Value : mass?.Low,
+            MassHigh = plan.Part is { TargetMass: { } wanted, TargetTolerance: { } more } ? wanted.Value + more.Value : mass?.High,
             Thickness = laminate?.Thickness.Value,
             Fibre = laminate?.Fibre.Value,
             Other = laminate is null ? null : Other(plan, laminate),

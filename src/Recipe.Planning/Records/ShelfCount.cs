@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Text.Units;
+using UnitsNet;
 
 namespace Recipe.Planning;
 
@@ -19,9 +20,9 @@ public sealed record ShelfLine(StockLine Line, int Taken, double Used, int NotCo
 }
 
 /// <summary>What to buy for the next parts.</summary>
-/// <param name="Need">A line of the takeoff; its amounts are for all of them.</param>
-/// <param name="Gross">Needed with waste, SI.</param>
-/// <param name="InStock">Left on the shelf, SI; null when nothing is recorded or it does not compare.</param>
+/// <param name="Need">The line of the takeoff, as it is for the first part that needs it but for the volume, which is for all.</param>
+/// <param name="Gross">Needed with waste for all parts, SI.</param>
+/// <param name="InStock">Left on the shelf for it, SI; null when nothing is recorded or it does not compare.</param>
 public sealed record ToBuyLine(TakeoffLine Need, double Gross, double? InStock)
 {
     /// <summary>To buy, SI.</summary>
@@ -47,7 +48,7 @@ public static class ShelfCount
         return [.. stock.Select(line => Count(line, uses[(line.Material, line.Lot)], WidthOf(materials(line.Material))))];
     }
 
-    /// <summary>What parts want from that shelf together, expired lots left out. What several lines want of one material the shelf gives once.</summary>
+    /// <summary>What parts want from that shelf, expired lots left out. What stands in two lines is given to the first of them first, and only once.</summary>
     /// <param name="parts">The parts, what is in scope for each, and how many of it.</param>
     /// <param name="shelf">The shelf as it is left.</param>
     /// <param name="today">The day, or null to take every lot for good.</param>
@@ -55,20 +56,26 @@ public static class ShelfCount
     {
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(shelf);
-        StockLine[] left = [.. shelf.Where(line => today is not { } day || !line.IsExpired(day)).Select(line => line.Left is { } si ? line.Line with { Amount = line.Line.Amount!.Value with { Si = si } } : line.Line)];
-        var taken = new Dictionary<(string Name, string Label), double>();
-        var lines = ImmutableArray.CreateBuilder<ToBuyLine>();
-        foreach (var group in parts.SelectMany(part => Planner.Plan(part.Part with { Quantity = part.Quantity }, part.Model with { Stock = [.. left] }).Takeoff)
-            .GroupBy(line => (line.Group, line.Material.Name, line.Label))
+        ImmutableArray<StockLine> left =
+        [
+            .. shelf.Where(line => today is not { } day || !line.IsExpired(day))
+                .Select(line => line.Left is { } si ? line.Line with { Amount = line.Line.Amount!.Value with { Si = si } } : line.Line),
+        ];
+        var given = new Dictionary<(string, bool), double>();
+        var buy = ImmutableArray.CreateBuilder<ToBuyLine>();
+        foreach (var group in parts.SelectMany(part => Planner.Plan(part.Part with { Quantity = part.Quantity }, part.Model with { Stock = left }).Takeoff)
+            .GroupBy(line => (line.Group, line.ShelfName, line.IsHardener))
             .OrderBy(group => group.Key.Group))
         {
-            var (key, gross) = ((group.Key.Name, group.Key.Label), group.Sum(line => line.Gross.Value.Si));
-            var before = taken.GetValueOrDefault(key);
-            taken[key] = before + gross;
-            lines.Add(new ToBuyLine(group.First(), gross, group.First().InStock is { } there ? Math.Max(0, there.Si - before) : null));
+            var gross = group.Sum(line => line.Gross.Value.Si);
+            var need = group.First();
+            var key = (need.ShelfName, need.IsHardener);
+            var before = given.GetValueOrDefault(key);
+            given[key] = before + gross;
+            buy.Add(new ToBuyLine(need, gross, need.InStock is { } stock ? Math.Max(0, stock.Si - before) : null));
         }
 
-        return lines.ToImmutable();
+        return buy.ToImmutable();
     }
 
     private static ShelfLine Count(StockLine line, IEnumerable<(DateOnly? On, UsedStock Use)> uses, double? width)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Recipe.Engineering;
 using Recipe.Model;
+using Recipe.Planning.Planners;
 using UnitsNet;
 
 namespace Recipe.Planning;
@@ -89,14 +90,15 @@ public static class PiecesToCut
 
     private static ImmutableArray<Outline> Strips(Plan plan, PlyItem ply, int line, Outline outline, Length width)
     {
-        var overlap = ply.Overlap?.Value ?? Defaults.Overlap.Value;
+        var usual = ply.Overlap?.Value ?? Defaults.Overlap.Value;
+        var overlap = PieceCutter.IsButted(ply, plan.Part) ? Length.Zero : usual;
         if (overlap >= width)
         {
             return [outline];
         }
 
-        // Twice the lap unless the part says otherwise: the joins of two plies never lie over each other.
-        var stagger = plan.Part.Stagger?.Value ?? overlap * 2;
+        // Twice a lap unless the part says otherwise, and edges that butt too: the joins of two plies never lie over each other.
+        var stagger = plan.Part.Stagger?.Value ?? usual * 2;
         return [.. OutlineStrips.Cut(outline, width, overlap, stagger, line).Strips.Select(strip => strip.Outline)];
     }
 

@@ -16,19 +16,27 @@ let data = null;
 let running = null;
 let at = 0;
 
-const key = () => `recipe-bench ${view.file} ${view.part}`;
+// The part that is built here: another one may be chosen above while its readings are still being typed.
+let building = null;
+
+// The part that was chosen while a bench was open, until the desk has it.
+let chosen = null;
+
+let beginnings = 0;
+
+const key = ({ file, part }) => `recipe-bench ${file} ${part}`;
 
 function keep() {
   try {
-    localStorage.setItem(key(), JSON.stringify(kept));
+    localStorage.setItem(key(building), JSON.stringify(kept));
   } catch {
     // A browser that keeps nothing still works until the page is closed.
   }
 }
 
-function remembered() {
+function remembered(of) {
   try {
-    return JSON.parse(localStorage.getItem(key()));
+    return JSON.parse(localStorage.getItem(key(of)));
   } catch {
     return null;
   }
@@ -50,9 +58,15 @@ async function begin(anew) {
     place.replaceChildren(make('p', {}, 'There is no part to build.'));
     return;
   }
+  const mine = ++beginnings;
+  const wanted = { file: view.file, part: view.part };
   try {
-    const old = anew ? null : remembered();
-    data = await ask(`bench?part=${encodeURIComponent(view.part)}${old ? `&serial=${old.serial}` : ''}`);
+    const old = anew ? null : remembered(wanted);
+    const answer = await ask(`bench?part=${encodeURIComponent(wanted.part)}${old ? `&serial=${old.serial}` : ''}`);
+    if (mine !== beginnings) {
+      return;
+    }
+    [building, data] = [wanted, answer];
     kept = old ?? { serial: data.serial, revision: data.revision, form: data.form, lines: data.lines, typed: {}, ticks: [], runs: {} };
     keep();
     at = Math.min(kept.at ?? 0, data.stations.length);
@@ -159,7 +173,7 @@ function fillTime(number) {
 function recordPage() {
   const text = make('textarea', { readonly: true, 'aria-label': 'The record as text', spellcheck: 'false' });
   const found = make('div', { role: 'status' });
-  const file = make('input', { type: 'text', id: 'record-file', value: `${view.part}-${String(kept.serial).padStart(3, '0')}.recipe` });
+  const file = make('input', { type: 'text', id: 'record-file', value: `${building.part}-${String(kept.serial).padStart(3, '0')}.recipe` });
   const filled = () => ({ form: kept.form, typed: kept.typed });
   const check = async () => {
     const answer = await ask('record', filled());
@@ -219,9 +233,20 @@ function recordPage() {
   ];
 }
 
-/** The desk hears of each moment; here only the plan that is asked for next changes. */
+/** The desk hears of each moment; here only the plan that is asked for next changes, unless another part was chosen. */
 function look(now) {
   view = now;
+  if (chosen !== null && now.part === chosen) {
+    chosen = null;
+    if (!place.hidden) {
+      void begin(false);
+    }
+  }
 }
 
-export const bench = { open, look };
+/** Another part was chosen: its build is shown as soon as the desk has it. */
+function turn(part) {
+  chosen = part;
+}
+
+export const bench = { open, look, turn };

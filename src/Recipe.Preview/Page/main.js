@@ -136,6 +136,7 @@ by('part').addEventListener('change', (event) => {
   state.part = event.target.value;
   history.replaceState(null, '', `#part=${encodeURIComponent(state.part)}`);
   moves.clear();
+  bench.turn(state.part);
   refresh();
 });
 by('print-button').addEventListener('click', () => print());

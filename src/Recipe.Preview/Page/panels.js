@@ -98,11 +98,12 @@ export function changes(panel, view) {
 
 /** Says to who cannot see it what a change did. */
 export function said(place, before, view) {
+  const count = `${view.findings.length} finding${view.findings.length === 1 ? '' : 's'}`;
   const was = new Map(before.picture.figures.map((figure) => [figure.label, figure.value]));
   const moved = view.picture.figures.filter((figure) => was.has(figure.label) && was.get(figure.label) !== figure.value)
     .map((figure) => `${figure.label} ${was.get(figure.label)}, now ${figure.value}`);
-  const found = view.findings.length === before.findings.length ? [] : [`${view.findings.length} findings`];
-  place.textContent = view.state === 'broken' ? `The text cannot be understood, ${view.findings.length} findings.`
+  const found = view.findings.length === before.findings.length ? [] : [count];
+  place.textContent = view.state === 'broken' ? `The text cannot be understood, ${count}.`
     : view.state === 'gone' ? 'The file is not there.'
       : `Redrawn. ${[...moved, ...found].join('. ')}`;
 }

@@ -11,6 +11,7 @@ export function whatIf(panel, { ask, tried }) {
   let timer = 0;
   let round = 0;
   let trial = null;
+  let writing = false;
 
   // Why nothing was written. It stays until a lever is moved: the change of the file that was in the way redraws the page a moment later.
   let trouble = null;
@@ -57,7 +58,7 @@ export function whatIf(panel, { ask, tried }) {
     };
     input.addEventListener('input', () => {
       const value = Number(input.value);
-      trouble = null;
+      forget();
       if (value === declared) {
         moved.delete(lever.id);
       } else {
@@ -106,7 +107,7 @@ export function whatIf(panel, { ask, tried }) {
     }
     const was = trial;
     trial = answer;
-    result.replaceChildren(...(answer ? outcome(answer) : trouble ? [trouble] : []));
+    result.replaceChildren(...(trouble ? [trouble] : []), ...(answer ? outcome(answer) : []));
     if (was !== null || answer !== null) {
       tried(answer);
     }
@@ -132,21 +133,50 @@ export function whatIf(panel, { ask, tried }) {
     ];
   }
 
+  /** Writes what is tried. The trial is put away when it stands in the file and not before; what was not written is still there to be written. */
   async function write() {
-    const stamp = view.stamp;
+    if (writing) {
+      return;
+    }
+    writing = true;
+    const { part, stamp } = view;
+    const sent = new Map(moved);
     try {
-      const values = Object.fromEntries(moved);
-      clear();
-      await ask('apply', { part: view.part, stamp, values });
+      await ask('apply', { part, stamp, values: Object.fromEntries(sent) });
+      putAway(part, sent);
     } catch (problem) {
       trouble = make('p', { class: 'notice bad', role: 'alert' }, problem.message);
-      result.replaceChildren(trouble);
+      result.replaceChildren(trouble, ...(trial ? outcome(trial) : []));
+    } finally {
+      writing = false;
     }
+  }
+
+  // A lever that was moved on meanwhile, or one of another part, is another trial.
+  function putAway(part, written) {
+    if (view.part !== part) {
+      return;
+    }
+    for (const [id, value] of written) {
+      if (moved.get(id) === value) {
+        moved.delete(id);
+      }
+    }
+    if (moved.size === 0) {
+      clear();
+    } else {
+      later();
+    }
+  }
+
+  function forget() {
+    trouble?.remove();
+    trouble = null;
   }
 
   function clear() {
     moved.clear();
-    trouble = null;
+    forget();
     clearTimeout(timer);
     settle(null);
     if (view?.picture) {

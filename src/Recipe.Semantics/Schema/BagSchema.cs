@@ -19,7 +19,7 @@ internal static class BagSchema
         Flag("perforated", "a release film with holes"),
         Flag("solid", "a release film without holes"),
         Flag("reused", "it was used before"),
-        Clause("smaller", Kinds.Length, "how much smaller than the layer below, all round"),
+        Clause("smaller", Kinds.Length, "how much smaller than the layer below, all round; of a flow medium, how far inside the ply edge it ends"),
         Clause("beyond", Kinds.Length, "how far past the ply edge"),
     ];
 

@@ -45,6 +45,30 @@ public class ShapePlanTests
         Assert.Equal(mm.Depth.Meters, profile.Depth.Meters, 1e-4);
     }
 
+    // Strips of a unidirectional cloth lie edge to edge (common practice): 970 mm and 15 mm of trim on both sides are two rolls of 500 mm.
+    [Fact]
+    public void Strips_of_a_unidirectional_cloth_butt_in_the_drawing_as_in_the_cut_list()
+    {
+        const string text = """
+            ud narrow-ud like glass-ud-250 {
+              width 500 mm
+            }
+
+            part plank {
+              surface flat 1200 mm x 970 mm
+              plies {
+                spine narrow-ud 0 trim 15 mm
+              }
+            }
+            """;
+        var model = Corpus.ModelOf(text, null);
+        var plan = Planner.Plan(Assert.Single(model.Parts), model);
+        Assert.Equal(1, Assert.Single(plan.Stack[0].Pieces).Joins);
+        var pieces = PiecesToCut.Of(plan);
+        Assert.Equal(2, pieces.Length);
+        Assert.All(pieces, piece => Assert.Equal(0.5, piece.Outline.Across, 1e-9));
+    }
+
     // An open box of 360 x 120 x 20 mm laid flat with 15 mm of trim: 430 x 190 mm less four squares of 35 mm. Plane geometry.
     [Fact]
     public void The_piece_of_a_box_is_drawn_as_the_cut_list_has_it_with_the_same_names()
