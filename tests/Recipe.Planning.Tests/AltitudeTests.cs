@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Recipe.Planning.Tests;
 
 /// <summary>The vacuum of a shop at its height, through the text of a recipe.</summary>

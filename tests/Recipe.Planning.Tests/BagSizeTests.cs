@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Recipe.Planning.Tests;
 
 /// <summary>What is cut for the bag, through the text of a recipe.</summary>

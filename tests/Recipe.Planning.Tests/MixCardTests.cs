@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Recipe.Planning.Tests;
 
 /// <summary>What a mix card tells to pour, through the text of a recipe, against mixes that others published.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Recipe.Planning.Tests;
@@ -103,7 +104,7 @@ public class PotTests
         Assert.Equal(299.7, plan.Cure.Progress.Gel!.Value.Value.Minutes, 0.2);
     }
 
-    private static IReadOnlyList<PotPlan> Pots(string resin, string wetOut, string name = "tried-resin") => Planned(resin, wetOut, "hand", "", name).Pots;
+    private static ImmutableArray<PotPlan> Pots(string resin, string wetOut, string name = "tried-resin") => Planned(resin, wetOut, "hand", "", name).Pots;
 
     private static Plan Planned(string resin, string wetOut, string process, string more, string name = "tried-resin") => Corpus.PlanOf($$"""
         {{resin}}
