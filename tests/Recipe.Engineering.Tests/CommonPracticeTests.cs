@@ -14,9 +14,6 @@ public class CommonPracticeTests
         (Dry + FibreContent.ResinPerArea(Dry, Ratio.FromDecimalFractions(resin))).GramsPerSquareMeter;
 
     [Fact]
-    public void Fourteen_grams_are_half_an_ounce() => Digits.AsPrinted("0.49", Mass.FromGrams(14).Ounces);
-
-    [Fact]
     public void A_light_five_ply_stack_weighs_158_grams_a_square_metre_dry() =>
         Digits.AsPrinted("158", Dry.GramsPerSquareMeter);
 

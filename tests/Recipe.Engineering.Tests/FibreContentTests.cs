@@ -11,7 +11,7 @@ public class FibreContentTests
 
     private static Ratio Part(double fraction) => Ratio.FromDecimalFractions(fraction);
 
-    // Published table of glass mass fraction and fibre volume fraction, densities 2.5 and 1.2 g/cm3.
+    // A public note on laminate data (seen): glass mass fraction and fibre volume fraction, densities 2.5 and 1.2 g/cm3.
     [Theory]
     [InlineData(0.30, "0.171")]
     [InlineData(0.35, "0.205")]
@@ -58,7 +58,8 @@ public class FibreContentTests
     [Fact]
     public void Boatyard_hand_lay_up_lies_in_the_published_bands()
     {
-        // A resin maker's guide: open hand lay-up, fibre volume 0.30 to 0.40 for glass mass fraction 0.47 to 0.58.
+        // A resin maker's guide, as a public note on laminate data quotes it: open hand lay-up, fibre volume 0.30 to 0.40 for glass mass
+        // fraction 0.47 to 0.58.
         Digits.Close(0.30, FibreContent.VolumeFraction(Part(0.47), Rho(2500), Rho(1200)).DecimalFractions, 0.01);
         Digits.Close(0.40, FibreContent.VolumeFraction(Part(0.58), Rho(2500), Rho(1200)).DecimalFractions, 0.01);
     }

@@ -84,6 +84,35 @@ public class StiffnessTests
         Assert.Equal(one.Across.Value.Pascals, turned.Along.Value.Pascals, 1e-9 * one.Across.Value.Pascals);
     }
 
+    /// <summary>
+    /// A sandwich strip as the textbooks have it, E_f t d^2/2 + E_f t^3/6 + E_c c^3/12 (Allen 1969, from memory), for sheets of like Poisson's ratios: faces of 0.6 mm and 20 GPa on 8 mm of 60 MPa.
+    /// </summary>
+    [Fact]
+    public void ASandwichStripIsTheTextbookSum()
+    {
+        const string sheets = """
+            core face-sheet {
+              density       1800 kg/m3
+              modulus       20 GPa
+              resin-uptake  0 g/m2
+            }
+            core foam-sheet {
+              density       80 kg/m3
+              modulus       60 MPa
+              resin-uptake  0 g/m2
+            }
+
+            """;
+        const double d = 0.0086;
+        const double expected = (20e9 * 0.0006 * d * d / 2) + (20e9 * 0.0006 * 0.0006 * 0.0006 / 6) + (60e6 * 0.008 * 0.008 * 0.008 / 12);
+        var stiffness = Corpus.PlanOf(sheets + Part("outer core face-sheet thickness 0.6 mm\nmiddle core foam-sheet thickness 8 mm\ninner core face-sheet thickness 0.6 mm", "infusion-epoxy")).Stiffness!;
+        Assert.Equal(expected, stiffness.StripAlong.Value.NewtonMeters, 1e-9 * expected);
+        Assert.Equal(expected, stiffness.StripAcross.Value.NewtonMeters, 1e-9 * expected);
+
+        // The middle works by holding the faces apart.
+        Assert.InRange(stiffness.Lines.Single(line => line.Name == "middle").AsSpacer / stiffness.Lines.Single(line => line.Name == "middle").Bending, 0.9, 1);
+    }
+
     [Fact]
     public void AMissingConstantIsAGapAndNoGuess()
     {

@@ -82,7 +82,9 @@ internal static class VacuumPlanner
             case VacuumConvention.BelowAmbient:
                 return new Num(pascals, on);
             case VacuumConvention.Absolute:
-                return ambient - new Num(pascals, on);
+                // More than the air outside is no vacuum, not less than none.
+                var below = ambient - new Num(pascals, on);
+                return below.Si < 0 ? below with { Si = 0 } : below;
             default:
                 context.Miss(Subject, "it does not say whether it is below ambient or absolute");
                 return null;

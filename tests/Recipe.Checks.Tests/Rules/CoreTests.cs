@@ -132,7 +132,7 @@ public class CoreTests
     public void A_bolt_through_a_core_wants_a_hard_point(string finish, string size, Severity? severity) =>
         Limits.Says("drilled-core", Sandwich("", size) with { Finish = finish }, severity is not null, severity ?? Severity.Error);
 
-    // The shop's own block before one of the book, and no line into the plies of a variant, which has none of its own.
+    // The shop's own block before one of the book.
     [Fact]
     public void A_hard_point_of_the_shop_is_offered_first()
     {

@@ -103,7 +103,7 @@ public class FaceTests
         Tray.Hand with { Above = $"release-agent own-wax like carnauba-wax {{ {lasts} }}", Release = "own-wax coats 5 wait 30 min", MouldLines = lines },
         fires);
 
-    // 22 degC at 70 % is wet below 16.3 degC (table of DIN 4108-3: 16.3): 19.3 degC is the least.
+    // 22 degC at 70 % is wet below 16.3 degC (table of DIN 4108-3, from memory: 16.3): 19.3 degC is the least.
     [Theory]
     [InlineData("room 22 degC; humidity 70 %; mould-temperature 19 degC", true)]
     [InlineData("room 22 degC; humidity 70 %; mould-temperature 19.5 degC", false)]

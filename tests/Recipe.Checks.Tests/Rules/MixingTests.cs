@@ -85,7 +85,7 @@ public class MixingTests
     [InlineData("gauge-checked 2025-05-13", "gauge-unchecked", true)]
     public void Pump_and_gauge_are_looked_after(string shop, string code, bool fires) => Limits.Speaks(code, new Tray { Shop = shop }, fires);
 
-    // Common practice of the hobby insurers and makers: a hundred grams set fire to a bin.
+    // Common practice: a hundred grams that warm themselves can set fire to a bin.
     [Theory]
     [InlineData("leftover bin", "leftover-in-bin", true)]
     [InlineData("leftover water", "leftover-in-bin", false)]

@@ -22,8 +22,6 @@ public class ResinTests
         Assert.Equal(["unknown-name"], bench.All.Select(f => f.Descriptor.Name));
     }
 
-    // 0.284 m2 of plies as cut, at 60 min/m2 and 2 min for each of two pieces, take 21 min, and 3 min to mix; the fast resin lives 20 min
-    // in 100 g at 20 degC. Several small pots of a fast hardener are sound (common practice).
     // (0.8 / 2.55) / (0.8 / 2.55 + 0.2 / 1.15) = 64.3 % of fibre by volume, 65.9 % at 19 % of resin; carbon at 25 % of resin 66 %, at 27 % 63.6 %.
     [Theory]
     [InlineData("glass-twill-163", "18 % by weight", true)]
@@ -36,6 +34,8 @@ public class ResinTests
         new Tray { Plies = $"outer {cloth} 0/90; inner {cloth} 0/90", WetOut = "resin-content " + content },
         fires);
 
+    // 0.284 m2 of plies as cut, at 60 min/m2 and 2 min for each of two pieces, take 21 min, and 3 min to mix; the fast resin lives 20 min
+    // in 100 g at 20 degC. Several small pots of a fast hardener are sound (common practice).
     [Theory]
     [InlineData("fast-laminating-epoxy", "pot 120 g", true)]
     [InlineData("fast-laminating-epoxy", "pot 60 g; pot 60 g", false)]

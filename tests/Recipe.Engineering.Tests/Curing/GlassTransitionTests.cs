@@ -57,24 +57,26 @@ public class GlassTransitionTests
     [Fact]
     public void The_slow_epoxy_of_the_book_goes_through_its_data_sheet()
     {
-        // 55 degC after 24 h at 20 degC, 85 degC at most: figures of the shipped entry.
+        // 45 degC after 24 h at 20 degC, 85 degC at most: figures of the shipped entry.
         GlassTransitionFit fit = SlowFit;
         Assert.True(fit.GoesThrough);
-        Within(55, fit.Reached.DegreesCelsius, 0.1);
+        Within(45, fit.Reached.DegreesCelsius, 0.1);
         Within(-35, fit.Curve.Uncured.DegreesCelsius, 1e-9);
-        Assert.InRange(fit.Brake.RateAtTransition.Hertz, 0.3, 3);
-        Assert.InRange(fit.Degree.DecimalFractions, 0.8, 0.9);
+        Assert.InRange(fit.Degree.DecimalFractions, 0.75, 0.85);
+
+        // The degree that has this glass transition by DiBenedetto's equation: -35 + 120 a/2 / (1 - a/2) = 45, so a = 0.8.
+        Within(0.8, fit.Degree.DecimalFractions, 1e-3);
 
         CureCurve day = CureSimulation.Along(Slow, Day, SlowOptions);
-        Within(55, day.GlassTransitionAt(day.Total)!.Value.DegreesCelsius, 0.1);
+        Within(45, day.GlassTransitionAt(day.Total)!.Value.DegreesCelsius, 0.1);
 
         // A week more moves it little, the heat of a post-cure a good deal: a room-temperature cure ends 15 to 30 K above the room or a
         // little more, and 16 h at 50 degC raise 58 to 73 degC (common practice).
         CureCurve week = CureSimulation.Along(Slow, Hold(20, 7 * 24 * 60), SlowOptions);
-        Assert.InRange(week.GlassTransitionAt(week.Total)!.Value.DegreesCelsius, 56, 63);
+        Assert.InRange(week.GlassTransitionAt(week.Total)!.Value.DegreesCelsius, 46, 53);
         CureCurve post = CureSimulation.Along(
             Slow, CureSchedule.Create(C(20), [new HoldStep(C(20), Min(1440)), new HoldStep(C(50), Min(960))]), SlowOptions);
-        Assert.InRange(post.GlassTransitionAt(post.Total)!.Value.DegreesCelsius, 73, 85);
+        Assert.InRange(post.GlassTransitionAt(post.Total)!.Value.DegreesCelsius, 68, 78);
     }
 
     [Fact]
@@ -125,6 +127,24 @@ public class GlassTransitionTests
                 Within(sheet.DegreesCelsius, fit.Reached.DegreesCelsius, 0.1);
             },
             iter: 100);
+
+    /// <summary>
+    /// What its documentation says of the assumed brake: a day at 20 degC ends 30 to 35 K above that, and with a tenth of the rate some 5 K lower. Common practice has 15 to 30 K, which is why a data
+    /// sheet's figure is fitted.
+    /// </summary>
+    [Fact]
+    public void The_usual_brake_ends_a_cold_cure_where_it_says()
+    {
+        double End(double rate)
+        {
+            CureOptions options = new() { GlassTransition = new DiBenedetto(DiBenedetto.UsualUncured, C(85)), Brake = new DiffusionBrake(Frequency.FromHertz(rate)) };
+            return options.GlassTransition.At(CureSimulation.Along(Slow, Day, options).FinalDegree).DegreesCelsius;
+        }
+
+        Assert.Equal(1, DiffusionBrake.Usual.RateAtTransition.Hertz);
+        Assert.InRange(End(1), 50, 55);
+        Assert.InRange(End(1) - End(0.1), 4, 6.5);
+    }
 
     [Fact]
     public void What_cannot_be_reached_says_how_near_it_comes()

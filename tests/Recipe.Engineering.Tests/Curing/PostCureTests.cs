@@ -17,9 +17,9 @@ public class PostCureTests
     [Fact]
     public void A_part_dropped_into_heat_above_its_glass_transition_softens()
     {
-        // Fresh from the room its glass transition is 55 degC: at 70 degC it lacks 15 K at once.
+        // Fresh from the room its glass transition is 45 degC: at 70 degC it lacks 25 K at once.
         PostCureLead shock = PostCure.LeadOf(CureSimulation.Along(Slow, Hold(70, 600), AfterADay));
-        Within(-15, shock.Least.Kelvins, 0.1);
+        Within(-25, shock.Least.Kelvins, 0.1);
         Assert.Equal(Duration.Zero, shock.At);
         Assert.Equal(Duration.Zero, shock.Softens);
         Assert.True(shock.Final > C(75));
@@ -36,7 +36,9 @@ public class PostCureTests
         PostCureLead fast = Up(70, 300);
         Assert.True(fast.Least.Kelvins < 0);
         double softens = fast.Softens!.Value.Minutes;
-        Assert.InRange(20 + (softens * 5), 54, 62);
+
+        // It softens where the oven passes the 45 degC that the room left it, or little above.
+        Assert.InRange(20 + (softens * 5), 45, 50);
     }
 
     [Fact]

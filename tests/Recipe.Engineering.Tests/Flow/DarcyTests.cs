@@ -6,7 +6,7 @@ namespace Recipe.Engineering.Tests;
 
 public class DarcyTests
 {
-    // Worked case, computed from the textbook formula t = phi mu L^2/(2 K dP): phi 0.5, 0.3 Pa s, 1e-10 m2, 95 kPa, 0.5 m.
+    // Worked case, computed from the formula of the textbooks (Rudd, Long, Kendall and Mangin 1997, from memory) t = phi mu L^2/(2 K dP): phi 0.5, 0.3 Pa s, 1e-10 m2, 95 kPa, 0.5 m.
     [Fact]
     public void A_line_fills_in_the_time_of_the_worked_case()
     {

@@ -56,13 +56,13 @@ public class RollNestingTests
     }
 
     [Fact]
-    public void The_sameSomePieces_lie_the_same_way_each_time()
+    public void The_same_pieces_lie_the_same_way_each_time()
     {
         SomePieces.Sample(pieces =>
             Assert.Equal([.. RollNesting.Pack(pieces, M(1.3), M(0.005)).Placements], RollNesting.Pack(pieces, M(1.3), M(0.005)).Placements.ToArray()));
     }
 
-    // Coffman, Garey, Johnson, Tarjan 1980: FFDH(L) <= 1.7 OPT(L) + h_max. The rectangles come from cutting up one of known length, so OPT is it.
+    // Coffman, Garey, Johnson, Tarjan 1980 (from memory): FFDH(L) <= 1.7 OPT(L) + h_max. The rectangles come from cutting up one of known length, so OPT is it.
     [Fact]
     public void Shelves_keep_their_proved_bound_where_the_shortest_layout_is_known()
     {
@@ -144,7 +144,7 @@ public class RollNestingTests
     }
 
     [Fact]
-    public void NoSomePieces_need_no_roll()
+    public void No_pieces_need_no_roll()
     {
         Nest nest = RollNesting.Pack([], M(1), Length.Zero);
         Assert.Empty(nest.Placements);
