@@ -34,7 +34,7 @@ public sealed class TakeoffTests
             HatchLid.Input with { Plan = plan with { Stiffness = stiffness with { Curl = stiffness.Curl! with { StressFree = Known(free) } } } }, Papers.Cover, PaperFormat.Markdown);
         Assert.Contains("that cools from", Cover(C(30)), StringComparison.Ordinal);
         var cold = Cover(stiffness.Curl!.Room.Value);
-        Assert.Contains("none, the part cures at the 20\u00A0°C of the room", cold, StringComparison.Ordinal);
+        Assert.Contains("none, the part cures at the 20 °C of the room", cold, StringComparison.Ordinal);
         Assert.DoesNotContain("that cools from", cold, StringComparison.Ordinal);
     }
 
