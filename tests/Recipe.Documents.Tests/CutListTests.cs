@@ -128,7 +128,12 @@ public sealed class CutListTests
         var plan = HatchLid.Input.Plan;
         var insert = new Model.InsertItem
         {
-            Name = "bolts", NameWhere = Here, Where = Here, Count = 4, MaterialWhere = Here, Material = new Model.Insert { Name = "bolt", Keyword = "insert", Where = Here },
+            Name = "bolts",
+            NameWhere = Here,
+            Where = Here,
+            Count = 4,
+            Material = new Model.Insert { Name = "bolt", Keyword = "insert", Where = Here },
+            MaterialWhere = Here,
         };
         var nests = plan.Nests.SetItem(0, plan.Nests[0] with { Sizes = [plan.Nests[0].Sizes[0] with { Strips = 2, Count = 2 }] });
         var input = HatchLid.Input with { Plan = plan with { Stack = plan.Stack.Add(new StackPlan { Item = insert, Number = 0 }), Nests = nests } };
