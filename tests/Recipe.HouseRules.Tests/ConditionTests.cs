@@ -106,6 +106,7 @@ public class ConditionTests
     [InlineData("must (fibre-mass / area) at-most 1 g/m2", "(fibre-mass / area) is 163 g/m2; at most 1 g/m2 is the rule")]
     [InlineData("must (2 * fibre-mass / area) at-most (fibre-mass / area)", "(2 * fibre-mass / area) is 326 g/m2; at most (fibre-mass / area) (163 g/m2) is the rule")]
     [InlineData("figure w (fibre-mass / area)\nmust w at-most 1 g/m2\nmessage \"{w}, {w in oz/yd2}\"", "163 g/m2, 4.807 oz/yd2")]
+    [InlineData("figure v (area * 100 mm)\nmust v at-most 1 L\nmessage \"{v in L}\"", "6 L")]
     [InlineData("must (20 EUR / fibre-mass) at-most 1 EUR/kg", "(20 EUR / fibre-mass) is 2044.99 EUR/kg; at most 1 EUR/kg is the rule")]
     [InlineData("must (20 EUR / 10 EUR) at-most 1", "(20 EUR / 10 EUR) is 2; at most 1 is the rule")]
     public void What_is_reckoned_is_told_in_a_unit_of_its_own_kind(string lines, string message) => Assert.Equal([message], Bench.Messages(lines, Priced));

@@ -123,22 +123,18 @@ internal static class RuleExpressionBinder
         return new RuleType(dimension, false, unit);
     }
 
-    // `mass / area` in g/m2, `rim * flange` in mm2; null where the two symbols side by side mean something else.
+    // `mass / area` in g/m2; what no two units say so is told in the first unit of its dimension, where there is one.
     private static Unit? Together(char sign, Unit? left, Unit? right, Dimension dimension)
     {
-        if (dimension == Dimension.None || left is null || right is null)
+        if (dimension == Dimension.None)
         {
             return null;
         }
 
-        var symbol = sign == '/' ? $"{left.Symbol}/{right.Symbol}" : left == right ? left.Symbol + "2" : $"{left.Symbol}.{right.Symbol}";
-        if (!UnitTable.TryParse(symbol, out var unit))
-        {
-            return null;
-        }
-
-        var factor = sign == '*' ? left.Factor * right.Factor : left.Factor / right.Factor;
-        return unit.Dimension == dimension && Math.Abs(unit.Factor - factor) <= 1e-9 * factor ? unit : null;
+        var isPlain = sign == '/' && left is not null && right is not null && $"{left.Symbol}{right.Symbol}".AsSpan().IndexOfAny('/', '.') < 0;
+        return isPlain && UnitTable.TryParse($"{left!.Symbol}/{right!.Symbol}", out var both) && both.Dimension == dimension
+            ? both
+            : UnitTable.All.FirstOrDefault(unit => unit.Dimension == dimension && unit is { Scale: UnitScale.Proportional, Currency: null });
     }
 
     private static string Sample(FactWord fact) => fact.Kind == FactKind.YesNo ? $"{fact.Word} is yes" : $"{fact.Word} is ...";
