@@ -195,8 +195,11 @@ public sealed class Workspace
         };
     }
 
-    // A line that cannot be read in a text that a file uses is left out of the plans of that file too: its papers would be as wrong as the other text.
-    private IEnumerable<Finding> NotUnderstoodIn(SyntaxTree used) => used.Findings.Concat(BoundOf(used).Findings).Where(finding => finding.Severity == Severity.Error);
+    // A line that cannot be read in a text that a file uses is left out of the plans of that file too: its papers would be as wrong as the other text. Of a file
+    // that is no recipe no line is shown: whoever sends somebody a recipe could have it show what that somebody may read.
+    private IEnumerable<Finding> NotUnderstoodIn(SyntaxTree used) => used.Source.Name.EndsWith(".recipe", StringComparison.Ordinal)
+        ? used.Findings.Concat(BoundOf(used).Findings).Where(finding => finding.Severity == Severity.Error)
+        : [];
 
     // What a lambda uses lives as long as the lambda, and with it whatever other lambdas of the same method use: these two are kept with each file.
     private Lazy<string> RevisionWhenAsked(SyntaxTree tree) => new(() => RevisionOf(tree));
