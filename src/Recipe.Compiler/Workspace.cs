@@ -9,6 +9,7 @@ using Recipe.Planning;
 using Recipe.Semantics;
 using Recipe.Semantics.Findings;
 using Recipe.Syntax;
+using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Compiler;
@@ -197,7 +198,7 @@ public sealed class Workspace
 
     // A line that cannot be read in a text that a file uses is left out of the plans of that file too: its papers would be as wrong as the other text. Of a file
     // that is no recipe no line is shown: whoever sends somebody a recipe could have it show what that somebody may read.
-    private IEnumerable<Finding> NotUnderstoodIn(SyntaxTree used) => used.Source.Name.EndsWith(".recipe", StringComparison.Ordinal)
+    private IEnumerable<Finding> NotUnderstoodIn(SyntaxTree used) => used.Source.Name.EndsWith(FileEndings.Recipe, StringComparison.Ordinal)
         ? used.Findings.Concat(BoundOf(used).Findings).Where(finding => finding.Severity == Severity.Error)
         : [];
 

@@ -37,7 +37,7 @@ public class ShelfCountTests
         var take = model.Parts.Sum(part => Planner.Plan(part, model).Resin!.ToMix.Value.Grams);
         Assert.Equal([false, true], buy.Select(line => line.Need.IsHardener));
         Assert.Equal(take, buy.Sum(line => line.Gross) * 1000, 1e-9);
-        Assert.All(buy, line => Assert.EndsWith(FormattableString.Invariant($" ({line.Gross / Density(line) * 1e6:0} mL)"), line.Label, StringComparison.Ordinal));
+        Assert.All(buy, line => Assert.EndsWith(FormattableString.Invariant($" ({line.Gross / Density(line) * 1e6:G3} mL)"), line.Label, StringComparison.Ordinal));
         Assert.Equal(take - 50, buy.Sum(line => line.Buy) * 1000, 1e-9);
 
         static double Density(ToBuyLine line)
