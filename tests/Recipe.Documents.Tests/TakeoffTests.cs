@@ -45,9 +45,20 @@ public sealed class TakeoffTests
         var line = plan.Takeoff[0];
         var shelf = line.Gross.Value with { Si = line.Gross.Value.Si * 3 };
         var twice = line with { InStock = shelf, ToBuy = shelf with { Si = 0 } };
-        var input = HatchLid.Input with { Plan = plan with { Takeoff = [twice, twice] }, Quantity = plan.Part.Quantity * 2 };
+        var input = HatchLid.Input with { Plan = plan with { Takeoff = [twice, twice with { Label = "the same, for the seam" }] }, Quantity = plan.Part.Quantity * 2 };
         var buy = JobTakeoff.Lines(new PaperContext(input)).Sum(all => all.ToBuy!.Value.Si);
         Assert.Equal(line.Gross.Value.Si, buy, 9); // 2 lines of 2 are 4; 3 lie there
+    }
+
+    [Fact]
+    public void What_a_liquid_measures_grows_with_what_it_weighs()
+    {
+        var plan = HatchLid.Input.Plan;
+        var resin = plan.Takeoff.First(line => line.Group == Planning.TakeoffGroup.Resin) with { Label = "Epoxy", Volume = UnitsNet.Volume.FromMilliliters(80) };
+        var input = HatchLid.Input with { Plan = plan with { Takeoff = [resin] }, Quantity = plan.Part.Quantity * 3 };
+        Assert.Equal("Epoxy (80 mL)", resin.LabelWithVolume);
+        Assert.Equal("Epoxy (240 mL)", Assert.Single(JobTakeoff.Lines(new PaperContext(input))).LabelWithVolume);
+        Assert.Contains("Epoxy (240 mL)", Papers.Write(input, Papers.Takeoff, PaperFormat.Markdown).Replace('\u00A0', ' '), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -82,6 +82,51 @@ public class FeatureTests
         Assert.Contains(hints, h => h.Topic == HintTopic.Cure && h.Text.Contains("gels at", StringComparison.Ordinal) && h.Text.Contains("cured", StringComparison.Ordinal));
     }
 
+    /// <summary>A ply that ends inside the edge is no part of the full stack, as the plan and the papers count it.</summary>
+    [Fact]
+    public void The_thickness_so_far_is_that_of_the_full_stack()
+    {
+        var desk = Desk.With("inner glass-twill-163 0/90", "pad glass-twill-163 0/90 step 20 mm\n    inner glass-twill-163 0/90");
+        var hints = Hints.Of(desk.File, new TextSpan(0, desk.File.Source.Length), Everything);
+        var whole = desk.File.Plans.Single().Laminate!.Thickness.Value;
+        Assert.Contains(hints, h => h.Offset == desk.Span("inner glass-twill-163 0/90").End && h.Text.EndsWith($", {Say.Of(whole)} so far", StringComparison.Ordinal));
+        Assert.DoesNotContain(hints, h => h.Offset == desk.Span("pad glass-twill-163 0/90 step 20 mm").End && h.Text.Contains("so far", StringComparison.Ordinal));
+    }
+
+    /// <summary>Minutes are those of the papers: a need is rounded up, a limit down, and what is left is the difference of the two.</summary>
+    [Fact]
+    public void The_minutes_add_up_as_on_the_papers()
+    {
+        var file = Desk.With("vacuum {", "wet-out {\n    pace 7.3 min/m2\n    room 21.5 degC\n  }\n  vacuum {").File;
+        var clock = file.Plans.Single().Clock!;
+        var (need, life) = (Math.Ceiling(clock.Need.Value.Minutes), Math.Floor(clock.FilmLife!.Value.Value.Minutes));
+        Assert.Contains(Lenses.Of(file), lens => lens.Title.Contains($"{Say.Of(UnitsNet.Duration.FromMinutes(life - need))} left on the clock", StringComparison.Ordinal));
+        Assert.Contains(
+            Hints.Of(file, new TextSpan(0, file.Source.Length), Everything),
+            h => h.Text == $"first mix to full vacuum {Say.Of(UnitsNet.Duration.FromMinutes(need))} of {Say.Of(UnitsNet.Duration.FromMinutes(life))}");
+    }
+
+    [Fact]
+    public void An_assembly_says_what_it_weighs_joined()
+    {
+        var file = Desk.Of(Desk.Tray + """
+            part box {
+              join {
+                manner cured-then-bonded
+                parts tray tray
+                adhesive structural-adhesive
+                bond-line 0.3 mm
+                overlap 25 mm
+                seam 1400 mm
+              }
+            }
+            """).File;
+        var box = file.Parts.Single(part => part.Name == "box");
+        var weighs = Say.Of(box.Plan.TrimmedMass!.Value.Value.Value);
+        Assert.Contains(Lenses.Of(file), lens => lens is { Part: "box", Action: LensAction.ShowNumbers } && lens.Title.StartsWith($"{weighs} joined", StringComparison.Ordinal));
+        Assert.Contains($"joined {weighs}", Hovers.At(file, file.Source.Text.IndexOf("part box", StringComparison.Ordinal) + 6)!.Markdown, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_topic_that_is_switched_off_and_a_line_outside_the_range_give_no_hint()
     {

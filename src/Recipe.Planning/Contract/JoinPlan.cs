@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Recipe.Planning;
 
-/// <summary>The join of two halves, computed.</summary>
+/// <summary>The join of two halves, or of finished parts, computed.</summary>
 public sealed record JoinPlan
 {
     /// <summary>Length of the seam; null when not known.</summary>

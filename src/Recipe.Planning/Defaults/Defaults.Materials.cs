@@ -96,7 +96,7 @@ public static partial class Defaults
 
     /// <summary>Film beyond the part.</summary>
     public static readonly TradeDefault<Length> FilmEdge = new(
-        "default.film-edge", "bag film runs past the part on each side by", BagRule.FilmEdge, "75 mm", Common, "write `beyond 75 mm` on the bag film");
+        "default.film-edge", "bag film runs past the trim line on each side by", BagRule.FilmEdge, "75 mm", Common, "write `beyond 60 mm` on the bag film, which is counted from the edge of the plies");
 
     /// <summary>Film for a shaped part.</summary>
     public static readonly TradeDefault<double> FilmFactor = new(
