@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;

@@ -1,5 +1,4 @@
 using Recipe.Planning;
-using Recipe.Text;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks.Tests;
