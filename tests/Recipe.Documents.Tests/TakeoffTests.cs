@@ -54,7 +54,8 @@ public sealed class TakeoffTests
     public void What_a_liquid_measures_grows_with_what_it_weighs()
     {
         var plan = HatchLid.Input.Plan;
-        var resin = plan.Takeoff.First(line => line.Group == Planning.TakeoffGroup.Resin) with { Label = "Epoxy", Volume = UnitsNet.Volume.FromMilliliters(80) };
+        var resin = plan.Takeoff.First(line => line.Group == Planning.TakeoffGroup.Resin) with { Label = "Epoxy" };
+        resin = resin with { Density = UnitsNet.Density.FromKilogramsPerCubicMeter(resin.Net.Value.Si / 80e-6) };
         var input = HatchLid.Input with { Plan = plan with { Takeoff = [resin] }, Quantity = plan.Part.Quantity * 3 };
         Assert.Equal("Epoxy (80 mL)", resin.LabelWithVolume);
         Assert.Equal("Epoxy (240 mL)", Assert.Single(JobTakeoff.Lines(new PaperContext(input))).LabelWithVolume);
