@@ -4,7 +4,6 @@ using Recipe.Semantics;
 using Recipe.Syntax;
 using Recipe.Text;
 using Recipe.Text.Findings;
-using Recipe.Text.Units;
 
 namespace Recipe.Editing;
 

@@ -52,7 +52,7 @@ public static class LeadLag
     /// It takes the lead to be fully grown when the laminate is wet through at the feed line, and the medium to go on beyond the
     /// distance; one that ends there fills a little sooner. The same equations solved step by step from the first moment agree within a
     /// few per cent, even at less than one lead from the feed line. Never less than the layered time. Plans add the lead to the path and take the
-/// layered time over both, which errs on the long side; this is what that is held against.
+    /// layered time over both, which errs on the long side; this is what that is held against.
     /// </remarks>
     public static Duration FillTime(
         PorousLayer flowMedium, PorousLayer laminate, Area throughThickness, DynamicViscosity viscosity, Pressure drop, Length length)
