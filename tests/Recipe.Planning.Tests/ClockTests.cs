@@ -4,8 +4,8 @@ namespace Recipe.Planning.Tests;
 public class ClockTests
 {
     /// <summary>
-    /// Common practice, from memory: first mix to level reached on 0.3 to 0.5 m2 of three plies is 30 to 40 min for somebody who has done it, which is given to a tenth; film, felt and
-    /// peel ply over it. The resin is one that gives the time.
+    /// Common practice, from memory: first mix to level reached on 0.3 to 0.5 m2 of three plies is 30 to 40 min for somebody who has done it; film, felt and peel ply over it. The tenth
+    /// on either side is a margin of this test, without a source: it finds gross errors only. The resin is one that gives the time.
     /// </summary>
     [Theory]
     [InlineData("600 mm x 500 mm")]
