@@ -61,6 +61,16 @@ public class CureProfileTests
         Assert.Contains(plan.Assumptions, assumption => assumption is { Key: "default.cool-rate", Value: "0.5 degC/min" });
     }
 
+    /// <summary>And where nobody says how fast it is heated, 20 K an hour: common practice in the mould is 20 to 30.</summary>
+    [Fact]
+    public void ARampWithoutARateIsHeatedAsIsUsual()
+    {
+        var plan = PlanOf("", "room 20 degC", "ramp to 60 degC; hold 60 degC for 6 h");
+        Assert.Equal([120, 480], plan.Cure!.Steps.Select(step => Math.Round(step.End.Value.Minutes, 6)));
+        Assert.Equal("default.ramp-rate", Assert.Single(plan.Cure.Total.RestsOn));
+        Assert.Contains(plan.Assumptions, assumption => assumption is { Key: "default.ramp-rate", Value: "20 degC/h" });
+    }
+
     /// <summary>What is off the mould or out of the bag no longer heats it.</summary>
     [Fact]
     public void BagAndMouldLeaveTheHeatWhenTheyAreTakenAway()

@@ -21,7 +21,7 @@ internal static class CureSchema
         [
             Word("hold", "Holds a temperature for a time.", "hold 20 degC for 12 h under vacuum", Arg(Kinds.TemperatureOrRoom), Needs("for", Kinds.LongTime, "how long"), UnderVacuum, Support)
                 .Repeatable().Also("dwell", "soak"),
-            Word("ramp", "Goes to a temperature at a rate.", "ramp 0.5 degC/min to 50 degC", Arg("rate", Kinds.Rate), Needs("to", Kinds.Temperature, "where to"), UnderVacuum, Support)
+            Word("ramp", "Goes to a temperature at a rate.", "ramp 0.5 degC/min to 50 degC", Optional("rate", Kinds.Rate), Needs("to", Kinds.Temperature, "where to"), UnderVacuum, Support)
                 .Repeatable(),
             Word(
                 "cool",
