@@ -129,7 +129,7 @@ public sealed class BleedsDry : Check
             [Wetter(part, plan, could.Value - given.Value)]);
     }
 
-    // What somebody would leave out or change: a felt before the peel ply, which has to be there.
+    // What somebody would leave out or change: the peel ply last, since it has to be there.
     private static BagLayerPlan? Thirstiest(BagPlan bag) => bag.Layers
         .Where(l => l.CouldTake is { Kilograms: > 0 })
         .OrderBy(l => l.Layer.Class == LayerClass.PeelPly)

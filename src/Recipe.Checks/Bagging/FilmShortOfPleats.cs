@@ -128,7 +128,7 @@ public sealed class FilmShortOfPleats : Check
     private static Fix Larger(Part part, BagLayer film, Length missing)
     {
         var edge = film.Beyond?.Value ?? (Defaults.FilmEdge.Value - (part.Trim?.Value ?? Defaults.Trim.Value));
-        var past = FormattableString.Invariant($"{Math.Ceiling((edge + (missing / 8)).Millimeters / Step) * Step} mm");
+        var past = FormattableString.Invariant($"{Math.Max(0, Math.Ceiling((edge + (missing / 8)).Millimeters / Step) * Step)} mm");
         return new Fix($"Cut the film {past} past the plies", FixSafety.NeedsALook, LayerLines.End(film, $"beyond {past}"));
     }
 

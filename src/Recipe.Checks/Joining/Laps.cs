@@ -10,7 +10,7 @@ internal static class Laps
     private static readonly Length Loaded = Length.FromMillimeters(25);
     private static readonly Length Hopeless = Length.FromMillimeters(8);
 
-    // Nobody cuts cloth to a tenth of a millimetre; half an inch is a half inch.
+    // Nobody cuts cloth to a tenth of a millimetre.
     private static readonly Length Rounding = Length.FromMillimeters(0.5);
 
     /// <summary>The lines of the join, for a check that misses one; null without a join.</summary>

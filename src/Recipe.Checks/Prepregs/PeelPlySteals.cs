@@ -220,5 +220,5 @@ public sealed class PeelPlySteals : Check
     // A film under it makes the face by itself; anything else would cure into the part.
     private static Fix Without(Bag bag, BagLayer peel) => bag.Layers[1..] is [{ Class: LayerClass.ReleaseFilm }, ..]
         ? new Fix("Leave the peel ply out", FixSafety.NeedsALook, Edits.Remove(peel.Where))
-        : new Fix("Lay a perforated film instead", FixSafety.NeedsALook, Edits.Replace(peel.Where, "release-film perforated"));
+        : new Fix("Lay a perforated film instead", FixSafety.NeedsALook, LayerLines.Take(peel.Where, peel.Material.Name, "release-film perforated"));
 }
