@@ -355,14 +355,15 @@ public sealed class Workspace
     }
 
     /// <summary>
-    /// A mistake in a line that a part and its variant share is one mistake: the same code at the same place is said once.
+    /// A mistake in a line that a part and its variant share is one mistake: the same code at the same place is said once. A rule of the house may find several
+    /// things wrong with a part, all at its name.
     /// </summary>
     private sealed class SameFinding : IEqualityComparer<Finding>
     {
         public static readonly SameFinding Instance = new();
 
         public bool Equals(Finding? x, Finding? y) =>
-            x is not null && y is not null && x.Descriptor.Code == y.Descriptor.Code && x.Where == y.Where;
+            x is not null && y is not null && x.Descriptor.Code == y.Descriptor.Code && x.Where == y.Where && (!x.Descriptor.IsHouseRule || x.Message == y.Message);
 
         public int GetHashCode(Finding obj) => HashCode.Combine(obj.Descriptor.Code, obj.Where);
     }

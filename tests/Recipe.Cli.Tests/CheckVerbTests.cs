@@ -140,4 +140,28 @@ public sealed class CheckVerbTests
         Assert.Equal(1, bench.RunHere("build", "lid.recipe", "--out", "papers").Status);
         Assert.False(Directory.Exists(bench.PathOf("papers")));
     }
+
+    [Fact]
+    public void Each_thing_that_a_rule_finds_wrong_with_a_part_is_said()
+    {
+        using var bench = new Bench();
+        bench.Write("shop.recipe", File.ReadAllText(Bench.Sample("samples/shop.recipe")));
+        bench.Write("lid.recipe", File.ReadAllText(Bench.Sample("samples/hatch-lid.recipe")) + """
+
+            rule light-and-many {
+              title     "Light and many"
+              reason    "it must not tip the boat, and one alone is not worth the mixing"
+              remedy    "leave a ply out, or make more of them"
+              source    "what the bench agreed on"
+              severity  warning
+
+              must  mass at-most 1 g
+              must  quantity at-least 300
+            }
+            """);
+        var run = bench.RunHere("check", "lid.recipe");
+
+        // Two of the part, two of its variant.
+        Assert.Equal(1 + 4, run.Out.Split("warning house rule light-and-many").Length);
+    }
 }

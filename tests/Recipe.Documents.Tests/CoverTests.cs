@@ -35,6 +35,26 @@ public sealed class CoverTests
         Assert.DoesNotContain("Mix", Lines(Bare.Of(Model.Process.Prepreg)));
     }
 
+    /// <summary>25.4 mm are an inch, and 85 degC are 185 degF (exact, NIST SP 811): what is assumed is told in both where the papers are in US units.</summary>
+    [Fact]
+    public void What_is_assumed_is_told_in_the_units_of_a_us_shop_too()
+    {
+        var plan = HatchLid.Input.Plan with
+        {
+            Assumptions =
+            [
+                new("default.a", "the film runs past the plies by", "25.4 mm", "common practice", "write `beyond 30 mm`"),
+                new("default.b", "the room", "18 to 25 degC", "common practice", "write `room 20 degC`"),
+                new("default.c", "it softens at", "85 degC after 20 degC for 24 h", "common practice", "write it"),
+                new("default.d", "waste", "10 %", "common practice", "write it"),
+            ],
+        };
+        string Cover(Model.UnitSystem units) => Papers.Write(HatchLid.Input with { Plan = plan, Units = units }, Papers.Cover, PaperFormat.Markdown).Replace('\u00A0', ' ');
+        var us = Cover(Model.UnitSystem.Us);
+        Assert.All((string[])["25.4 mm (1 in)", "18 to 25 °C (64 to 77 °F)", "85 °C after 20 °C for 24 h (185 °F after 68 °F for 24 h)", "| 10 % |"], told => Assert.Contains(told, us, StringComparison.Ordinal));
+        Assert.DoesNotContain(" in)", Cover(Model.UnitSystem.Metric), StringComparison.Ordinal);
+    }
+
     private static IEnumerable<string> Lines(PaperInput input) =>
         Papers.Cover.Build(input).Stations.Single(station => station.Title == "Card for the helper").Blocks.OfType<Table>().Single().Rows.OfType<CellRow>().Select(row => ((TextCell)row.Cells[0]).Text.Plain);
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Recipe.Model;
 using Recipe.Text.Findings;
 using Recipe.Text.Units;
@@ -18,10 +17,10 @@ internal static class AuthorUnits
     {
         var changes = new Dictionary<string, string>(StringComparer.Ordinal);
         var edits = fix.Edits.Select(edit => edit with { NewText = Rewrite(edit, shop, changes) }).ToArray();
-        return changes.Count == 0 ? fix : new Fix(Replace(fix.Title, q => changes.GetValueOrDefault(fix.Title[q.Start..q.End])), fix.Safety, [.. edits]);
+        return changes.Count == 0 ? fix : new Fix(WrittenQuantities.Replace(fix.Title, q => changes.GetValueOrDefault(fix.Title[q.Start..q.End])), fix.Safety, [.. edits]);
     }
 
-    private static string Rewrite(TextEdit edit, Shop? shop, Dictionary<string, string> changes) => Replace(edit.NewText, quantity =>
+    private static string Rewrite(TextEdit edit, Shop? shop, Dictionary<string, string> changes) => WrittenQuantities.Replace(edit.NewText, quantity =>
     {
         // Times are the same everywhere, and 2 h 35 min must stay together.
         if (quantity.Unit.Dimension == DimensionNames.Time)
@@ -30,7 +29,7 @@ internal static class AuthorUnits
         }
 
         var written = edit.NewText[quantity.Start..quantity.End];
-        var old = Quantities.In(edit.Where.Text).FirstOrDefault(q => IsAlike(q.Unit, quantity.Unit));
+        var old = WrittenQuantities.In(edit.Where.Text).FirstOrDefault(q => IsAlike(q.Unit, quantity.Unit));
         var unit = old.Unit ?? Wanted(edit, shop, quantity);
         if (unit is null || unit.Symbol == quantity.Unit.Symbol)
         {
@@ -52,9 +51,9 @@ internal static class AuthorUnits
         return changes[written] = Said(quantity, unit, old.Unit is null ? null : old.Unit.ToSi(old.Numbers[^1]));
     });
 
-    private static Unit? Wanted(TextEdit edit, Shop? shop, Quantity quantity)
+    private static Unit? Wanted(TextEdit edit, Shop? shop, WrittenQuantity quantity)
     {
-        if (Quantities.UsFor(quantity.Unit, quantity.Numbers.Max(quantity.Unit.ToSi)) is not { } us)
+        if (WrittenQuantities.UsFor(quantity.Unit, quantity.Numbers.Max(quantity.Unit.ToSi)) is not { } us)
         {
             return null;
         }
@@ -67,27 +66,11 @@ internal static class AuthorUnits
 
     private static bool IsAlike(Unit left, Unit right) => left.Dimension == right.Dimension && left.Scale == right.Scale;
 
-    private static string Replace(string text, Func<Quantity, string?> by)
-    {
-        var result = new StringBuilder();
-        var at = 0;
-        foreach (var quantity in Quantities.In(text))
-        {
-            if (by(quantity) is { } other)
-            {
-                result.Append(text, at, quantity.Start - at).Append(other);
-                at = quantity.End;
-            }
-        }
-
-        return at == 0 ? text : result.Append(text, at, text.Length - at).ToString();
-    }
-
     /// <summary>
     /// The quantity in another unit, with as many figures as it has and two at least (three where it is no length). It is rounded away from the figure
     /// that it replaces, so that a least stays enough and a most is not passed.
     /// </summary>
-    private static string Said(Quantity quantity, Unit unit, double? oldSi)
+    private static string Said(WrittenQuantity quantity, Unit unit, double? oldSi)
     {
         var digits = Math.Max(quantity.Digits, unit.Dimension == DimensionNames.Length ? 2 : 3);
         return string.Join(" to ", quantity.Numbers.Select(number =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Planning;
+using Recipe.Text.Units;
 
 namespace Recipe.Documents.Shared;
 
@@ -33,7 +34,7 @@ internal static class AssumptionTables
             yield return new Table(
                 "Unmeasured figures of materials, with their sources",
                 Columns,
-                [.. figures.GroupBy(line => line.OfAll, StringComparer.Ordinal).SelectMany(group => group.Select(Cells).Prepend(new GroupRow(Phrase.WithCode($"To replace: {group.Key}"))))]);
+                [.. figures.GroupBy(line => line.OfAll, StringComparer.Ordinal).SelectMany(group => group.Select(line => Cells(context, line)).Prepend(new GroupRow(Phrase.WithCode($"To replace: {group.Key}"))))]);
         }
 
         if (others.Count > 0)
@@ -41,7 +42,7 @@ internal static class AssumptionTables
             yield return new Table(
                 "Defaults, with their sources",
                 [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 74), new("Value", WidthMm: 42), new("Source", WidthMm: 66), new("To replace it")],
-                [.. others.Select(line => new CellRow([.. ((CellRow)Cells(line)).Cells, Phrase.WithCode(line.Assumption.HowToReplace)]))]);
+                [.. others.Select(line => new CellRow([.. ((CellRow)Cells(context, line)).Cells, Phrase.WithCode(line.Assumption.HowToReplace)]))]);
         }
     }
 
@@ -51,7 +52,7 @@ internal static class AssumptionTables
         var lines = Lines(context).Where(line => keys.Contains(line.Assumption.Key)).ToList();
         yield return lines.Count == 0
             ? new Paragraph("No figure of this paper rests on an assumption.")
-            : new Table("Defaults and unmeasured figures, with their sources", Columns, [.. lines.Select(Cells)]);
+            : new Table("Defaults and unmeasured figures, with their sources", Columns, [.. lines.Select(line => Cells(context, line))]);
     }
 
     private static ImmutableArray<Column> Columns => [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 92), new("Value", WidthMm: 40), new("Source")];
@@ -62,13 +63,22 @@ internal static class AssumptionTables
     private static IEnumerable<Line> Lines(PaperContext context) =>
         context.Plan.Assumptions.Select((assumption, i) => new Line(PaperContext.AssumptionId(i + 1), assumption, OfAll(assumption)));
 
-    private static Row Cells(Line line) => new CellRow(
+    private static Row Cells(PaperContext context, Line line) => new CellRow(
     [
         line.Id,
         WrittenText.InTitle(line.Assumption.What),
-        WrittenText.ForReading(line.Assumption.Value),
+        WrittenText.ForReading(line.Assumption.Value) + (context.Text.IsUs && InUs(line.Assumption.Value) is { } us ? $" ({WrittenText.ForReading(us)})" : ""),
         Phrase.WithCode(WrittenText.InTitle(line.Assumption.Source)),
     ]);
+
+    // The same figures in the units of a US shop; null where all of them are the same there. Nobody knows a default to more than three figures.
+    private static string? InUs(string value)
+    {
+        var text = WrittenQuantities.Replace(value, quantity => WrittenQuantities.UsFor(quantity.Unit, quantity.Numbers.Max(quantity.Unit.ToSi)) is { } unit
+            ? $"{string.Join(" to ", quantity.Numbers.Select(number => Numbers.Significant(unit.FromSi(quantity.Unit.ToSi(number)), Math.Clamp(quantity.Digits, 2, 3))))} {unit.Symbol}"
+            : null);
+        return text == value ? null : text;
+    }
 
     // "heat-limit of Film" is replaced by "declare `... { heat-limit ... }`": the same for every other figure of Film.
     private static string? OfAll(Assumption assumption)
