@@ -23,6 +23,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
     private readonly AnswerCache _answers = new(options);
     private HostSession? _session;
     private int _lastId;
+    private bool _told;
 
     /// <summary>Is told of each file before it is compiled, and of null when the answer is there. Nothing is told when all were compiled before.</summary>
     public Action<RuleCompiling?>? Compiling { get; set; }
@@ -80,7 +81,12 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
             }
 
             var answer = AskHost(request, stop);
-            Compiling?.Invoke(null);
+            if (_told)
+            {
+                _told = false;
+                Compiling?.Invoke(null);
+            }
+
             if (answer.Problems.IsEmpty)
             {
                 _answers.Keep(key, answer);
@@ -199,6 +205,7 @@ public sealed class RulesProcess(RulesProcessOptions options) : IDisposable
         if (Compiling is not null && progress.Rule is null)
         {
             var number = request.Files.TakeWhile(file => file.Name != progress.File).Count() + 1;
+            _told = true;
             Compiling(new RuleCompiling(progress.File, number, request.Files.Count));
         }
     }

@@ -34,7 +34,7 @@ internal static class AssumptionTables
             yield return new Table(
                 "Unmeasured figures of materials, with their sources",
                 Columns,
-                [.. figures.GroupBy(line => line.OfAll, StringComparer.Ordinal).SelectMany(group => group.Select(line => Cells(context, line)).Prepend(new GroupRow(Phrase.WithCode($"To replace: {group.Key}"))))]);
+                [.. figures.GroupBy(line => line.OfAll, StringComparer.Ordinal).SelectMany(group => group.Select(line => (Row)Cells(context, line)).Prepend(new GroupRow(Phrase.WithCode($"To replace: {group.Key}"))))]);
         }
 
         if (others.Count > 0)
@@ -42,7 +42,7 @@ internal static class AssumptionTables
             yield return new Table(
                 "Defaults, with their sources",
                 [new("No.", WidthMm: 11, NamesTheRow: true), new("What", WidthMm: 74), new("Value", WidthMm: 42), new("Source", WidthMm: 66), new("To replace it")],
-                [.. others.Select(line => new CellRow([.. ((CellRow)Cells(context, line)).Cells, Phrase.WithCode(line.Assumption.HowToReplace)]))]);
+                [.. others.Select(line => new CellRow([.. Cells(context, line).Cells, Phrase.WithCode(line.Assumption.HowToReplace)]))]);
         }
     }
 
@@ -63,7 +63,7 @@ internal static class AssumptionTables
     private static IEnumerable<Line> Lines(PaperContext context) =>
         context.Plan.Assumptions.Select((assumption, i) => new Line(PaperContext.AssumptionId(i + 1), assumption, OfAll(assumption)));
 
-    private static Row Cells(PaperContext context, Line line) => new CellRow(
+    private static CellRow Cells(PaperContext context, Line line) => new CellRow(
     [
         line.Id,
         WrittenText.InTitle(line.Assumption.What),

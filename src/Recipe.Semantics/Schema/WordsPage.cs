@@ -61,20 +61,20 @@ public static class WordsPage
 
     private static string Takes(WordSchema word) => word.Forms.IsEmpty
         ? Takes(word.Line) + (word.Block is { } block ? $" {{ {block.Name} }}" : "")
-        : string.Join("; ", word.Forms.Select(f => $"{f.Word} {Takes(f.Line)}"));
+        : string.Join("; ", word.Forms.Select(f => $"{f.Word} {Takes(f.Line)}".TrimEnd()));
 
     private static string Takes(LinePattern line)
     {
         var parts = new List<string>();
         foreach (var argument in line.Arguments)
         {
-            var noun = argument.Kind.Noun + (argument.IsRepeated ? " ..." : "");
+            var noun = Takes(argument.Kind) + (argument.IsRepeated ? " ..." : "");
             parts.Add(argument.IsOptional ? $"[{noun}]" : noun);
         }
 
         foreach (var clause in line.Clauses)
         {
-            var text = $"{clause.Phrase} {clause.Kind.Noun}{(clause.IsRepeated ? " ..." : "")}";
+            var text = $"{clause.Phrase} {Takes(clause.Kind)}{(clause.IsRepeated ? " ..." : "")}";
             parts.Add(clause.IsRequired ? text : $"[{text}]");
         }
 
@@ -87,6 +87,14 @@ public static class WordsPage
         return string.Join(" ", parts);
     }
 
+    private static string Takes(ValueKind kind) => kind switch
+    {
+        QuantityKind { NeedsRange: true } => $"{kind.Noun} to {kind.Noun}",
+        QuantityKind { TakesRange: true } => $"{kind.Noun} [to {kind.Noun}]",
+        QuantityKind { TakesTolerance: true } => $"{kind.Noun} [+/- {kind.Noun}]",
+        _ => kind.Noun,
+    };
+
     /// <summary>The words to choose from, below the table that they belong to.</summary>
     private static void WriteChoices(StringBuilder page, BlockSchema block)
     {
@@ -96,13 +104,10 @@ public static class WordsPage
             foreach (var form in word.Forms)
             {
                 lines.Add($"* `{word.Word} {form.Word}`: {form.Doc}, as in `{form.Example}`");
+                lines.AddRange(Choices($"{word.Word} {form.Word}", form.Line));
             }
 
-            var kinds = word.Line.Arguments.Select(a => a.Kind).Concat(word.Line.Clauses.Select(c => c.Kind)).OfType<ChoiceKind>();
-            foreach (var choice in kinds.Where(k => k != Kinds.YesNo && k.Choices.Length > 1))
-            {
-                lines.Add($"* `{word.Word}`, {choice.Noun}: {string.Join("; ", choice.Choices.Select(c => $"`{c.Word}` ({c.Doc})"))}");
-            }
+            lines.AddRange(Choices(word.Word, word.Line));
         }
 
         if (lines.Count > 0)
@@ -110,6 +115,10 @@ public static class WordsPage
             page.Append('\n').AppendJoin('\n', lines.Distinct(StringComparer.Ordinal)).Append('\n');
         }
     }
+
+    private static IEnumerable<string> Choices(string head, LinePattern line) => line.Arguments.Select(a => a.Kind).Concat(line.Clauses.Select(c => c.Kind)).OfType<ChoiceKind>()
+        .Where(kind => kind != Kinds.YesNo && kind.Choices.Length > 1)
+        .Select(kind => $"* `{head}`, {kind.Noun}: {string.Join("; ", kind.Choices.Select(c => $"`{c.Word}` ({c.Doc})"))}");
 
     /// <summary>The kinds of quantity with the units that people use for them; any unit of the same dimension will do.</summary>
     private static void WriteKinds(StringBuilder page)
