@@ -7,8 +7,8 @@ namespace Recipe.Checks.Tests;
 /// <summary>A recipe with one thing changed: a line or block left out, or one number another.</summary>
 internal static partial class Nudged
 {
-    /// <summary>Every line and every block of the text in turn, with the text that is left without it.</summary>
-    public static IEnumerable<(int Line, string What, string Without)> Gaps(string text)
+    /// <summary>Every line and every block of the text in turn, a block before its lines, with the text that is left without it.</summary>
+    public static IEnumerable<(int Line, int End, string What, string Without)> Gaps(string text)
     {
         var lines = text.Split('\n');
         for (var i = 0; i < lines.Length; i++)
@@ -28,7 +28,7 @@ internal static partial class Nudged
 
             if (end >= i)
             {
-                yield return (i + 1, line, string.Join('\n', lines[..i].Concat(lines[(end + 1)..])));
+                yield return (i + 1, end + 1, line, string.Join('\n', lines[..i].Concat(lines[(end + 1)..])));
             }
         }
     }
