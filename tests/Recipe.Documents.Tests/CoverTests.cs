@@ -44,14 +44,15 @@ public sealed class CoverTests
             Assumptions =
             [
                 new("default.a", "the film runs past the plies by", "25.4 mm", "common practice", "write `beyond 30 mm`"),
-                new("default.b", "the room", "18 to 25 degC", "common practice", "write `room 20 degC`"),
-                new("default.c", "it softens at", "85 degC after 20 degC for 24 h", "common practice", "write it"),
+                new("book.b", "it is kept at", "18 to 25 degC", "common practice", "write it"),
+                new("book.c", "it softens at", "85 degC after 20 degC for 24 h", "common practice", "write it"),
                 new("default.d", "waste", "10 %", "common practice", "write it"),
+                new("default.e", "pot life", "halves for each 10 degC warmer", "common practice", "write it"),
             ],
         };
         string Cover(Model.UnitSystem units) => Papers.Write(HatchLid.Input with { Plan = plan, Units = units }, Papers.Cover, PaperFormat.Markdown).Replace('\u00A0', ' ');
         var us = Cover(Model.UnitSystem.Us);
-        Assert.All((string[])["25.4 mm (1 in)", "18 to 25 °C (64 to 77 °F)", "85 °C after 20 °C for 24 h (185 °F after 68 °F for 24 h)", "| 10 % |"], told => Assert.Contains(told, us, StringComparison.Ordinal));
+        Assert.All((string[])["25.4 mm (1 in)", "18 to 25 °C (64 to 77 °F)", "85 °C after 20 °C for 24 h (185 °F after 68 °F for 24 h)", "| 10 % |", "| halves for each 10 °C warmer |"], told => Assert.Contains(told, us, StringComparison.Ordinal));
         Assert.DoesNotContain(" in)", Cover(Model.UnitSystem.Metric), StringComparison.Ordinal);
     }
 

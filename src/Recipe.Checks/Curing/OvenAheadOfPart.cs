@@ -124,7 +124,7 @@ public sealed class OvenAheadOfPart : Check
         var step = loose.FirstOrDefault(s => s.Start.Value <= at.Value && at.Value <= s.End.Value && s.Step.Action != CureAction.Demould) ?? heated[0];
         context.Report(
             step.Step.Where,
-            $"off the mould the oven is up to {Say.Number(Math.Round(-lead.Value.Kelvins))} degC above the glass transition of the part, {Say.Of(Duration.FromMinutes(Math.Round(at.Value.Minutes)))} into the cure",
+            $"off the mould the oven is up to {Say.Apart(-lead.Value.Kelvins, step.Step.Temperature?.Written)} above the glass transition of the part, {Say.Of(Duration.FromMinutes(Math.Round(at.Value.Minutes)))} into the cure",
             Grounds.Sure.And<TemperatureDelta>(lead),
             [new FindingLabel(cure.Steps.First(s => s.Step.Action == CureAction.Demould).Step.Where, "off the mould here")],
             [Slower(heated, cure.Progress.FastestRamp)]);

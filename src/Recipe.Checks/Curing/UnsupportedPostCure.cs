@@ -110,9 +110,10 @@ public sealed class UnsupportedPostCure : Check
         }
 
         var ahead = Math.Max(0, Math.Round(lead.Value.Kelvins));
+        var like = heated[0].Step.Temperature?.Written;
         context.Report(
             heated[0].Step.Where,
-            $"off the mould and without support the part is warmed to {Say.Of(heated.Max(s => s.To), heated[0].Step.Temperature?.Written)}, its glass transition {Say.Number(ahead)} degC ahead; {Say.Number(EnoughLead)} degC are wanted",
+            $"off the mould and without support the part is warmed to {Say.Of(heated.Max(s => s.To), like)}, its glass transition {Say.Apart(ahead, like)} ahead; {Say.Apart(EnoughLead, like)} are wanted",
             Grounds.Sure.And<TemperatureDelta>(lead),
             [new FindingLabel(loose[0].Step.Where, "off the mould here")],
             [new Fix("Say that a cradle holds it", FixSafety.NeedsALook, [.. heated.Select(s => Edits.Append(s.Step.Where, "support cradle"))])]);

@@ -106,7 +106,7 @@ public sealed class SweatingMould : Check
         var warm = FormattableString.Invariant($"{Math.Ceiling((dew + Distance).DegreesCelsius) + 1} degC");
         context.Report(
             mould.Where ?? part.Where,
-            $"mould at {Say.Of(mould)}; air of {Say.Of(room.Value)} at {Say.Percent(humidity.Value)} wets what is below {Say.Of(Temperature.FromDegreesCelsius(Math.Round(dew.DegreesCelsius, 1)))}, and 3 degC between are wanted",
+            $"mould at {Say.Of(mould)}; air of {Say.Of(room.Value)} at {Say.Percent(humidity.Value)} wets what is below {Say.Of(Temperature.FromDegreesCelsius(Math.Round(dew.DegreesCelsius, 1)))}, and {Say.Apart(Distance.Kelvins, mould.Written)} between are wanted",
             Grounds.Sure.And<Temperature>(room).And("mould temperature", mould).And("humidity", humidity),
             humidity.Where is { } said ? [new FindingLabel(said, "humidity here")] : [],
             [Edits.Fix($"Warm the mould to {warm}", FixSafety.NeedsALook, FigureEdits.Rewrite(mould, warm))]);

@@ -56,6 +56,10 @@ internal static class Say
     /// <summary>"60 degC".</summary>
     public static string Of(Temperature temperature, string? like = null) => In(temperature.Kelvins, like, "degC");
 
+    /// <summary>"15 degC", "27 degF": how far two temperatures lie apart, in whole degrees of the scale that a temperature was written in.</summary>
+    public static string Apart(double kelvins, string? like) =>
+        UnitLike(like, "degC").Symbol == "degF" ? Number(Math.Round(kelvins * 1.8)) + " degF" : Number(Math.Round(kelvins)) + " degC";
+
     /// <summary>"95.5 min", "2 h 35 min", "7 d".</summary>
     public static string Of(Duration duration)
     {

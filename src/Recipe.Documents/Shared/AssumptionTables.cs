@@ -67,14 +67,17 @@ internal static class AssumptionTables
     [
         line.Id,
         WrittenText.InTitle(line.Assumption.What),
-        WrittenText.ForReading(line.Assumption.Value) + (context.Text.IsUs && InUs(line.Assumption.Value) is { } us ? $" ({WrittenText.ForReading(us)})" : ""),
+        WrittenText.ForReading(line.Assumption.Value) + (context.Text.IsUs && InUs(line.Assumption) is { } us ? $" ({WrittenText.ForReading(us)})" : ""),
         Phrase.WithCode(WrittenText.InTitle(line.Assumption.Source)),
     ]);
 
-    // The same figures in the units of a US shop; null where all of them are the same there. Nobody knows a default to more than three figures.
-    private static string? InUs(string value)
+    // The same figures in the units of a US shop; null where all of them are the same there. Nobody knows a default to more than three figures. Temperatures are
+    // those of materials only: what a default counts in degC is how far two of them lie apart ("halves for each 10 degC warmer").
+    private static string? InUs(Assumption assumption)
     {
-        var text = WrittenQuantities.Replace(value, quantity => WrittenQuantities.UsFor(quantity.Unit, quantity.Numbers.Max(quantity.Unit.ToSi)) is { } unit
+        var value = assumption.Value;
+        var apart = assumption.Key.StartsWith("default.", StringComparison.Ordinal);
+        var text = WrittenQuantities.Replace(value, quantity => !(apart && quantity.Unit.Scale == UnitScale.Offset) && WrittenQuantities.UsFor(quantity.Unit, quantity.Numbers.Max(quantity.Unit.ToSi)) is { } unit
             ? $"{string.Join(" to ", quantity.Numbers.Select(number => Numbers.Significant(unit.FromSi(quantity.Unit.ToSi(number)), Math.Clamp(quantity.Digits, 2, 3))))} {unit.Symbol}"
             : null);
         return text == value ? null : text;

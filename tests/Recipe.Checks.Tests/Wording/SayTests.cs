@@ -57,4 +57,12 @@ public class SayTests
     [InlineData(80328, "0.9 bar below ambient", "0.8 bar below ambient")]
     public void Levels_are_rounded_down(double pascals, string like, string said) =>
         Assert.Equal(said, VacuumWords.Below(Pressure.FromPascals(pascals), like));
+
+    /// <summary>A degree Celsius of difference is 1.8 degrees Fahrenheit (exact, NIST SP 811); the scales' offset has no part in it.</summary>
+    [Theory]
+    [InlineData(15, "150 degF", "27 degF")]
+    [InlineData(15, "65 degC", "15 degC")]
+    [InlineData(3, null, "3 degC")]
+    [InlineData(10.4, "room", "10 degC")]
+    public void How_far_temperatures_lie_apart_is_no_temperature(double kelvins, string? like, string said) => Assert.Equal(said, Say.Apart(kelvins, like));
 }
