@@ -120,7 +120,7 @@ public sealed class SoftensInUse : Check
             service.Where ?? part.Where,
             $"used up to {Say.Of(service)}; after this cure {resin.Name} softens at about {Say.Of(Temperature.FromDegreesCelsius(Math.Round(softens.DegreesCelsius)), service.Written)}, and {Say.Apart(Distance.Kelvins, service.Written)} between are wanted",
             Grounds.Sure.And<Banded<Temperature>>(transition).And("service temperature", service),
-            [new FindingLabel(cure.Steps[^1].Step.Where, "end of the cure")],
+            cure.Steps.IsEmpty ? [] : [new FindingLabel(cure.Steps[^1].Step.Where, "end of the cure")],
             [Hotter(resin, cure, service.Value + Distance)],
             part.Use?.Value == PartUse.Cosmetic ? Severity.Advice : Severity.Warning);
     }

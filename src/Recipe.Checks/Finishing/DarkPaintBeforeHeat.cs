@@ -101,7 +101,7 @@ public sealed class DarkPaintBeforeHeat : Check
         context.Report(
             paint.Where,
             $"{Say.Quoted(paint.Words())} on a part whose cure goes no higher than {Say.Of(cure.Peak.Value)}; the sun takes a dark skin to 70 degC",
-            labels: [new FindingLabel(part.Cure!.Where, "cure here")],
+            labels: part.Cure is { } said ? [new FindingLabel(said.Where, "cure here")] : [],
             fixes: [White(paint)],
             severity: part.Outdoors is { Value: true } ? Severity.Warning : Severity.Advice);
     }

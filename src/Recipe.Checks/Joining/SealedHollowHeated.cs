@@ -116,6 +116,7 @@ public sealed class SealedHollowHeated : Check
             || !IsClosedWhileItCures(context.Model, part, join)
             || context.Plan.Cure is not { } cure
             || cure.Peak.Value <= Warm
+            || cure.Steps.MaxBy(s => s.To) is not { } hot
             || join.Preparation.Concat(part.Finish).Any(s => TradeWords.Says(s.Words(), "vent", "hole", "drill", "breath", "open"))
             || context.MissesAPly())
         {
@@ -123,7 +124,6 @@ public sealed class SealedHollowHeated : Check
         }
 
         var room = context.Plan.Conditions.Room;
-        var hot = cure.Steps.MaxBy(s => s.To)!;
         var rise = context.Plan.Conditions.Ambient.Value * ((cure.Peak.Value.Kelvins / room.Value.Kelvins) - 1);
         context.Report(
             hot.Step.Where,

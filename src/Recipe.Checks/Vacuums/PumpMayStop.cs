@@ -107,7 +107,7 @@ public sealed class PumpMayStop : Check
             valve.Where ?? shop.Where,
             $"the cure hangs on the pump for {Say.Of(off.Value)}, and nothing holds the bag when it stops",
             Grounds.Sure.And("check valve", valve).And<Duration>(off),
-            [new FindingLabel(cure.Steps[0].Step.Where, "under vacuum from here")],
+            cure.Steps.IsEmpty ? [] : [new FindingLabel(cure.Steps[0].Step.Where, "under vacuum from here")],
             [Edits.Fix("Fit a check valve", FixSafety.NeedsALook, FigureEdits.Rewrite(valve, "yes"))]);
     }
 }
