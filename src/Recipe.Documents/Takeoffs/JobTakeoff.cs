@@ -20,19 +20,17 @@ internal static class JobTakeoff
         }
 
         // A resin may stand in two lines; the shelf gives it only once.
-        var taken = new Dictionary<(string Name, bool IsHardener), double>();
+        var giving = new ShelfGiving();
         var scaled = ImmutableArray.CreateBuilder<TakeoffLine>(lines.Length);
         foreach (var line in lines)
         {
             var gross = line.Gross.Value.Si * factor;
-            var key = (line.ShelfName, line.IsHardener);
-            var before = taken.GetValueOrDefault(key);
-            taken[key] = before + gross;
+            var left = giving.For(line.ShelfName, line.IsHardener, gross, line.InStock?.Si);
             scaled.Add(line with
             {
                 Net = line.Net with { Value = line.Net.Value with { Si = line.Net.Value.Si * factor } },
                 Gross = line.Gross with { Value = line.Gross.Value with { Si = gross } },
-                ToBuy = line.InStock is { } shelf ? shelf with { Si = Math.Max(0, gross - Math.Max(0, shelf.Si - before)) } : null,
+                ToBuy = left is { } there ? line.InStock!.Value with { Si = Math.Max(0, gross - there) } : null,
                 Cost = line.Cost is { } cost ? Math.Round(cost * (decimal)factor, 2) : null,
             });
         }

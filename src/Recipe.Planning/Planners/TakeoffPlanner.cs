@@ -66,14 +66,13 @@ internal sealed class TakeoffPlanner
         var prices = new Prices(context);
 
         // A resin may be laminating resin in one line and adhesive in another; the shelf gives it only once.
-        var given = new Dictionary<(string Name, bool IsHardener), double>();
+        var giving = new ShelfGiving();
         var lines = ImmutableArray.CreateBuilder<TakeoffLine>(work.Length);
         foreach (var line in work)
         {
             var dimension = line.Unit?.Dimension ?? Dimension.None;
             var stock = prices.OnTheShelf(line.Name, dimension, line.Material, line.Density) * line.Part;
-            var taken = given.GetValueOrDefault((line.Name, line.IsHardener));
-            given[(line.Name, line.IsHardener)] = taken + line.Gross.Si;
+            var left = giving.For(line.Name, line.IsHardener, line.Gross.Si, stock);
             var price = prices.Of(line.Name, line.Material);
             var waste = line.Net.Si > 0 ? (line.Gross.Si / line.Net.Si) - 1 : 0;
             lines.Add(new TakeoffLine
@@ -89,7 +88,7 @@ internal sealed class TakeoffPlanner
                 Gross = ledger.Publish(new Amount(line.Gross.Si, line.Unit), line.Gross.On),
                 InStock = stock is { } shelf ? new Amount(shelf, line.Unit) : null,
                 Shelf = [.. context.Model.Stock.Where(shelf => shelf.Material == line.Name)],
-                ToBuy = stock is { } there ? new Amount(Math.Max(0, line.Gross.Si - Math.Max(0, there - taken)), line.Unit) : null,
+                ToBuy = left is { } there ? new Amount(Math.Max(0, line.Gross.Si - there), line.Unit) : null,
                 Price = price,
                 Cost = Prices.Cost(price, line.Gross.Si, dimension, line.Material, line.Density),
             });

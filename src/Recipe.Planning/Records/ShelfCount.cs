@@ -61,7 +61,7 @@ public static class ShelfCount
             .. shelf.Where(line => today is not { } day || !line.IsExpired(day))
                 .Select(line => line.Left is { } si ? line.Line with { Amount = line.Line.Amount!.Value with { Si = si } } : line.Line),
         ];
-        var given = new Dictionary<(string, bool), double>();
+        var giving = new ShelfGiving();
         var buy = ImmutableArray.CreateBuilder<ToBuyLine>();
         foreach (var group in parts.SelectMany(part => Planner.Plan(part.Part with { Quantity = part.Quantity }, part.Model with { Stock = left }).Takeoff)
             .GroupBy(line => (line.Group, line.ShelfName, line.IsHardener))
@@ -69,10 +69,7 @@ public static class ShelfCount
         {
             var gross = group.Sum(line => line.Gross.Value.Si);
             var need = group.First();
-            var key = (need.ShelfName, need.IsHardener);
-            var before = given.GetValueOrDefault(key);
-            given[key] = before + gross;
-            buy.Add(new ToBuyLine(need, gross, need.InStock is { } stock ? Math.Max(0, stock.Si - before) : null));
+            buy.Add(new ToBuyLine(need, gross, giving.For(need.ShelfName, need.IsHardener, gross, need.InStock?.Si)));
         }
 
         return buy.ToImmutable();
