@@ -106,15 +106,15 @@ internal static class CureStation
             yield break;
         }
 
-        const string Label = "Weakest thing in the heat stands";
+        const string label = "Weakest thing in the heat stands";
         var peak = cure.Peak.Value;
         if (weakest.Hottest >= peak || weakest.Limit!.Value.Value >= peak)
         {
-            yield return (Label, "", weakest);
+            yield return (label, "", weakest);
             yield break;
         }
 
-        yield return (Label, " until it is off", weakest);
+        yield return (label, " until it is off", weakest);
         if (cure.Limits.FirstOrDefault(limit => limit.Limit is not null && limit.Hottest >= peak) is { } last)
         {
             yield return ("Weakest thing at the hottest stands", "", last);
