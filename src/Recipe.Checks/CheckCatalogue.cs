@@ -213,6 +213,7 @@ public static class CheckCatalogue
         new DarkSkinUncured(),
         new CureOutOfOrder(),
         new HeatedTooFast(),
+        new NeverDemoulded(),
 
         new OpenedFrozen(),
         new OutLifeSpent(),

@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -14,8 +15,11 @@ public sealed class CureOutOfOrder : Check
         Severity = Severity.Error,
         Title = "Cure in an order that cannot be done",
         Reason = "The cure is done down the page. Vented or with the bag off there is no vacuum to hold, and the chart lets it go at the first such line.",
-        Remedy = "Write the lines in the order they are done: hold under vacuum, vent, debag, demould.",
+        Remedy = "Write the lines in the order they are done: hold under vacuum, vent, debag, demould. What is laid on another day is a part of its own.",
         Source = "common practice",
+        Exceptions = """
+            A part is laid, bagged and cured once. Laid on what cured before, it is a part whose mould is that laminate: `stays-in-part yes`.
+            """,
         BadExample = """
             mould rudder-mould {
               surface flat 700 mm x 220 mm
@@ -99,15 +103,21 @@ public sealed class CureOutOfOrder : Check
             var step = cure.Steps[i].Step;
             if (cure.Steps.Take(i).FirstOrDefault(earlier => RulesOut(earlier.Step.Action, step)) is { } earlier)
             {
+                var again = BaggedAgain(cure.Steps.Skip(i), earlier.Step.Action);
                 context.Report(
                     step.Where,
-                    $"{Does(step)}, but {Done(earlier.Step.Action)} before",
+                    $"{Does(step)}, but {Done(earlier.Step.Action)} before{(again ? "; what is bagged again on another day is a part of its own" : "")}",
                     labels: [new FindingLabel(earlier.Step.Where, Done(earlier.Step.Action))],
-                    fixes: [Later(earlier.Step, step)]);
+                    fixes: again ? [] : [Later(earlier.Step, step)]);
                 return;
             }
         }
     }
+
+    // Under vacuum once more and let go once more: no line slipped, another day was meant. No order of these lines says that.
+    private static bool BaggedAgain(IEnumerable<CureStepPlan> later, CureAction earlier) =>
+        earlier is CureAction.Vent or CureAction.Debag
+        && later.SkipWhile(s => !s.Step.UnderVacuum).Any(s => s.Step.Action is CureAction.Vent or CureAction.Debag);
 
     private static bool RulesOut(CureAction earlier, CureStep step) => step.Action switch
     {

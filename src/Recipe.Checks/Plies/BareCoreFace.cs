@@ -19,7 +19,8 @@ public sealed class BareCoreFace : Check
         Source = "common practice",
         Exceptions = """
             A core that is left open on purpose (a former, a filler) is accepted with a written reason. A coat on the mould is not a skin, nor is a
-            patch on a core that covers the whole part.
+            patch on a core that covers the whole part. Silent on the mould side where the mould is what was laid before and stays in the part
+            (`stays-in-part yes`, of a stuff that is not porous); of a core that is laid by itself there, the other face belongs to the day that lays its skin.
             """,
         BadExample = """
             mould tray-mould {
@@ -87,8 +88,14 @@ public sealed class BareCoreFace : Check
             return;
         }
 
+        var isLaidOnASkin = context.Part.Mould is { StaysInPart: true, MadeOf: null or { Porous: not true } };
+        if (isLaidOnASkin && !stack.Any(s => s is PlyItem))
+        {
+            return;
+        }
+
         var (below, above) = (stack.TakeWhile(s => !ReferenceEquals(s, first)), stack.Reverse().TakeWhile(s => !ReferenceEquals(s, cores[^1])));
-        if (Bare(context, first, below) is { } ofMould)
+        if (!isLaidOnASkin && Bare(context, first, below) is { } ofMould)
         {
             Report(context, first, $"{ofMould} mould side", isOnMouldSide: true);
         }
