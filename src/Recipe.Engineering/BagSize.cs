@@ -47,14 +47,15 @@ public static class BagSize
     /// How far the layer reaches past the rim on each side; negative when it stays inside it, as a solid film smaller than
     /// its bleeder does, but not so far that nothing is left.
     /// </param>
+    /// <param name="lap">How far it laps over itself once round a closed tube, zero or more; not used by other shapes.</param>
     /// <returns>The sheet to cut; its area is that of the rectangle, because a layer is cut straight from the roll.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Nothing would be left of the layer.</exception>
-    public static FlatPiece Layer(Surface surface, Length beyond)
+    /// <exception cref="ArgumentOutOfRangeException">Nothing would be left of the layer, or a lap is negative.</exception>
+    public static FlatPiece Layer(Surface surface, Length beyond, Length lap = default)
     {
         ArgumentNullException.ThrowIfNull(surface);
         double margin = beyond.Meters;
         double length = surface.DevelopedLength.Meters + (2 * margin);
-        double width = surface.DevelopedWidth.Meters + (surface.IsClosedTube ? surface.FlareBeyond(margin) : 2 * margin);
+        double width = surface.DevelopedWidth.Meters + (surface.IsClosedTube ? surface.FlareBeyond(margin) + Guard.NotNegative(lap.Meters, "m", nameof(lap)) : 2 * margin);
         return length > 0 && width > 0
             ? Sheet(length, width)
             : throw Guard.Refuse(margin, "m", nameof(beyond), "must leave some of the layer");

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.Model;
 using Recipe.Planning.Ledger;
 using Recipe.Planning.Planners;
@@ -23,14 +22,14 @@ public static class Planner
     /// <param name="part">The part; a variant with its changes made.</param>
     /// <param name="model">What is around it: shop, shelf, prices, builds.</param>
     /// <param name="pieces">The pieces; see <see cref="FigurePieces"/>.</param>
-    public static Plan Plan(Part part, RecipeModel model, PlanPieces pieces) => Plan(part, model, pieces, []);
+    public static Plan Plan(Part part, RecipeModel model, PlanPieces pieces) => Plan(part, model, pieces, AssemblyParts.None);
 
     /// <summary>The plan of a part that assemblies are joined of.</summary>
     /// <param name="part">The part; a variant with its changes made.</param>
     /// <param name="model">What is around it: shop, shelf, prices, builds.</param>
     /// <param name="pieces">The pieces; see <see cref="FigurePieces"/>.</param>
-    /// <param name="above">Names of the assemblies that it is planned for, the nearest first.</param>
-    internal static Plan Plan(Part part, RecipeModel model, PlanPieces pieces, ImmutableStack<string> above)
+    /// <param name="above">The assemblies that it is planned for.</param>
+    internal static Plan Plan(Part part, RecipeModel model, PlanPieces pieces, AssemblyParts above)
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(model);

@@ -46,6 +46,48 @@ public sealed class CureTests
         Assert.Contains(drawing.Shapes.OfType<PathShape>(), path => path.Points.Length == 2 && Math.Abs(degrees(path.Points[0].Y) - 70) < 0.2 && path.Points[0].Y == path.Points[1].Y && Math.Abs(path.Points[0].Y - label.At.Y) < 3);
     }
 
+    // A post-cure off the mould, hotter than bag and release stand: both are off by then, and a cut-out set to them would stop it.
+    [Fact]
+    public void What_is_off_before_the_hottest_sets_no_cut_out_for_it()
+    {
+        var input = WithPostCure(80);
+        var page = Papers.Write(input, Papers.Cure, PaperFormat.Markdown).Replace('\u00A0', ' ');
+        Assert.Contains("set the cut-out to this or less until it is off", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("TOO WEAK", page, StringComparison.Ordinal);
+        var core = input.Plan.Cure!.Limits[1];
+        Assert.Matches($"Weakest thing at the hottest stands[^\n]*{core.Item}; set the cut-out to this or less", page.Replace("\n", " ", StringComparison.Ordinal));
+        Assert.DoesNotContain("until it is off", Papers.Write(HatchLid.Input, Papers.Cure, PaperFormat.Markdown), StringComparison.Ordinal);
+    }
+
+    // The traveller's cure is what H6 and H7 stand behind; the post-cure has rows of its own after them.
+    [Fact]
+    public void The_cure_of_the_traveller_ends_where_the_part_comes_off()
+    {
+        var whole = CureStation.InMould(HatchLid.Input.Plan.Cure!);
+        Assert.Equal((20.5, 50.0), (Math.Round(whole.Time.Hours, 6), Math.Round(whole.Hottest.DegreesCelsius, 6)));
+        Assert.Equal(whole, CureStation.InMould(WithPostCure(80).Plan.Cure!));
+    }
+
+    private static PaperInput WithPostCure(double degrees)
+    {
+        var cure = HatchLid.Input.Plan.Cure!;
+        var hold = cure.Steps.First(step => step.Step.Action == Model.CureAction.Hold && !(step.To < C(40)));
+        var (end, last) = (cure.Total.Value, H(8));
+        return HatchLid.Input with
+        {
+            Plan = HatchLid.Input.Plan with
+            {
+                Cure = cure with
+                {
+                    Steps = [.. cure.Steps, hold with { From = C(degrees), To = C(degrees), Start = Known(end), End = Known(end + last), Bagged = false, InMould = false }],
+                    Peak = Known(C(degrees)),
+                    Total = Known(end + last),
+                    Limits = [cure.Limits[0], cure.Limits[0] with { Item = "core foam", Limit = Known(C(95)), Hottest = C(degrees), HottestStep = cure.Steps.Length }],
+                },
+            },
+        };
+    }
+
     [Fact]
     public void The_vacuum_is_on_until_the_first_step_that_ends_it()
     {

@@ -145,6 +145,18 @@ public sealed class CutListTests
         Assert.StartsWith($"{counted}\u00A0pieces counted", hold.Checks[0].Plain, StringComparison.Ordinal);
     }
 
+    // A pair of halves with one bolt in each has two bolts (arithmetic): the takeoff buys two, so two go into the box.
+    [Fact]
+    public void Each_half_has_inserts_of_its_own_in_the_kit()
+    {
+        var lid = HatchLid.Input.Plan;
+        var insert = lid.Stack.First(line => line.Item is Model.InsertItem);
+        var cloth = HatchLid.Input.Plan with { Stack = [.. lid.Stack.Where(line => line.Item is not Model.InsertItem)] };
+        int Inserts(int sides) => KitPage.PiecesOf(cloth with { Stack = cloth.Stack.Add(insert), Geometry = lid.Geometry! with { Sides = sides } }) - KitPage.PiecesOf(cloth);
+        Assert.Equal(insert.Item.Count, Inserts(1));
+        Assert.Equal(2 * insert.Item.Count, Inserts(2));
+    }
+
     [Fact]
     public void A_roll_does_not_say_its_weight_twice_and_a_sheet_alone_on_its_roll_has_a_line_and_no_drawing()
     {

@@ -25,6 +25,24 @@ public sealed class RecordTests
         Assert.Equal(own / (own + laminate.Fibre.Value), (mass - other - fibre) / (mass - other), 2);
     }
 
+    // Carbon lets no light through, glass does: common practice.
+    [Fact]
+    public void Only_what_lets_light_through_is_held_to_it()
+    {
+        var lid = HatchLid.Input.Plan.Part;
+        var glass = lid with { Stack = [.. lid.Stack.OfType<PlyItem>().Where(ply => !ply.Material.Name.Contains("carbon", StringComparison.Ordinal) && ply.Material.Fibre?.Name.Contains("carbon", StringComparison.Ordinal) != true)] };
+        var ply = glass.Stack.OfType<PlyItem>().First();
+        var carbon = lid with { Stack = [.. glass.Stack, ply with { Material = ply.Material with { Name = "carbon-twill-200", Fibre = null } }] };
+        foreach (var kind in (PaperKind[])[Papers.Record, Papers.Traveller])
+        {
+            Assert.Contains("to the light", Write(Of(glass), kind), StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("to the light", Write(Of(carbon), kind), StringComparison.OrdinalIgnoreCase);
+            Assert.Contains("under a low lamp", Write(Of(carbon), kind), StringComparison.Ordinal);
+        }
+
+        static PaperInput Of(Part part) => HatchLid.Input with { Plan = HatchLid.Input.Plan with { Part = part } };
+    }
+
     [Fact]
     public void Every_code_stands_on_the_record_once()
     {

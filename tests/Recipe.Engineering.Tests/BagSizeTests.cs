@@ -54,6 +54,17 @@ public class BagSizeTests
         Digits.Close(Math.PI * 100, layer.Width.Millimeters);
     }
 
+    // Plane geometry: three plies of 0.3 mm each make the girth 2 pi 0.9 mm longer, so a layer cut to the bare mandrel does not close over them.
+    [Fact]
+    public void A_layer_with_a_lap_closes_round_a_tube_and_its_plies()
+    {
+        Surface tube = Surfaces.Cylinder(Mm(100), Mm(700));
+        Digits.Close((Math.PI * 100) + 25, BagSize.Layer(tube, Mm(50), Mm(25)).Width.Millimeters);
+        Assert.True(BagSize.Layer(tube, Mm(50), Mm(25)).Width.Millimeters > Math.PI * (100 + (2 * 0.9)));
+        Digits.Close(590, BagSize.Layer(Surfaces.FlatRectangle(Mm(600), Mm(250)), Mm(-5), Mm(25)).Length.Millimeters);
+        Assert.Throws<ArgumentOutOfRangeException>(() => BagSize.Layer(tube, Mm(50), Mm(-1)));
+    }
+
     // The sector of the cone that reaches so much farther at both ends, by plane geometry: its box must lie within the layer.
     [Fact]
     public void A_layer_on_a_cone_widens_with_it()

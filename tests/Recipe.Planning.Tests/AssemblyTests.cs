@@ -65,4 +65,30 @@ public class AssemblyTests
         Assert.Null(plan.TrimmedMass);
         Assert.Contains(plan.Gaps, gap => gap.Subject == "mass of the part" && gap.Missing.Contains(unknown, StringComparison.Ordinal));
     }
+
+    /// <summary>Each of two of the one before: 2^k shells and 2^k - 1 joints, and no more work than there are assemblies.</summary>
+    [Theory]
+    [InlineData(30, true)]
+    [InlineData(2000, false)]
+    public void AnAssemblyOfAssembliesIsPlannedOnceForEach(int deep, bool isWeighed)
+    {
+        var model = Corpus.Model(Rudder);
+        var blade = model.Parts.Single(part => part.Name == "rudder-blade");
+        var chain = Enumerable.Range(1, deep).Select(k => blade with
+        {
+            Name = FormattableString.Invariant($"of-{k}"),
+            Join = blade.Join! with { Parts = [.. Enumerable.Repeat(k == 1 ? "rudder-left" : FormattableString.Invariant($"of-{k - 1}"), 2)] },
+        }).ToList();
+        var plan = Planner.Plan(chain[^1], model with { Parts = model.Parts.AddRange(chain) });
+        Assert.Equal(isWeighed, plan.TrimmedMass is not null);
+        if (plan.TrimmedMass is { Value: var whole })
+        {
+            var (shell, joint) = (Corpus.Plan(Rudder, "rudder-left").TrimmedMass!.Value.Value.Value, plan.Join!.Mass.Value);
+            Assert.Equal((Math.Pow(2, deep) * shell.Grams) + ((Math.Pow(2, deep) - 1) * joint.Grams), whole.Value.Grams, 1e-9 * whole.Value.Grams);
+        }
+        else
+        {
+            Assert.Contains(plan.Gaps, gap => gap.Subject == "mass of the part");
+        }
+    }
 }

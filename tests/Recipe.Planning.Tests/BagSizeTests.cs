@@ -79,6 +79,18 @@ public class BagSizeTests
         Assert.Equal(40 * 0.63 * 0.28, bag.Pickup!.Value.Value.Grams, 6);
     }
 
+    /// <summary>
+    /// Plane geometry: round a tube of 100 mm the plies run 314 mm and grow with their thickness, so peel ply and felt lap as they run past a flat part (25 mm, common practice). A flow mesh lies edge to edge.
+    /// </summary>
+    [Fact]
+    public void LayersRoundATubeLapOverThemselves()
+    {
+        var bag = Bag("cylinder diameter 100 mm length 500 mm", "peel-ply; release-film perforated; breather; bag-film; sealant-tape; envelope yes", mould: "mandrel yes");
+        Assert.All(bag.Layers.Take(3), layer => Assert.Equal((100 * Math.PI) + 25, layer.Width.Value.Millimeters, 6));
+        Assert.All(bag.Layers.Take(3), layer => Assert.Equal(580, layer.Length.Value.Millimeters, 6));
+        Assert.Contains("default.layer-beyond", bag.Layers[0].Width.RestsOn);
+    }
+
     private static string[] Sizes(BagPlan bag) =>
         [.. bag.Layers.Select(layer => FormattableString.Invariant($"{layer.Length.Value.Millimeters:0.###} x {layer.Width.Value.Millimeters:0.###}"))];
 

@@ -118,7 +118,7 @@ public sealed class DrilledCore : Check
             """,
     };
 
-    private static readonly string[] Sound = ["hard", "hardpoint", "insert", "bush", "potted", "rim", "flange", "solid", "plug", "plugged"];
+    private static readonly string[] Sound = ["hard", "hardpoint", "hardwood", "insert", "bush", "bushing", "potted", "rim", "flange", "solid", "plug", "plugged"];
 
     /// <inheritdoc/>
     public override LinesRead? Reads(Part part) => part.StackWhere is { } plies ? new LinesRead(plies, AllOfTheLine: true) : null;

@@ -16,11 +16,12 @@ internal static class FinishWords
     /// <summary>Whether it sands, fills or covers the face.</summary>
     public static bool WorksTheFace(this FinishStep step) => step.Sticks() || step.Verb is "abrade" or "fill";
 
-    /// <summary>Whether it makes dust: a line that cuts or sands, or a step that says so. A knife makes none.</summary>
+    /// <summary>Whether it makes dust: a line that cuts or sands, or a step that says so. A knife makes none, but takes away none that sanding makes.</summary>
     public static bool MakesDust(this FinishStep step) =>
-        (step.Verb is "trim" or "abrade" or "drill" or "scarf"
-            || (step.Verb == "step" && TradeWords.Says(step.Text, "sand", "grind", "cut", "cutt", "saw", "rout", "drill", "abrad")))
-        && !TradeWords.Says(step.Words(), "knife", "scissors", "shears");
+        step.Verb is "abrade" or "drill" or "scarf"
+        || (step.Verb is "trim" or "step" && TradeWords.Says(step.Text, "sand", "grind", "saw", "rout", "drill", "abrad"))
+        || ((step.Verb == "trim" || (step.Verb == "step" && TradeWords.Says(step.Text, "cut", "cutt")))
+            && !TradeWords.Says(step.Words(), "knife", "scissors", "shears"));
 
     /// <summary>Whether it gives the face a key.</summary>
     public static bool Keys(this FinishStep step) => step.Verb is "abrade" or "scarf" || (step.Verb is not ("weigh" or "inspect") && TradeWords.Says(

@@ -112,13 +112,13 @@ public sealed class SteepScarf : Check
     /// <param name="Where">Where that number stands.</param>
     private sealed record Taper(double Ratio, SourceSpan Where)
     {
-        // "20 to 1", "20:1", "1 in 20": of two numbers with such a word between them one is 1.
+        // "20 to 1", "20-to-1", "20:1", "1 in 20": of two numbers with such a word between them one is 1.
         public static Taper? In(SourceSpan line)
         {
             var numbers = Numbers(line.Text).ToList();
             foreach (var ((from, to, number), (nextFrom, nextTo, next)) in numbers.Zip(numbers.Skip(1)))
             {
-                if (line.Text[to..nextFrom].Trim() is "to" or ":" or "in" or "/" && (number == 1 || next == 1) && Math.Max(number, next) is > 0 and < 1000)
+                if (line.Text[to..nextFrom].Trim(' ', '\t', '-') is "to" or ":" or "in" or "/" && (number == 1 || next == 1) && Math.Max(number, next) is > 0 and < 1000)
                 {
                     return number >= next ? At(from, to, number) : At(nextFrom, nextTo, next);
                 }

@@ -15,7 +15,7 @@ public sealed class MeshReachesVacuum : Check
         Severity = Severity.Warning,
         Title = "Flow medium reaches the vacuum",
         Reason = "The resin takes the short way through the mesh into the vent, and the plies below stay dry.",
-        Remedy = "Let the mesh end 25 to 50 mm short of the vacuum line on the vent side.",
+        Remedy = "Let the mesh end 25 to 50 mm before the edge of the plies on the vent side.",
         Source = "common practice (25 to 50 mm)",
         Exceptions = """
             Advice where neither `smaller` nor `beyond` says where the mesh ends.
@@ -127,7 +127,7 @@ public sealed class MeshReachesVacuum : Check
         context.Report(
             figure.Where ?? mesh.Where,
             mesh.Beyond is null
-                ? $"{mesh.Material.Name} ends {Say.Of(figure)} inside the layer under it; {Say.Of(Least, figure.Written)} or more keeps it off the vacuum"
+                ? $"{mesh.Material.Name} ends {Say.Of(figure)} inside the plies; {Say.Of(Least, figure.Written)} or more keeps it off the vacuum"
                 : $"{mesh.Material.Name} runs {Say.Of(figure)} past the plies, to the vacuum; it should end {Say.Of(Least, figure.Written)} inside",
             Grounds.Sure.And("edge of the flow medium", figure),
             [new FindingLabel(part.Infusion?.Where ?? bag.Where, "infused here")],

@@ -131,5 +131,6 @@ public sealed class StyreneUnvented : Check
         && !TradeWords.Says(mask, "styrene", "organic", "vapour", "vapor", "solvent", "fume", "gas", "gase", "carbon", "charcoal", "cartridge", "air-fed", "air fed", "supplied", "fresh")
         && !mask.Contains("A1", StringComparison.OrdinalIgnoreCase)
         && !mask.Contains("A2", StringComparison.OrdinalIgnoreCase)
-        && !mask.Contains("ABEK", StringComparison.OrdinalIgnoreCase);
+        && !mask.Contains("ABE", StringComparison.OrdinalIgnoreCase)
+        && !mask.Contains("OV", StringComparison.Ordinal);
 }

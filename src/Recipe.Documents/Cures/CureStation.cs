@@ -65,6 +65,15 @@ internal static class CureStation
     public static IEnumerable<Block> Outline(BenchContext context) =>
         context.Plan.Cure is { Steps.IsEmpty: false } cure ? [Panel(context, cure), .. Progress(context, cure)] : [];
 
+    /// <summary>The cure up to the demoulding, or all of it where the part stays in its mould: how long, and how hot.</summary>
+    public static (Duration Time, Temperature Hottest) InMould(CurePlan cure)
+    {
+        var steps = cure.Steps.Take(Demould(cure)).ToList();
+        return steps.Count == 0 || steps.Count == cure.Steps.Length
+            ? (cure.Total.Value, cure.Peak.Value)
+            : (steps[^1].End.Value, steps.Select(step => step.From > step.To ? step.From : step.To).Max());
+    }
+
     // Index of the first demoulding; the number of steps when there is none.
     private static int Demould(CurePlan cure) => cure.Steps.TakeWhile(step => step.Step.Action != CureAction.Demould).Count();
 
@@ -73,11 +82,11 @@ internal static class CureStation
         var items = ImmutableArray.CreateBuilder<KeyNumber>();
         var peak = context.Text.Temperature(cure.Peak.Value);
         items.Add(new("Hottest", peak.Main, peak.Beside));
-        if (cure.Limits.FirstOrDefault(limit => limit.Limit is not null) is { } weakest)
+        foreach (var (label, until, limit) in Weakest(cure))
         {
-            var most = context.Text.Temperature(weakest.Limit!.Value.Value);
-            var over = weakest.Hottest > weakest.Limit.Value.Value;
-            items.Add(new("Weakest thing in the heat stands", most.Main, over ? $"{weakest.Item}: TOO WEAK" : $"{weakest.Item}; set the cut-out to this or less", Alarm: over));
+            var most = context.Text.Temperature(limit.Limit!.Value.Value);
+            var over = limit.Hottest > limit.Limit.Value.Value;
+            items.Add(new(label, most.Main, over ? $"{limit.Item}: TOO WEAK" : $"{limit.Item}; set the cut-out to this or less{until}", Alarm: over));
         }
 
         if (cure.Inside is { } inside)
@@ -87,6 +96,29 @@ internal static class CureStation
         }
 
         return new KeyNumbers($"Cure, {QuantityText.Span(cure.Total.Value)} in all", items.ToImmutable());
+    }
+
+    // What is in the heat changes: a hose that went with the bag sets no cut-out for a post-cure that is hotter than the hose stands.
+    private static IEnumerable<(string Label, string Until, HeatLimit Limit)> Weakest(CurePlan cure)
+    {
+        if (cure.Limits.FirstOrDefault(limit => limit.Limit is not null) is not { } weakest)
+        {
+            yield break;
+        }
+
+        const string label = "Weakest thing in the heat stands";
+        var peak = cure.Peak.Value;
+        if (weakest.Hottest >= peak || weakest.Limit!.Value.Value >= peak)
+        {
+            yield return (label, "", weakest);
+            yield break;
+        }
+
+        yield return (label, " until it is off", weakest);
+        if (cure.Limits.FirstOrDefault(limit => limit.Limit is not null && limit.Hottest >= peak) is { } last)
+        {
+            yield return ("Weakest thing at the hottest stands", "", last);
+        }
     }
 
     // What the resin makes of it, said as rough as a model is that nobody fitted to the tin.

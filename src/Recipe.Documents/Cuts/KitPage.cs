@@ -58,7 +58,8 @@ internal static class KitPage
         var (pieces, item) = (plan.Stack[line].Pieces.Sum(piece => piece.Count), plan.Stack[line].Item);
 
         // An insert has no size to cut; of a ply or a core whose size nobody knows, nobody knows the pieces either.
-        return cut > 0 ? cut : pieces > 0 || item is not InsertItem ? pieces : item.Count;
+        // Each half gets its own, as the takeoff has it.
+        return cut > 0 ? cut : pieces > 0 || item is not InsertItem ? pieces : Math.Max(1, item.Count) * Math.Max(1, plan.Geometry?.Sides ?? plan.Part.Mould?.Halves.Length ?? 1);
     }
 
     private static CellRow Line(PaperContext context, int index, ImmutableArray<CutRow> rows)

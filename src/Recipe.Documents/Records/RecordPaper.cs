@@ -34,7 +34,7 @@ internal static class RecordPaper
                     new TickList(
                     [
                         say.Say("Tap all over with a coin. Ring every dull spot."),
-                        say.Say("Hold it to the light. Cross every pale spot."),
+                        Cautions.Carbon(context.Plan) ? say.Say("Turn it under a low lamp: no light goes through carbon. Cross every dry or white spot.") : say.Say("Hold it to the light. Cross every pale spot."),
                         say.Say("Beside each mark write its code and size."),
                         say.Say("Name the place: hour, then distance from the rim."),
                     ]),

@@ -165,7 +165,8 @@ internal static class Cautions
         }
     }
 
-    private static bool Carbon(Plan plan) => plan.Part.Stack.OfType<PlyItem>()
+    /// <summary>Whether a ply is of carbon: its dust conducts, and no light goes through it.</summary>
+    public static bool Carbon(Plan plan) => plan.Part.Stack.OfType<PlyItem>()
         .Any(ply => ply.Material.Fibre?.Name.Contains("carbon", StringComparison.OrdinalIgnoreCase) ?? ply.Material.Name.Contains("carbon", StringComparison.OrdinalIgnoreCase));
 
     // Warmer than any room: a ramp, an oven, or a hold above 30 degC.

@@ -11,7 +11,7 @@ internal static class InspectSteps
     public static HoldPoint Hold(BenchContext context, FinishOrder order) => new(
         "H8",
         context.Say("inspected and weighed"),
-        [context.Say("Wait 10\u00A0min before you inspect your own work"), context.Say("Tapped, held to the light, measured"), .. order.BeforeInspection.Concat(order.AfterInspection).Where(line => line.Verb == "inspect").SelectMany(Items)],
+        [context.Say("Wait 10\u00A0min before you inspect your own work"), Cautions.Carbon(context.Plan) ? context.Say("Tapped, looked at under a low lamp, measured") : context.Say("Tapped, held to the light, measured"), .. order.BeforeInspection.Concat(order.AfterInspection).Where(line => line.Verb == "inspect").SelectMany(Items)],
         []);
 
     // "mass in its band; at most 1 pinhole per dm2" is two things to tick.

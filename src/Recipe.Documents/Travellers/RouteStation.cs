@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Documents.Cures;
 using Recipe.Documents.Cuts;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Mixing;
@@ -64,9 +65,16 @@ internal static class RouteStation
     {
         var text = context.Text;
         var target = context.Plan.Cure is { Steps.IsEmpty: false } cure
-            ? new BigCell(QuantityText.Span(cure.Total.Value), context.Say($"hottest {text.Temperature(cure.Peak.Value).Main}"))
+            ? InMould(cure)
             : (Cell)context.Say("as the data sheet says");
         return Step(context.Say("Cure"), context.Say("Follow the cure chart."), target, new Blank(context.Say("hottest part"), text.TemperatureUnit));
+
+        // What comes after the demoulding stands behind it, in the finish.
+        BigCell InMould(CurePlan plan)
+        {
+            var (time, hottest) = CureStation.InMould(plan);
+            return new BigCell(QuantityText.Span(time), context.Say($"hottest {text.Temperature(hottest).Main}"));
+        }
     }
 
     private static CellRow Step(string station, string what, Cell target, Blank actual) => BenchContext.Step(Phrase.Strong(station + ".") + (" " + what), target, actual);

@@ -90,9 +90,9 @@ public static partial class Defaults
 
     // --- Sizes of the bag ---------------------------------------------------------------------------------------------
 
-    /// <summary>How far a layer runs past the plies.</summary>
+    /// <summary>How far a layer runs past the plies, and laps over itself round a tube.</summary>
     public static readonly TradeDefault<Length> LayerBeyond = new(
-        "default.layer-beyond", "peel ply, film and felt run past the plies by", Length.FromMillimeters(25), "25 mm", Common, "write `beyond 15 mm` on the layer");
+        "default.layer-beyond", "peel ply, film and felt run past the plies, and lap round a tube, by", Length.FromMillimeters(25), "25 mm", Common, "write `beyond 15 mm` on the layer");
 
     /// <summary>Film beyond the part.</summary>
     public static readonly TradeDefault<Length> FilmEdge = new(

@@ -12,6 +12,9 @@ public sealed class ScaleSteps
     // Common practice: a shop that mixes resin by weight has a scale that shows tenths of a gram.
     private const double AssumedGrams = 0.1;
 
+    // Finer than any scale in a shop; what is printed has no more decimals.
+    private const double Finest = 1e-6;
+
     private readonly Unit _unit;
 
     private ScaleSteps(Unit unit, double step)
@@ -31,7 +34,7 @@ public sealed class ScaleSteps
 
         // A scale that somebody describes in pounds shows ounces: hundredths of a pound are no step that pots can be weighed in.
         var unit = WrittenUnit.Like(scale.Written, grams).Symbol is "oz" or "lb" ? UnitTable.Get("oz") : grams;
-        return new(unit, Math.Round(unit.FromSi(scale.Value.Kilograms), 6));
+        return new(unit, Math.Max(Finest, Math.Round(unit.FromSi(scale.Value.Kilograms), 6)));
     }
 
     /// <summary>Whether it shows ounces; else grams.</summary>

@@ -26,7 +26,7 @@ internal static class AssemblyPlanner
 {
     private const string Subject = "mass of the part";
 
-    public static AssemblyWork? Work(PlanContext context, JoinWork? join, ImmutableStack<string> above)
+    public static AssemblyWork? Work(PlanContext context, JoinWork? join, AssemblyParts above)
     {
         if (!context.Part.IsAssembly || join is null)
         {
@@ -34,7 +34,7 @@ internal static class AssemblyPlanner
         }
 
         var parts = ImmutableArray.CreateBuilder<PieceWork>(join.Join.Parts.Length);
-        var within = above.Push(context.Part.Name);
+        var within = above.Within(context.Part.Name);
         foreach (var name in join.Join.Parts)
         {
             if (Piece(context, name, within) is not { } piece)
@@ -55,20 +55,10 @@ internal static class AssemblyPlanner
         return new AssemblyWork(parts.MoveToImmutable(), new PieceWork(context.Part.Name, expected, low, high, on));
     }
 
-    // A part that is joined of itself, however far down, has no mass.
-    private static PieceWork? Piece(PlanContext context, string name, ImmutableStack<string> within)
-    {
-        var part = context.Model.Parts.FirstOrDefault(known => known.Name == name) ?? context.Model.UsedParts.GetValueOrDefault(name);
-        if (part is null || within.Contains(name))
-        {
-            return null;
-        }
-
-        var plan = Planner.Plan(part, context.Model, PlanPieces.Laminate, within);
-        return plan.TrimmedMass is { Value: var mass } figure
+    private static PieceWork? Piece(PlanContext context, string name, AssemblyParts within) =>
+        within.Plan(name, context.Model) is { TrimmedMass: { Value: var mass } figure } plan
             ? new PieceWork(name, mass.Value.Kilograms, mass.Low.Kilograms, mass.High.Kilograms, Taken(context, plan, figure.RestsOn))
             : null;
-    }
 
     private static Rests Taken(PlanContext context, Plan plan, ImmutableArray<string> keys)
     {

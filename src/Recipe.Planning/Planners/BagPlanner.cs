@@ -152,8 +152,10 @@ internal static class BagPlanner
             return null;
         }
 
-        var piece = BagSize.Layer(surface, Length.FromMeters(edge.Si));
-        var on = ground.ShapeOn | edge.On;
+        // Round a tube it has to close over the plies as well, so that no wet cloth touches what lies on it; a caul and a mesh lie side by side.
+        var lap = surface.IsClosedTube && layer.Class is not (LayerClass.Caul or LayerClass.FlowMedium) ? context.Take(Defaults.LayerBeyond) : Num.Zero;
+        var piece = BagSize.Layer(surface, Length.FromMeters(edge.Si), Length.FromMeters(lap.Si));
+        var on = ground.ShapeOn | edge.On | lap.On;
         return (new Num(piece.Length.Meters, on), new Num(piece.Width.Meters, on));
     }
 

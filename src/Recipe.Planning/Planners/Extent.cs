@@ -7,7 +7,7 @@ namespace Recipe.Planning.Planners;
 
 /// <summary>Where a line of the stack lies: its area inside the trim line, its area as cut, and the flat piece.</summary>
 /// <param name="CoversAll">Whether it covers the whole surface.</param>
-/// <param name="Net">Area of one piece inside the trim line, m2.</param>
+/// <param name="Net">Area of one piece inside the trim line, m2; on a tube with its lap, which stays in the part.</param>
 /// <param name="Cut">Area of one piece as cut, joins left out, m2.</param>
 /// <param name="Piece">The flat piece.</param>
 /// <param name="Rectangular">Whether it is a plain rectangle, cut straight.</param>
@@ -59,7 +59,14 @@ internal static class Extents
         var on = ground.AreaOn | ground.ShapeOn | trim.On | lap.On;
         if (share.IsWhole)
         {
-            return new Extent(true, ground.Area, new Num(piece.Area.SquareMeters, on), piece, IsRectangle(ground.Surface));
+            // The lap of a tube stays in the part.
+            var net = ground.Area;
+            if (lap.Si > 0)
+            {
+                net = new Num(PieceSize.ForPly(ground.Surface, Length.Zero, Length.FromMeters(lap.Si)).Area.SquareMeters, ground.AreaOn | ground.ShapeOn | lap.On);
+            }
+
+            return new Extent(true, net, new Num(piece.Area.SquareMeters, on), piece, IsRectangle(ground.Surface));
         }
 
         return Scaled(context, ground, share.Value, trim);

@@ -32,7 +32,7 @@ internal static class ShapeShelf
         var key = Key(shape, regions, pull);
         if (shape is MeshShape { File: { } file })
         {
-            return OfFiles.GetOrCreateValue(file).GetOrAdd(key, _ => Make(shape, regions, pull));
+            return In(regions, OfFiles.GetOrCreateValue(file).GetOrAdd(key, _ => Make(shape, regions, pull)));
         }
 
         if (OfFigures.Count > MostKept)
@@ -40,8 +40,13 @@ internal static class ShapeShelf
             OfFigures.Clear();
         }
 
-        return OfFigures.GetOrAdd(key, _ => Make(shape, regions, pull));
+        return In(regions, OfFigures.GetOrAdd(key, _ => Make(shape, regions, pull)));
     }
+
+    // What was kept may be of another text, or of this one before a line was added: the region line that it is about is the one here.
+    private static Made In(ImmutableArray<ShapeRegion> regions, Made kept) => kept.Trouble is { Region: { } region } trouble
+        ? kept with { Trouble = trouble with { Region = regions.First(here => RegionKey(here) == RegionKey(region)) } }
+        : kept;
 
     /// <summary>A step of length 1 along a direction.</summary>
     public static Point3 Unit(ShapeDirection direction) => direction switch

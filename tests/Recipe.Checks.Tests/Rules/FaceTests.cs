@@ -240,6 +240,8 @@ public class FaceTests
     [InlineData("respirator \"A2P3\"", false)]
     [InlineData("respirator \"P3 for dust, A2 for styrene\"", false)]
     [InlineData("respirator \"half mask\"", false)]
+    [InlineData("respirator \"half mask, OV/P100\"", false)] // organic vapour, as NIOSH labels it
+    [InlineData("respirator \"ABE1 P3\"", false)]
     [InlineData("respirator \"P3 for dust\"\nventilation \"extraction at the bench\"", false)]
     public void A_mask_for_dust_holds_no_styrene(string line, bool fires) => Limits.Says(
         "styrene-unvented", Tray.Hand with { Resin = "laminating-polyester", Shop = $"safety {{\ngloves \"nitrile\"\n{line}\n}}" }, fires, Severity.Error);

@@ -217,6 +217,7 @@ public class FinishTests
     [Theory]
     [InlineData("scarf \"8 to 1, round the hole\"", "scarf \"12 to 1, round the hole\"")]
     [InlineData("scarf \"1 in 8\"", "scarf \"1 in 12\"")]
+    [InlineData("scarf \"8-to-1\"", "scarf \"12-to-1\"")]
     [InlineData("scarf \"1 patch, 8:1\"", "scarf \"1 patch, 12:1\"")]
     public void A_scarf_is_made_longer_and_its_words_stay(string scarf, string line)
     {
@@ -243,6 +244,8 @@ public class FinishTests
     [Theory]
     [InlineData("trim", "", true)]
     [InlineData("trim \"with a knife\"", "", false)]
+    [InlineData("trim \"with a knife, then sand the edge\"", "", true)]
+    [InlineData("abrade \"80 grit, after the knife\"", "", true)]
     [InlineData("trim \"wet\"", "", false)]
     [InlineData("weigh", "abrade 80 grit", true)]
     [InlineData("weigh", "abrade \"80 grit, wet\"", false)]

@@ -157,4 +157,12 @@ public class InfusingTests
         var tray = Tray.Infused with { Infuse = "path 300 mm; drop-test 2 min rise at-most 10 mbar isolated" };
         Assert.StartsWith("drop test of 2 min", Bench.Fires("leak-check-too-short", tray, Severity.Warning).Message, StringComparison.Ordinal);
     }
+
+    // The plan counts a mesh that is smaller from the plies, not from the peel ply under it, which runs past them.
+    [Fact]
+    public void A_mesh_is_said_to_end_where_the_plan_cuts_it()
+    {
+        var tray = Tray.Infused with { Bag = "peel-ply; flow-medium smaller 5 mm; bag-film" };
+        Assert.Contains("ends 5 mm inside the plies;", Bench.Fires("mesh-reaches-vacuum", tray, Severity.Warning).Message, StringComparison.Ordinal);
+    }
 }

@@ -98,6 +98,8 @@ public class OddRecipeTests
     [InlineData("drill \"for the bolts of the deck hardware\"", true)]
     [InlineData("drill \"for the hinge bolts, through the hardpoint\"", false)]
     [InlineData("drill \"for the hinge bolts, in plugged holes\"", false)]
+    [InlineData("drill \"for the cleat, in the hardwood block\"", false)]
+    [InlineData("drill \"for the bolts, through the bushings\"", false)]
     [InlineData("drill \"for the hinge bolts, in the rim\"", false)]
     public void A_hard_point_is_named_by_a_word_of_its_own(string finish, bool fires) => Limits.Says("drilled-core", Sandwich(finish), fires, Severity.Error);
 

@@ -268,6 +268,18 @@ public class ShapePlanTests
 
     private static TriangleMesh Cap => SurfaceMeshes.SphericalCap(Length.FromMeters(0.8), Length.FromMeters(0.2), Length.FromMillimeters(0.05));
 
+    // The triangles of a surface are kept; where its region line stands is not: a line typed above it moves it.
+    [Fact]
+    public void What_is_kept_of_a_surface_says_nothing_of_the_text_it_was_in()
+    {
+        foreach (var (above, line) in (ReadOnlySpan<(string, int)>)[("", 2), ("# one\n  # two\n  ", 4), ("", 2)])
+        {
+            var region = Plan($"{above}surface spherical-cap diameter 310 mm rise 41 mm\n  region above z 50 mm", null).Shape!.Trouble!.Region!;
+            Assert.Equal((line, "above z 50 mm"), (region.Where.Start.Line, region.Written));
+            Assert.Equal("above z 5 cm", Plan($"{above}surface spherical-cap diameter 310 mm rise 41 mm\n  region above z 5 cm", null).Shape!.Trouble!.Region!.Written);
+        }
+    }
+
     private static ShapeFile File(TriangleMesh mesh, double perMetre)
     {
         var bytes = new byte[84 + (50 * mesh.Triangles.Length)];
