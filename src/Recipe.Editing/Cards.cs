@@ -43,7 +43,7 @@ internal static class Cards
             MouldMaterial stuff => Join(stuff.HeatLimit is { } limit ? "to " + limit.Written : null),
             Insert insert => Join(insert.Mass?.Written, insert.Stuff),
             Tape tape => Join(tape.Width?.Written),
-            Fitting fitting => Join(fitting.InnerDiameter?.Written, fitting.Volume?.Written),
+            Fitting fitting => Join(fitting.InnerDiameter?.Written, fitting.Length?.Written, fitting.Volume?.Written),
             Fibre fibre => Join(fibre.Density?.Written, fibre.Modulus?.Written),
             _ => "",
         };

@@ -1,3 +1,4 @@
+using Recipe.Planning;
 using Recipe.Text.Findings;
 using UnitsNet;
 
@@ -14,8 +15,8 @@ public sealed class PumpTooSlow : Check
         Severity = Severity.Warning,
         Title = "Pump slower than the recipe plans",
         Reason = "The minutes that the pump is late are taken from the life of the resin.",
-        Remedy = "Plan the time that the pump needs, take out loose film, or find a bigger pump.",
-        Source = "common practice of vacuum work: (V/S) ln(p0/p1), ideal gas at constant temperature",
+        Remedy = "Plan the time that the pump needs, take out loose film, find a bigger pump, or take a shorter or wider hose.",
+        Source = "common practice of vacuum work: (V/S) ln(p0/p1), ideal gas at constant temperature, with 1/S = 1/pump + 1/hose",
         Exceptions = """
             Without leaks and without what boils out of the resin, so that a real bag takes longer. Silent where no time is planned.
             """,
@@ -118,11 +119,14 @@ public sealed class PumpTooSlow : Check
 
         context.Report(
             within.Where ?? draw.Where ?? context.Part.Vacuum.Where,
-            $"the pump needs {Say.Of(down.Value)} to draw the bag down without any leak; {Say.Of(within)} are planned",
+            $"the pump needs {Say.Of(down.Value)} to draw the bag down without any leak{Hose(down.Value, levels)}; {Say.Of(within)} are planned",
             Grounds.Sure.And<Duration>(down).And("planned time", within),
             context.Plan.Shop?.Pump?.Where is { } pump ? [new FindingLabel(pump, "pump here")] : [],
             [Edits.Fix($"Plan {Minutes(down.Value)}", FixSafety.NeedsALook, FigureEdits.Rewrite(within, Minutes(down.Value)))]);
     }
+
+    private static string Hose(Duration down, VacuumLevels levels) =>
+        levels.HoseSlows is { Value: var hose } && VacuumWords.HoseShare(hose / down) is { } part ? $", {part} of it for the hose" : "";
 
     private static string Minutes(Duration time) => $"{Say.Number(Math.Ceiling(time.Minutes * 1.2))} min";
 }

@@ -1,4 +1,5 @@
 using Recipe.Model;
+using Recipe.Planning;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -14,10 +15,10 @@ public sealed class PumpTooSmall : Check
         Severity = Severity.Warning,
         Title = "Pump too small for the leak that is accepted",
         Reason = "Much of the pump then works for the leak, the level is never reached, and no new leak shows on the gauge.",
-        Remedy = "Accept a smaller rise, or find a bigger pump.",
-        Source = "common practice: a leak may take a fifth of the flow of the pump at the level",
+        Remedy = "Accept a smaller rise, find a bigger pump, or take a shorter or wider hose.",
+        Source = "common practice: a leak may take a fifth of the flow of the pump at the level; what the hose passes is that of air in a smooth straight tube",
         Exceptions = """
-            Silent where the level is deeper than the pump reaches: that is another finding. Needs the flow of the pump and what the leak check accepts.
+            Counted is what the hose leaves of the pump's flow. Silent where the level is deeper than the pump reaches: that is another finding. Needs the flow of the pump and what the leak check accepts.
             """,
         BadExample = """
             shop ours {
@@ -93,7 +94,7 @@ public sealed class PumpTooSmall : Check
             """,
     };
 
-    private const double Enough = 5;
+    private const double Enough = VacuumLevels.EnoughMargin;
 
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
@@ -119,11 +120,19 @@ public sealed class PumpTooSmall : Check
         var check = vacuum.LeakCheck ?? context.Part.Infusion?.DropTest;
         context.Report(
             check?.RiseAtMost?.Where ?? check?.Where ?? vacuum.Where,
-            $"the pump moves {Say.Number(Math.Floor(margin.Value * 10) / 10)} times the leak that is accepted; {Say.Number(Enough)} times leaves something in hand",
+            $"the pump moves {Say.Number(Math.Floor(margin.Value * 10) / 10)} times the leak that is accepted{Hose(levels)}; {Say.Number(Enough)} times leaves something in hand, and {Needed(levels, context.Plan.Shop?.Pump?.Written)}",
             Grounds.Sure.And<double>(margin),
             context.Plan.Shop?.Pump?.Where is { } pump ? [new FindingLabel(pump, "pump here")] : [],
             [Tighter(check, margin.Value)]);
     }
+
+    private static string Hose(VacuumLevels levels) => levels.HoseTakes is { Value: var share } && VacuumWords.HoseShare(share) is { } part
+        ? $", of which its hose has taken {part} off"
+        : "";
+
+    private static string Needed(VacuumLevels levels, string? like) => levels.PumpNeeded is { Value: var needed }
+        ? $"takes a pump of {VacuumWords.NoSmaller(needed, like)} through this hose"
+        : "no pump moves that through this hose";
 
     // The margin goes with one over the rise.
     private static Fix? Tighter(LeakCheck? check, double margin)

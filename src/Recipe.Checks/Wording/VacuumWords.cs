@@ -30,6 +30,18 @@ internal static class VacuumWords
         return $"{Say.Number(Math.Floor((number / step) + 1e-4) * step)} {unit.Symbol}";
     }
 
+    /// <summary>The flow of a pump to two figures, rounded up so that it is never too small; in the unit of another.</summary>
+    public static string NoSmaller(VolumeFlow least, string? like)
+    {
+        var unit = Say.UnitLike(like, "m3/h");
+        var number = unit.FromSi(least.CubicMetersPerSecond);
+        var step = number > 0 ? Math.Pow(10, Math.Floor(Math.Log10(number)) - 1) : 1;
+        return $"{Say.Number(Math.Ceiling((number / step) - 1e-4) * step)} {unit.Symbol}";
+    }
+
+    /// <summary>"46 %": what the hose takes, in whole percent; null where that is less than one.</summary>
+    public static string? HoseShare(double share) => share >= 0.01 ? Say.Percent(Math.Round(share, 2)) : null;
+
     private static (double Number, double Step, Unit Unit) Steps(Pressure pressure, string like)
     {
         var unit = Say.UnitLike(like, "mbar");

@@ -48,7 +48,10 @@ internal static class BagMapping
             Si.Of(written?.Hold?.Value),
             written?.Off,
             Si.Of(levels?.PumpDown),
+            Si.Of(levels?.HoseSlows),
             Si.Of(levels?.PumpMargin),
+            Si.Number(levels?.PumpNeeded?.Value.CubicMetersPerSecond),
+            Si.Of(levels?.HoseTakes),
             Si.Number(levels?.LeakOfAir?.Value.CubicMetersPerSecond),
             Si.Of(levels?.Hole),
             Si.RestsOn(
@@ -58,7 +61,10 @@ internal static class BagMapping
                 ("leak_check_s", levels?.LeakCheck?.RestsOn),
                 ("rise_at_most_Pa", levels?.RiseAtMost?.RestsOn),
                 ("pump_down_s", levels?.PumpDown?.RestsOn),
+                ("hose_slows_s", levels?.HoseSlows?.RestsOn),
                 ("pump_margin", levels?.PumpMargin?.RestsOn),
+                ("pump_needed_m3_per_s", levels?.PumpNeeded?.RestsOn),
+                ("hose_takes_fraction", levels?.HoseTakes?.RestsOn),
                 ("leak_of_air_m3_per_s", levels?.LeakOfAir?.RestsOn),
                 ("hole_m", levels?.Hole?.RestsOn)));
     }

@@ -16,7 +16,10 @@ internal sealed record VacuumRecord(
     double? HoldS,
     string? Off,
     double? PumpDownS,
+    double? HoseSlowsS,
     double? PumpMargin,
+    [property: JsonPropertyName("pump_needed_m3_per_s")] double? PumpNeededM3PerS,
+    double? HoseTakesFraction,
     [property: JsonPropertyName("leak_of_air_m3_per_s")] double? LeakOfAirM3PerS,
     double? HoleM,
     Rests? RestsOn);

@@ -13,6 +13,9 @@ internal static class VacuumStation
     // Minutes at which the gauge is read, as far as the test lasts: a leak shows in the first two.
     private static readonly ImmutableArray<double> Moments = [0, 1, 2, 5, 10, 15, 20, 30, 60];
 
+    // Less than a hundredth is not worth a word.
+    private const double LeastShare = 0.01;
+
     public static IEnumerable<Station> Stations(BenchContext context)
     {
         yield return new Station(
@@ -82,10 +85,14 @@ internal static class VacuumStation
                 new(context.Say("A gauge that counts from nothing shows"), absolute.Main, Note(absolute, context.Say("absolute"))),
                 new(context.Say("The most there is here"), ceiling.Main, Note(ceiling, context.Say($"below ambient, {height} above the sea"))),
                 .. levels.PumpDown is { } down
-                    ? [new KeyNumber(context.Say("The pump needs about"), QuantityText.Minutes(down.Value, Rounding.Up), context.Say("to draw a tight bag down; longer means a leak"))]
+                    ? [new KeyNumber(context.Say("The pump needs about"), QuantityText.Minutes(down.Value, Rounding.Up), Tight(context, levels.HoseSlows is { } hose && down.Value > Duration.Zero ? hose.Value / down.Value : 0))]
                     : ImmutableArray<KeyNumber>.Empty,
             ]);
     }
+
+    private static string Tight(BenchContext context, double hose) => hose >= LeastShare
+        ? context.Say($"to draw a tight bag down, {QuantityText.Share(Math.Round(hose, 2))} of it for the hose; longer means a leak")
+        : context.Say("to draw a tight bag down; longer means a leak");
 
     private static string Note(Reading reading, string what) => reading.Beside is { } beside ? $"{what}; {beside}" : what;
 

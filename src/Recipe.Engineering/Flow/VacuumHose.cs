@@ -12,8 +12,7 @@ namespace Recipe.Engineering;
 /// <para>
 /// Below about 0.5 mbar times cm of pressure and bore the air slips along the wall and the hose passes more than this; a wet-lay-up bag
 /// never comes there. Fittings, valves and resin in the hose pass less: add their length as more hose. Use hose made for vacuum.
-/// Plans reckon with the pump alone; this says how much that leaves out: at 100 mbar an 8 mm hose of 3 m leaves a pump of 6 m3/h nine tenths
-/// of its speed, and one of 20 m3/h little more than half.
+/// At 100 mbar an 8 mm hose of 3 m leaves a pump of 6 m3/h nine tenths of its speed, and one of 20 m3/h little more than half.
 /// </para>
 /// </remarks>
 public sealed class VacuumHose
@@ -98,6 +97,22 @@ public sealed class VacuumHose
         double floor = Floor(ultimate, p);
         double s = Speed(speed);
         return VolumeFlow.FromCubicMetersPerSecond(s * (new HosePath(this, s, floor).PumpAt(p) - floor) / p);
+    }
+
+    /// <summary>The smallest pump that draws so much air through the hose at the bag's pressure.</summary>
+    /// <param name="air">Air to draw; at most 1e6 Pa m3/s.</param>
+    /// <param name="bag">Absolute pressure at the bag; 0 to 1e8 Pa.</param>
+    /// <param name="ultimate">The pump's ultimate pressure; zero or more.</param>
+    /// <returns>Its pumping speed, or null when the hose passes less than that to any pump.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
+    public VolumeFlow? PumpFor(LeakRate air, Pressure bag, Pressure ultimate = default)
+    {
+        double flow = Guard.Between(air.PascalCubicMetresPerSecond, 0, 1e6, "Pa m3/s", nameof(air));
+        double p = Level(bag, nameof(bag));
+        double floor = Floor(ultimate, 1e8);
+        double squares = (p * p) - Math.Max(flow / _laminar, _turbulent * Math.Pow(flow, 1.75));
+        double head = squares > 0 ? Math.Sqrt(squares) - floor : 0;
+        return head > 0 && flow <= _sonic * p ? VolumeFlow.FromCubicMetersPerSecond(flow / head) : null;
     }
 
     /// <summary>Lowest pressure that the pump holds in the bag through the hose against a leak.</summary>

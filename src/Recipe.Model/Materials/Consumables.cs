@@ -127,6 +127,9 @@ public sealed record Fitting : Material
     /// <summary>Inner diameter of a hose.</summary>
     public Figure<Length>? InnerDiameter { get; init; }
 
+    /// <summary>Length of a hose from bag to pump.</summary>
+    public Figure<Length>? Length { get; init; }
+
     /// <summary>Whether a hose holds its shape under full vacuum and heat; null when not said.</summary>
     public bool? Reinforced { get; init; }
 

@@ -64,14 +64,31 @@ public sealed record VacuumLevels
     /// <summary>Accepted rise of absolute pressure in that time.</summary>
     public Computed<Pressure>? RiseAtMost { get; init; }
 
-    /// <summary>Time the shop's pump needs to draw the bag down to the level; null when pump or bag is not known, or it never gets there.</summary>
+    /// <summary>How many times over a pump should carry off the leak that the check accepts: common practice.</summary>
+    public const double EnoughMargin = 5;
+
+    /// <summary>Time the shop's pump needs, through the hose, to draw the bag down to the level; null when pump or bag is not known, or it never gets there.</summary>
     public Computed<Duration>? PumpDown { get; init; }
 
+    /// <summary>How much of that time is due to the hose; null with it.</summary>
+    public Computed<Duration>? HoseSlows { get; init; }
+
     /// <summary>
-    /// How many times over the pump carries off, at the level, the leak that the check accepts; 5 is common practice. Null when pump,
+    /// How many times over the pump carries off, at the level and through the hose, the leak that the check accepts; 5 is common practice. Null when pump,
     /// bag or check is not known.
     /// </summary>
     public Computed<double>? PumpMargin { get; init; }
+
+    /// <summary>
+    /// Free flow of the smallest pump that carries that leak off <see cref="EnoughMargin"/> times through this hose; null when no pump does, and when the
+    /// margin is not known.
+    /// </summary>
+    public Computed<VolumeFlow>? PumpNeeded { get; init; }
+
+    /// <summary>
+    /// Share, 0 to 1, of what the pump would carry off at the level that its hose takes; null when pump or bag is not known or the pump does not reach the level.
+    /// </summary>
+    public Computed<double>? HoseTakes { get; init; }
 
     /// <summary>Air of the shop that leaks in at the rise that the check accepts; null when bag or check is not known.</summary>
     public Computed<VolumeFlow>? LeakOfAir { get; init; }

@@ -121,7 +121,7 @@ public static partial class Defaults
 
     /// <summary>Length of the hose.</summary>
     public static readonly TradeDefault<Length> HoseLength = new(
-        "default.hose-length", "length of the vacuum hose of each bag", Length.FromMeters(3), "3 m", Memory, "time the pump on your bag");
+        "default.hose-length", "length of the vacuum hose of each bag", Length.FromMeters(3), "3 m", Memory, "give the hose a `length 2 m`");
 
     /// <summary>Bore of the hose.</summary>
     public static readonly TradeDefault<Length> HoseBore = new(

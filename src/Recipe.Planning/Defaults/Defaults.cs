@@ -201,7 +201,7 @@ public static partial class Defaults
 
     /// <summary>Bore of the lines of an infusion.</summary>
     public static readonly TradeDefault<Length> LineBore = new(
-        "default.line-bore", "inner diameter of the feed line", Length.FromMillimeters(12), "12 mm", Memory, "write `feed-line length 400 mm diameter 12 mm` in `infuse`");
+        "default.line-bore", "inner diameter of the feed line, of which the bag names no hose", Length.FromMillimeters(12), "12 mm", Memory, "write `feed-line length 400 mm diameter 12 mm` in `infuse`, or name the hose in the bag");
 
     /// <summary>Length of the feed line.</summary>
     public static readonly TradeDefault<string> FeedLine = new(

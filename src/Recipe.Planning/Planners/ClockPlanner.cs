@@ -43,7 +43,7 @@ internal static class ClockPlanner
 
         // The last pot is used up when everything is laid.
         var hunt = context.Figures.Time(context.Part.Vacuum?.Within, context.PartOwner, "within");
-        var down = hunt ?? context.Take(Defaults.LeakHunt) + (vacuum?.PumpDown ?? Num.Zero);
+        var down = hunt ?? context.Take(Defaults.LeakHunt) + (vacuum?.Pump?.Down ?? Num.Zero);
         var film = lives?.InFilm(conditions.Room);
         return new ClockWork(pots[^1].UsedUpAt, bagging, down, film, film is { Si: > 0 } life ? Band(context, lives!, conditions.Room, life) : null);
     }

@@ -27,9 +27,14 @@ internal static class FeedPlanner
         var each = stated ?? (sides > 1 ? context.TakeKnown(Defaults.FeedLines) : new Known<int>(1, Rests.None));
         var length = context.Figures.Length(infusion?.FeedLine, context.PartOwner, "feed-line length", zero: true)
             ?? (ground is null ? null : new Num(ground.Surface.DevelopedLength.Meters, ground.ShapeOn | context.Ledger.Assume(Defaults.FeedLine)));
-        var bore = context.Figures.Length(infusion?.LineDiameter, context.PartOwner, "feed-line diameter") ?? context.Take(Defaults.LineBore);
-        return new FeedWork(new Num((double)each.Value * sides, each.On), length, bore);
+        return new FeedWork(new Num((double)each.Value * sides, each.On), length, Bore(context));
     }
+
+    /// <summary>Inner diameter of a line, m: as it is said, else that of the hose in the bag, which it is cut from.</summary>
+    public static Num Bore(PlanContext context) =>
+        context.Figures.Length(context.Part.Infusion?.LineDiameter, context.PartOwner, "feed-line diameter")
+        ?? HoseWork.BoreOf(context)
+        ?? context.Take(Defaults.LineBore);
 
     public static FeedPlan Publish(PlanLedger ledger, FeedWork work) => new()
     {

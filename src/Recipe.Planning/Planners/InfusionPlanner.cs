@@ -95,7 +95,7 @@ internal static class InfusionPlanner
     {
         // From a line across the part, or from one point where none is given; the slower of the two when in doubt.
         var line = infusion.FeedLine is not null;
-        var bore = line ? (Num?)null : context.Figures.Length(infusion.LineDiameter, context.PartOwner, "diameter") ?? context.Take(Defaults.LineBore);
+        var bore = line ? (Num?)null : FeedPlanner.Bore(context);
         var medium = PorousStack.Layered([.. layers.Plies, .. layers.Media]);
         var lead = Lead(context, layers);
         var scatter = layers.IsAssumed ? context.Take(Defaults.PermeabilityScatter) : context.Take(Defaults.OwnPermeabilityScatter);

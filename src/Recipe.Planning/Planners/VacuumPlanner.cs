@@ -7,7 +7,7 @@ using LeakRate = Recipe.Engineering.LeakRate;
 namespace Recipe.Planning.Planners;
 
 /// <summary>The vacuum while the plan is made; pressures in Pa.</summary>
-internal sealed record VacuumWork(Num Below, Num Absolute, Num Ceiling, Num? LeakCheck, Num? RiseAtMost, Num? PumpDown, Num? PumpMargin)
+internal sealed record VacuumWork(Num Below, Num Absolute, Num Ceiling, Num? LeakCheck, Num? RiseAtMost, PumpWork? Pump)
 {
     /// <summary>Air of the shop that the accepted rise lets in, m3/s.</summary>
     public Num? LeakOfAir { get; init; }
@@ -41,11 +41,12 @@ internal static class VacuumPlanner
         // A level beyond the air there is gives nothing, not less than nothing; the ceiling beside it tells.
         var absolute = ambient - below;
         absolute = absolute.Si < 0 ? absolute with { Si = 0 } : absolute;
-        var volume = bag is null ? (Num?)null : FreeVolume(context, bag);
+        var hose = bag is null ? null : HoseWork.Of(context);
+        var volume = hose is null ? (Num?)null : FreeVolume(context, bag!, hose);
         var leak = Leak(volume, time, rise);
-        var (down, margin) = Pump(context, volume, ambient, absolute, leak);
+        var pump = hose is null ? null : PumpPlanner.Work(context, new Line(volume!.Value, hose, bag!.Bags), ambient, absolute, leak);
         var (air, hole) = Meaning(leak, ambient, absolute);
-        return new VacuumWork(below, absolute, ambient, time, rise, down, margin) { LeakOfAir = air, Hole = hole };
+        return new VacuumWork(below, absolute, ambient, time, rise, pump) { LeakOfAir = air, Hole = hole };
     }
 
     public static VacuumLevels Publish(PlanLedger ledger, VacuumWork work) => new()
@@ -55,8 +56,11 @@ internal static class VacuumPlanner
         Ceiling = ledger.PublishPressure(work.Ceiling),
         LeakCheck = ledger.PublishTime(work.LeakCheck),
         RiseAtMost = ledger.PublishPressure(work.RiseAtMost),
-        PumpDown = ledger.PublishTime(work.PumpDown),
-        PumpMargin = ledger.PublishNumber(work.PumpMargin),
+        PumpDown = ledger.PublishTime(work.Pump?.Down),
+        HoseSlows = ledger.PublishTime(work.Pump?.HoseSlows),
+        PumpMargin = ledger.PublishNumber(work.Pump?.Margin),
+        PumpNeeded = work.Pump?.Needed is { } needed ? ledger.Publish(VolumeFlow.FromCubicMetersPerSecond(needed.Si), needed.On) : null,
+        HoseTakes = ledger.PublishNumber(work.Pump?.HoseTakes),
         LeakOfAir = work.LeakOfAir is { } air ? ledger.Publish(VolumeFlow.FromCubicMetersPerSecond(air.Si), air.On) : null,
         Hole = ledger.PublishLength(work.Hole),
     };
@@ -91,40 +95,6 @@ internal static class VacuumPlanner
         }
     }
 
-    // Air under the film, in hose and catch pot, drawn off at the pump's free flow; what leaks in may be a fifth of what goes out.
-    private static (Num? Down, Num? Margin) Pump(PlanContext context, Num? free, Num ambient, Num level, Known<LeakRate>? leak)
-    {
-        var figures = context.Figures;
-        if (free is not { } volume || figures.Flow(context.Shop?.Pump, context.ShopOwner, "pump") is not { } flow)
-        {
-            return (null, null);
-        }
-
-        var ultimate = figures.Pressure(context.Shop?.PumpUltimate, context.ShopOwner, "pump ultimate") ?? context.Take(Defaults.PumpUltimate);
-        var on = flow.On | ultimate.On | volume.On | level.On | ambient.On;
-        var speed = VolumeFlow.FromCubicMetersPerSecond(flow.Si);
-        var bottom = Pressure.FromPascals(ultimate.Si);
-        Num? margin = null;
-        if (leak is { } known)
-        {
-            margin = new Num(Vacuum.PumpMargin(speed, Pressure.FromPascals(level.Si), bottom, known.Value), on | known.On);
-        }
-
-        if (level.Si <= 0 || volume.Si <= 0)
-        {
-            return (null, margin);
-        }
-
-        var down = Vacuum.PumpDownTime(Volume.FromCubicMeters(volume.Si), speed, Pressure.FromPascals(ambient.Si), Pressure.FromPascals(level.Si), bottom);
-        if (down is { } seconds)
-        {
-            return (new Num(seconds.Seconds, on), margin);
-        }
-
-        context.Miss("time to draw the bag down", "the pump does not get to that level");
-        return (null, margin);
-    }
-
     // The leak that the check accepts.
     private static Known<LeakRate>? Leak(Num? volume, Num? time, Num? rise) =>
         volume is { Si: > 0 } free && rise is { Si: > 0 } allowed && time is { Si: > 0 } over
@@ -145,18 +115,17 @@ internal static class VacuumPlanner
         return (new Num(known.Value.FreeAir(outside).CubicMetersPerSecond, on), new Num(hole.Meters, on | level.On));
     }
 
-    private static Num FreeVolume(PlanContext context, BagWork bag)
+    private static Num FreeVolume(PlanContext context, BagWork bag, HoseWork hose)
     {
-        var parts = context.Part.Bag!;
-        var figures = context.Figures;
-        var bore = (parts.Hose is { } hose ? figures.Length(hose.Material.InnerDiameter, Owner.Of(hose.Material), "inner-diameter") : null)
-            ?? context.Take(Defaults.HoseBore);
-        var pot = (parts.CatchPot is { } trap ? figures.Volume(trap.Material.Volume, Owner.Of(trap.Material), "volume") : null)
+        var pot = (context.Part.Bag!.CatchPot is { } trap ? context.Figures.Volume(trap.Material.Volume, Owner.Of(trap.Material), "volume") : null)
             ?? context.Take(Defaults.CatchPot);
         var gap = context.Take(Defaults.BagGap);
-        var length = context.Take(Defaults.HoseLength) * bag.Bags;
         var volume = Vacuum.BagFreeVolume(
-            Area.FromSquareMeters(bag.FilmArea.Si), Length.FromMeters(gap.Si), Length.FromMeters(bore.Si), Length.FromMeters(length.Si), Volume.FromCubicMeters(pot.Si));
-        return new Num(volume.CubicMeters, bag.FilmArea.On | bore.On | pot.On | gap.On | length.On);
+            Area.FromSquareMeters(bag.FilmArea.Si),
+            Length.FromMeters(gap.Si),
+            Length.FromMeters(hose.Bore.Si),
+            Length.FromMeters(hose.Length.Si * bag.Bags),
+            Volume.FromCubicMeters(pot.Si));
+        return new Num(volume.CubicMeters, bag.FilmArea.On | hose.On | pot.On | gap.On);
     }
 }

@@ -67,6 +67,7 @@ internal static class ConsumableBinder
         Kind = kind,
         IsDefault = declaration.IsDefault,
         InnerDiameter = lines.Figure("inner-diameter", Si.Length),
+        Length = lines.Figure("length", Si.Length),
         Volume = lines.Figure("volume", Si.Volume),
         Reinforced = lines.YesNo("reinforced"),
     };

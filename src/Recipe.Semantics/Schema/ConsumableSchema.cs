@@ -37,6 +37,7 @@ internal static class ConsumableSchema
         "hose, port, catch-pot",
         "A fitting of the vacuum line.",
         Word("inner-diameter", "Inner diameter.", "inner-diameter 8 mm", Kinds.PositiveLength),
+        Word("length", "Length of a hose from bag to pump.", "length 3 m", Kinds.PositiveLength),
         Word("volume", "Volume of a pot.", "volume 2 L", Kinds.Volume),
         Word("reinforced", "Whether a hose holds its shape under full vacuum and heat.", "reinforced yes", Kinds.YesNo),
         MaterialWords.Default);

@@ -169,6 +169,37 @@ public class VacuumHoseTests
         Digits.Close(10, passed, 1e-9);
     }
 
+    [Fact]
+    public void The_pump_that_is_asked_for_draws_just_that()
+    {
+        Gen.Select(AnyHose, AnyPump, Gen.Double[30, 900]).Sample(
+            (hose, pump, bag) =>
+            {
+                double drawn = hose.EffectiveSpeed(pump.Speed, Mbar(bag), pump.Ultimate).LitersPerSecond * bag;
+                VolumeFlow? asked = hose.PumpFor(LeakRate.FromMillibarLitresPerSecond(drawn * (1 - 1e-9)), Mbar(bag), pump.Ultimate);
+
+                // Where the air goes at the speed of sound a smaller pump draws as much.
+                Assert.True(asked!.Value.LitersPerSecond <= pump.Speed.LitersPerSecond * (1 + 1e-5));
+                Digits.Close(drawn, hose.EffectiveSpeed(asked.Value, Mbar(bag), pump.Ultimate).LitersPerSecond * bag, 1e-6);
+            },
+            iter: 500);
+    }
+
+    [Fact]
+    public void No_pump_draws_more_than_the_hose_passes()
+    {
+        VacuumHose hose = new(Mm(8), M(3));
+        double most = hose.Throughput(Mbar(100), Mbar(20)).MillibarLitresPerSecond;
+        Assert.NotNull(hose.PumpFor(LeakRate.FromMillibarLitresPerSecond(most * 0.999), Mbar(100), Mbar(20)));
+        Assert.Null(hose.PumpFor(LeakRate.FromMillibarLitresPerSecond(most * 1.001), Mbar(100), Mbar(20)));
+        Assert.Null(hose.PumpFor(LeakRate.FromMillibarLitresPerSecond(0.001), Mbar(20), Mbar(20)));
+
+        // A hose so short that only the speed of sound holds it: 20 L/s for each cm2 (from memory).
+        double choked = 20 * Math.PI * 2500 / 4 * 100;
+        Assert.NotNull(Wide.PumpFor(LeakRate.FromMillibarLitresPerSecond(choked * 0.98), Mbar(100)));
+        Assert.Null(Wide.PumpFor(LeakRate.FromMillibarLitresPerSecond(choked * 1.02), Mbar(100)));
+    }
+
     // What the remarks of the class say of a usual hose, computed from the same formulas outside the project: 5.37 and 11.03 m3/h at 100 mbar.
     [Theory]
     [InlineData(6, 5.37)]
