@@ -12,7 +12,7 @@ public sealed class HeatedTooFast : Check
         Name = "heated-too-fast",
         Severity = Severity.Warning,
         Title = "Heated too fast",
-        Reason = "The skin and the thin edges are hot while the middle and the mould are cold: the resin runs out of the hot places, gels at different times, and the part sets under strain.",
+        Reason = "The skin and the thin edges are hot while the middle and the mould are cold: the resin runs out of the hot places, gels at different times, and the part sets under strain. Off the mould it softens before it has cured further, and sags.",
         Remedy = "Heat at 0.2 to 2 degC/min, off the mould at 10 degC/h, and by the part and not by the air of the oven.",
         Source = "US Army TM 1-1500-204-23-11 (page file 0134): no more than 10 degF a minute; 1 to 3 degC/min is common practice, 10 degC/h off the mould",
         Exceptions = """
