@@ -69,7 +69,7 @@ public sealed class BagTests
     public void A_bag_round_the_whole_mould_has_no_tape_line_on_a_flange_to_show()
     {
         Assert.DoesNotContain(DrawingRules.Of(Papers.Bag, TubeInfused.Input), drawing => drawing.Name == "bag-plan");
-        Assert.Contains("envelope round the mould", Papers.Write(TubeInfused.Input, Papers.Bag, PaperFormat.Markdown), StringComparison.Ordinal);
+        Assert.Contains("envelope round the mandrel", Papers.Write(TubeInfused.Input, Papers.Bag, PaperFormat.Markdown), StringComparison.Ordinal);
     }
 
     // The words are those of recipes in samples and corpus; what they mean is plain English.

@@ -122,7 +122,7 @@ public sealed class TravellerTests
     public void Stations_of_an_infused_part_mix_after_the_leak_check_and_join_what_is_trimmed()
     {
         Assert.Equal(
-            ["Start", "Mould", "Cut, lay up dry, bag", "Mix and infuse", "Cure, demould, finish", "Join", "Weigh and inspect", "Deviations and lots"],
+            ["Start", "Mandrel", "Cut, lay up dry, bag", "Mix and infuse", "Cure, demould, finish", "Join", "Weigh and inspect", "Deviations and lots"],
             Stations(TubeInfused.Input));
     }
 

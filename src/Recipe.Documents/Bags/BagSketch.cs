@@ -69,8 +69,8 @@ internal static class BagSketch
 
         Fittings(canvas, context, bag, floor, roof);
         Leaders(canvas, labels, ends, floor);
-        _ = canvas.Text(2, height - 1.5, context.Say("Not to scale. Black: the laminate. Read from it outwards."), Size - 1);
-        return canvas.Draw(Name, context.Say("The bag, cut through"), Describe(context, bag));
+        _ = canvas.Text(2, height - 1.5, context.IsWrapped ? context.Say("Not to scale. Hatched: the mandrel. Black: the laminate.") : context.Say("Not to scale. Black: the laminate. Read from it outwards."), Size - 1);
+        return canvas.Draw(Name, context.IsWrapped ? context.Say("The bag, cut lengthwise through one wall") : context.Say("The bag, cut through"), Describe(context, bag));
     }
 
     /// <summary>What a layer is larger or smaller than: "+15 mm beyond the ply".</summary>

@@ -103,8 +103,8 @@ internal static class BagStation
 
     private static IfBox If(BenchContext context) => new(
     [
-        new(context.Say("The film is too short at a corner"), context.Say("add a pleat there; never stretch it")),
-        new(context.Say("Resin sits on the tape land"), context.Say("wipe it off before the tape goes on")),
+        new(context.IsWrapped ? context.Say("The film is tight round the part") : context.Say("The film is too short at a corner"), context.Say("add a pleat there; never stretch it")),
+        new(context.Paper.HasTapeLand && !context.IsWrapped ? context.Say("Resin sits on the tape land") : context.Say("Resin sits where the tape goes"), context.Say("wipe it off before the tape goes on")),
         new(context.Say("A layer is left out or out of order"), context.Say("lift what lies on it now; under vacuum it is too late")),
     ]);
 
@@ -159,8 +159,10 @@ internal static class BagStation
     // The letters are those of the drawings.
     private static IEnumerable<Row> Fittings(BenchContext context, Bag bag)
     {
-        var pleats = bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats") : context.Say("a pleat at every corner");
-        yield return Fitting(context, "T", Named(context.Say("sealant tape"), bag.SealantTape?.Material, bag.SealantTape?.ChosenByDefault ?? false), bag.IsEnvelope ? context.Say($"{pleats}; envelope round the mould") : pleats);
+        var pleats = bag.Pleats is { } count ? Words.Count(count.Value, "pleat", "pleats")
+            : context.IsWrapped ? context.Say("pleats along the part") : context.Say("a pleat at every corner");
+        var envelope = context.IsWrapped ? context.Say($"{pleats}; envelope round the mandrel") : context.Say($"{pleats}; envelope round the mould");
+        yield return Fitting(context, "T", Named(context.Say("sealant tape"), bag.SealantTape?.Material, bag.SealantTape?.ChosenByDefault ?? false), bag.IsEnvelope ? envelope : pleats);
         foreach (var port in bag.Ports)
         {
             yield return Fitting(context, "P", Named(context.Say("port"), port.Material, port.ChosenByDefault), port.At is { } at ? Words.Place(at) : context.Say($"{Seat(context, port)}; place assumed: see the drawing"));

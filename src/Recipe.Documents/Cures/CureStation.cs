@@ -171,8 +171,7 @@ internal static class CureStation
                 Reading(context)),
             CureAction.Vent => BenchContext.Tick(context.Say("Let the vacuum go."), span),
             CureAction.Debag => BenchContext.Tick(context.Say("Take the bag off."), span),
-            _ => BenchContext.Tick(
-                Sentences([context.Say("Take the part off the mould. Wedges of plastic or wood."), .. context.Part.Mould?.PullAid is { } aid ? [context.Say($"Use the {aid}.")] : ImmutableArray<string>.Empty]), span),
+            _ => TakingOff.Step(context, span),
         };
     }
 
@@ -195,7 +194,13 @@ internal static class CureStation
 
         if (!step.InMould)
         {
-            yield return step.Step.Support is { } on ? context.Say($"Off the mould, on {on}.") : context.Say("Off the mould.");
+            yield return (step.Step.Support, context.IsWrapped) switch
+            {
+                ({ } on, false) => context.Say($"Off the mould, on {on}."),
+                (null, false) => context.Say("Off the mould."),
+                ({ } on, true) => context.Say($"Off the mandrel, on {on}."),
+                (null, true) => context.Say("Off the mandrel."),
+            };
         }
     }
 

@@ -34,7 +34,7 @@ internal static class CutData
                 ("strips_per_piece", size.Strips),
                 ("length_mm", Mm(size.Length)),
                 ("width_mm", Mm(size.Width)),
-                ("angle_deg", Math.Round(size.Angle, 3)),
+                ("angle_deg", row.Angles is [var angle] ? Math.Round(angle.Degrees, 3) : null),
                 ("mass_g", row.Mass is { } mass ? Math.Round(mass.Grams, 4) : null),
                 ("with_corners_g", row.AsRectangles is { } whole ? Math.Round(whole.Grams, 4) : null),
                 ("roll_strip", string.Join(" ", row.Strips))));
@@ -54,6 +54,7 @@ internal static class CutData
                 "place",
                 ("letter", NestDrawing.Mark(nest.Sizes[place.Piece], place)),
                 ("material", nest.Material.Name),
+                ("angle_deg", Math.Round(NestDrawing.AngleOf(nest.Sizes[place.Piece], place), 3)),
                 ("along_at_mm", Mm(place.AlongAt)),
                 ("across_at_mm", Mm(place.AcrossAt)),
                 ("along_mm", Mm(place.Along)),

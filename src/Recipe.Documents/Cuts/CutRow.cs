@@ -42,6 +42,20 @@ internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLaye
         return rows.ToImmutable();
     }
 
+    /// <summary>
+    /// The angles to the roll at which its pieces or strips really lie, with how many at each: cloth that is the same both ways may lie a quarter turn from how
+    /// its ply was given. The one angle of the plan where nothing is laid out.
+    /// </summary>
+    public ImmutableArray<(double Degrees, int Count)> Angles
+    {
+        get
+        {
+            var lying = Nest.Placements.Where(place => place.Piece == Index).GroupBy(place => place.IsTurned).OrderBy(group => group.Key)
+                .Select(group => (NestDrawing.AngleOf(Size, group.First()), group.Count())).ToImmutableArray();
+            return lying.IsEmpty ? [(Size.Angle, Size.Count)] : lying;
+        }
+    }
+
     /// <summary>What all pieces of a material weigh as far as known, as the printed figures add up.</summary>
     public static Mass Sum(IEnumerable<CutRow> rows) => rows.Aggregate(UnitsNet.Mass.Zero, (sum, row) => sum + (row.Mass ?? UnitsNet.Mass.Zero));
 
@@ -65,6 +79,7 @@ internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLaye
         {
             BoxShape when Size.Corner > Length.Zero => context.Wording.Say($"cut {context.Text.Size(Size.Corner).Main} squares out of the corners; their edges meet, nothing overlaps"),
             DiscShape or SphericalCapShape or ParaboloidShape or HalfEllipsoidShape => piece.Length.Equals(piece.Width, Length.FromMillimeters(1)) ? context.Wording.Say("cut round") : context.Wording.Say("cut oval"),
+            ConeShape => context.Wording.Say("cut to the cone laid flat"),
             _ => context.Wording.Say("cut to the outline of the mould"),
         };
     }

@@ -57,8 +57,14 @@ internal static class NestDrawing
     /// <summary>What is written on a piece: its letter, and a star on a mirror image.</summary>
     public static string Mark(NestSize size, NestPlacement place) => IsMirror(size, place.Copy) ? size.Letter + "*" : size.Letter;
 
+    /// <summary>The angle to the roll at which a piece lies, degrees, more than -90 and at most 90.</summary>
+    public static double AngleOf(NestSize size, NestPlacement place) => !place.IsTurned ? size.Angle : size.Angle > 0 ? size.Angle - 90 : size.Angle + 90;
+
     /// <summary>The corners of a piece, m from the cut end and the selvedge: the piece itself, turned inside the rectangle it takes.</summary>
-    public static ImmutableArray<(double Along, double Across)> Outline(NestSize size, NestPlacement place)
+    /// <param name="size">Its size.</param>
+    /// <param name="place">Where it lies.</param>
+    /// <param name="hangs">Whether the roll is drawn hanging: across to the right, along downwards, which is the mirror image of a roll that runs to the right.</param>
+    public static ImmutableArray<(double Along, double Across)> Outline(NestSize size, NestPlacement place, bool hangs = false)
     {
         var (x, y, l, w) = (place.AlongAt.Meters, place.AcrossAt.Meters, place.Along.Meters, place.Across.Meters);
         var corner = size.Strips > 1 ? 0 : size.Corner.Meters;
@@ -67,7 +73,7 @@ internal static class NestDrawing
             return [.. Corners(l / 2, w / 2, corner).Select(at => (x + (l / 2) + at.U, y + (w / 2) + at.V))];
         }
 
-        var angle = (IsMirror(size, place.Copy) ? -size.Angle : size.Angle) * Math.PI / 180;
+        var angle = (IsMirror(size, place.Copy) != hangs ? -size.Angle : size.Angle) * Math.PI / 180;
         var (cosine, sine) = (Math.Cos(angle), Math.Sin(angle));
         var (a, b) = (size.Length.Meters / 2, size.Width.Meters / 2);
         var isOval = (2 * a * Math.Abs(cosine)) + (2 * b * Math.Abs(sine)) > size.Along.Meters * 1.001;
@@ -97,7 +103,7 @@ internal static class NestDrawing
             foreach (var place in strip.Pieces)
             {
                 var size = nest.Sizes[place.Piece];
-                shapes.Add(new PathShape([.. Outline(size, place).Select(spot => frame.At(spot.Along, spot.Across))], Pen.Firm, Closed: true, Fill.Pale));
+                shapes.Add(new PathShape([.. Outline(size, place, frame.Hangs).Select(spot => frame.At(spot.Along, spot.Across))], Pen.Firm, Closed: true, Fill.Pale));
                 var (along, across) = (place.Along.Meters * frame.Scale, place.Across.Meters * frame.Scale);
                 Letter(
                     shapes, Mark(size, place), frame.At((place.AlongAt + (place.Along / 2)).Meters, (place.AcrossAt + (place.Across / 2)).Meters),

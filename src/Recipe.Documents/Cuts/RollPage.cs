@@ -116,10 +116,23 @@ internal static class RollPage
             ]
             : [new(say.Say("Layer"), Align.Centre, 17, NamesTheRow: true), new(say.Say("What"), WidthMm: 50), new(say.Say("Size")), new(say.Say("Sheets"), Align.Centre, 22), new(say.Say("Cut before mixing"), Align.Centre, 24)];
         return new Table(
-            !ofPlies ? say.Say("Numbers run from the part outwards.") : rows.Any(row => row.Size.Mirrored) ? say.Say("A star marks a mirror image.") : "",
+            !ofPlies ? say.Say("Numbers run from the part outwards.") : Legend(context, rows),
             columns,
             [.. rows.Select(row => row.Line is null ? Sheet(context, row) : Piece(context, row))],
             TableUse.Steps);
+    }
+
+    // Where length and warp lie alike there is nothing to tell apart.
+    private static string Legend(PaperContext context, ImmutableArray<CutRow> rows)
+    {
+        var say = context.Wording;
+        return (rows.Any(row => row.Angles.Any(angle => angle.Degrees != 0)), rows.Any(row => row.Size.Mirrored)) switch
+        {
+            (false, false) => "",
+            (false, true) => say.Say("A star marks a mirror image."),
+            (true, false) => say.Say("Arrow: the length of the piece. Bold line: the warp, as it is laid."),
+            (true, true) => say.Say("Arrow: the length of the piece. Bold line: the warp, as it is laid. A star marks a mirror image."),
+        };
     }
 
     private static CellRow Piece(PaperContext context, CutRow row)
@@ -142,6 +155,12 @@ internal static class RollPage
             notes.Add(say.Say($"of {Numbers.Whole(size.Strips)} strips, each {text.Sheet(size.Along, size.Across).Main}"));
         }
 
+        var angles = row.Angles;
+        if (row.Nest.Placements.Any(place => place.Piece == row.Index && place.IsTurned))
+        {
+            notes.Add(say.Say("turned on the roll: warp and weft are alike"));
+        }
+
         if (!row.Strips.IsEmpty)
         {
             notes.Add(row.Strips.Length == 1 ? say.Say($"strip {Numbers.Whole(row.Strips[0])}") : say.Say($"strips {string.Join(", ", row.Strips.Select(Numbers.Whole))}"));
@@ -157,7 +176,11 @@ internal static class RollPage
         [
             new BigCell(size.Letter, say.Say($"ply {row.Ply(context.Plan)}")),
             new TextCell(Phrase.Strong(sheet.Main), notes.Count == 0 ? null : string.Join("; ", notes)),
-            new DirectionCell([new Direction(new Orientation(OrientationKind.Single, size.Angle, 0))]),
+            new DirectionCell(
+            [
+                .. angles.Select(angle => new Direction(
+                    new Orientation(OrientationKind.Single, angle.Degrees, 0), angles.Length == 1 ? null : say.Say($"{Numbers.Whole(angle.Count)} of {Numbers.Whole(size.Count)}"))),
+            ]),
             new TextCell(Phrase.Strong(Numbers.Whole(pieces)), size.Mirrored ? say.Say($"{Numbers.Whole(pieces / 2)} mirrored") : null),
             row.Mass is { } mass ? new TextCell(Phrase.Strong(text.Weight(mass).Main), Weighed(context, row, pieces)) : new TextCell(say.Say("not known")),
             new Blank(say.Say($"weight of {size.Letter}"), text.ScaleUnit),

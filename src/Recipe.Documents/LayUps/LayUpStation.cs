@@ -37,6 +37,12 @@ internal static class LayUpStation
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
         blocks.Add(First(context));
+        if (context.Paper.Tube is not null)
+        {
+            // Common practice: laps on one another make a ridge.
+            blocks.Add(new Paragraph(context.Say("Start each ply at another hour, so that no lap lies on another. The lap of the last ply is 12 o'clock of the tap map: mark it before it is sanded off.")));
+        }
+
         if (Corners(context))
         {
             // The trade's way with a folded box; a lap there is a ply of its own.
@@ -64,7 +70,9 @@ internal static class LayUpStation
     }
 
     private static Paragraph First(BenchContext context) => new(
-        Phrase.Strong(context.Say("Ply 1 goes in first, against the mould.")) + " " + Axis(context.Part) + " " + context.Say("+ is counter-clockwise, looking at the tool face."));
+        Phrase.Strong(context.IsWrapped ? context.Say("Ply 1 goes on first, against the mandrel.") : context.Say("Ply 1 goes in first, against the mould."))
+        + " " + Axis(context.Part) + " "
+        + (context.IsWrapped ? context.Say("+ is counter-clockwise, looking at it from outside.") : context.Say("+ is counter-clockwise, looking at the tool face.")));
 
     private static IfBox If(BenchContext context)
     {
@@ -72,7 +80,7 @@ internal static class LayUpStation
         {
             return new IfBox(
             [
-                new("A ply slips or spans a corner", "lift it and lay it again"),
+                new(context.IsWrapped ? "A ply slips or creases" : "A ply slips or spans a corner", "lift it and lay it again"),
                 new("A ply is short", context.Process == Process.Infused ? "cut a new one; dry plies are not patched" : "cut a new one; do not piece it together"),
                 new("A thread lies under the tape", "pull it out now; it is a leak"),
             ]);
@@ -127,10 +135,18 @@ internal static class LayUpStation
             if (plies >= PliesToLook && i + 1 < context.Plan.Stack.Length)
             {
                 plies = 0;
-                yield return new GroupRow(context.IsWet ? context.Say("Look: no white, no pool, corners down.") : context.Say("Look: corners down, nothing moved."));
+                yield return new GroupRow(Look(context));
             }
         }
     }
+
+    private static string Look(BenchContext context) => (context.IsWet, context.IsWrapped) switch
+    {
+        (true, false) => context.Say("Look: no white, no pool, corners down."),
+        (false, false) => context.Say("Look: corners down, nothing moved."),
+        (true, true) => context.Say("Look: no white, no pool, no crease, laps down."),
+        (false, true) => context.Say("Look: laps down, no crease, nothing moved."),
+    };
 
     private static CellRow Line(BenchContext context, StackPlan line, IReadOnlyList<PotPlan> pots, Mass sum)
     {
@@ -196,7 +212,7 @@ internal static class LayUpStation
 
         if (item is PlyItem { Face: { } face })
         {
-            words.Add(face == PlyFace.Up ? context.Say("right side up") : context.Say("right side on the mould"));
+            words.Add(face == PlyFace.Up ? context.Say("right side up") : context.IsWrapped ? context.Say("right side on the mandrel") : context.Say("right side on the mould"));
         }
 
         if (item.At is { } at)

@@ -57,7 +57,7 @@ internal static class PartSketch
             y += piece.Height;
         }
 
-        var title = outline is { FromBeside: true } ? context.Say("The part from beside") : context.Say("The part, looking at the tool face");
+        var title = outline is { FromBeside: true } ? context.Say("The part from beside") : context.IsWrapped ? context.Say("The part, from outside") : context.Say("The part, looking at the tool face");
         return canvas.Draw(Name, title, Describe(context, outline));
     }
 

@@ -72,7 +72,7 @@ internal static class StackSection
         var canvas = new Canvas(Width, height);
         var floor = height - 8 - MouldHeight;
         canvas.Add(PathShape.Box(Left, floor, Right - Left, MouldHeight, Pen.Firm, Fill.Hatched));
-        _ = canvas.Text(Words, floor + 5, context.Say("mould"), Size, strong: true);
+        _ = canvas.Text(Words, floor + 5, context.IsWrapped ? context.Say("mandrel") : context.Say("mould"), Size, strong: true);
         canvas.Line(Right, floor + 3.5, Words - 1.5, floor + 3.5, Pen.Thin);
 
         var below = Places.Select(_ => floor).ToArray();
@@ -98,7 +98,7 @@ internal static class StackSection
             ? context.Say($"Thickness is drawn {Numbers.Significant(scale, 2)} times its size; widths are not to scale.")
             : context.Say("No thickness is known: the bands only show the order.");
         _ = canvas.Text(Left, height - 2, note, Size - 1);
-        return canvas.Draw(Name, context.Say("The stack, cut through: number 1 lies on the mould"), Describe(context, bands));
+        return canvas.Draw(Name, context.IsWrapped ? context.Say("The wall, cut lengthwise: number 1 lies on the mandrel") : context.Say("The stack, cut through: number 1 lies on the mould"), Describe(context, bands));
     }
 
     /// <summary>How many mm on paper a millimetre of laminate takes: a round number.</summary>
@@ -184,6 +184,9 @@ internal static class StackSection
         _ => Fill.Pale,
     };
 
-    private static string Describe(BenchContext context, ImmutableArray<Band> bands) =>
-        context.Say($"From the mould up: {string.Join("; ", bands.Select(band => $"{band.Mark} {band.Line.Item.Name}"))}.");
+    private static string Describe(BenchContext context, ImmutableArray<Band> bands)
+    {
+        var names = string.Join("; ", bands.Select(band => $"{band.Mark} {band.Line.Item.Name}"));
+        return context.IsWrapped ? context.Say($"From the mandrel outwards: {names}.") : context.Say($"From the mould up: {names}.");
+    }
 }

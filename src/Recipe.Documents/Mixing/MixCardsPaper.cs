@@ -32,7 +32,8 @@ internal static class MixCardsPaper
     {
         var say = context.Wording;
         var planned = MixRun.Of(context).Select(run => run.System.Name).ToHashSet(StringComparer.Ordinal);
-        var liquids = context.Part.Coats.Select(coat => (Use: say.Say("coat on the mould"), System: coat.Material))
+        var onMould = context.IsWrapped ? say.Say("coat on the mandrel") : say.Say("coat on the mould");
+        var liquids = context.Part.Coats.Select(coat => (Use: onMould, System: coat.Material))
             .Concat(context.Part is { Resin: { } resin, Process.Value: not Process.Prepreg } ? [(Use: say.Say("plies"), System: resin)] : Array.Empty<(string Use, ResinSystem System)>())
             .Concat(context.Part.Join?.Adhesive is { } adhesive ? [(Use: say.Say("join"), System: adhesive)] : Array.Empty<(string Use, ResinSystem System)>());
         foreach (var (use, system) in liquids.Where(liquid => !planned.Contains(liquid.System.Name)).DistinctBy(liquid => liquid.System.Name))

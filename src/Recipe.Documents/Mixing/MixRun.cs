@@ -31,7 +31,7 @@ internal sealed record MixRun(string Name, string Use, ResinSystem System, Immut
             },
             mix.Use switch
             {
-                OwnMixUse.Coat => say.Say("coat on the mould"),
+                OwnMixUse.Coat => context.IsWrapped ? say.Say("coat on the mandrel") : say.Say("coat on the mould"),
                 OwnMixUse.SeamResin => say.Say("tape over the seam"),
                 _ => say.Say("join"),
             },

@@ -45,7 +45,7 @@ internal static class PreviewPanels
         if (!lines.IsEmpty)
         {
             yield return new Table(
-                context.Say("Line by line, the first lies on the mould"),
+                context.IsWrapped ? context.Say("Line by line, the first lies on the mandrel") : context.Say("Line by line, the first lies on the mould"),
                 [
                     new(context.Say("Ply"), Align.Centre), new(context.Say("What"), NamesTheRow: true), new(context.Say("Direction")),
                     new(context.Say("Thickness"), Align.Right), new(context.Say("Dry"), Align.Right), new(context.Say("Resin"), Align.Right),

@@ -42,7 +42,7 @@ internal static class PartMap
         var axis = context.Part.Axis is { } words ? say.Say($"0 degrees: {words}.") : say.Say("0 degrees runs from 9 to 3.");
         return new Drawing(
             "part-map",
-            say.Say("Tap map and light map, seen from the mould side"),
+            context.IsWrapped ? say.Say("Tap map and light map, seen from outside") : say.Say("Tap map and light map, seen from the mould side"),
             say.Say($"The outline of the part, spread flat, with the hours of a clock round it and a cross in its middle. {axis}"),
             Width,
             rows * (Tall + caption),

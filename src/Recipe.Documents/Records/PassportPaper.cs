@@ -25,7 +25,7 @@ internal static class PassportPaper
             Stations = context.Part.Mould is { } mould
                 ?
                 [
-                    new Station(say.Say("The mould"), [Facts(context, mould), Release(context, mould), TapeLandDrawing.Of(context, mould), Ifs(context)]),
+                    new Station(context.IsWrapped ? say.Say("The mandrel") : say.Say("The mould"), [Facts(context, mould), Release(context, mould), context.IsWrapped ? MandrelDrawing.Of(context, mould) : TapeLandDrawing.Of(context, mould), Ifs(context)]),
                     new Station(say.Say("Pull by pull"), [Pulls(context), Marks(context), Ifs(context)]),
                 ]
                 : [new Station(say.Say("The mould"), [new Paragraph(say.Say("The recipe names no mould. Name it: mould, then its block."))])],
@@ -36,16 +36,30 @@ internal static class PassportPaper
     {
         var (say, text) = (context.Wording, context.Text);
         var facts = ImmutableArray.CreateBuilder<Fact>();
-        Add(say.Say("Mould"), mould.Label == mould.Name ? mould.Name : $"{mould.Label} ({mould.Name})");
+        Add(context.IsWrapped ? say.Say("Mandrel") : say.Say("Mould"), mould.Label == mould.Name ? mould.Name : $"{mould.Label} ({mould.Name})");
         Add(say.Say("Made of"), mould.MadeOf is { } stuff ? Words.Of(stuff) : null);
         Add(say.Say("Made on"), mould.MadeOn is { } made ? Numbers.Day(made) : null);
-        Add(say.Say("Halves"), mould.Halves.IsEmpty ? say.Say("one piece") : string.Join(", ", mould.Halves));
+        if (!context.IsWrapped || !mould.Halves.IsEmpty)
+        {
+            Add(say.Say("Halves"), mould.Halves.IsEmpty ? say.Say("one piece") : string.Join(", ", mould.Halves));
+        }
+
+        if (context.Tube is { } tube)
+        {
+            var (one, other) = (text.Thickness(tube.A).Main, text.Thickness(tube.B).Main);
+            Add(say.Say("Diameter"), tube.Taper == 0 ? one : say.Say($"{one} to {other} at the trim lines"));
+        }
+
         Add(say.Say("Heat limit"), mould.HeatLimit is { } limit ? text.Written(limit, value => text.Temperature(value)).ToString() : null);
         Add(say.Say("Post-cured"), mould.PostCured is { } cured ? (cured.Value ? say.Say("yes") : say.Say("no")) : null);
         Add(say.Say("State"), mould.State?.Value switch { MouldState.New => say.Say("new"), MouldState.Seasoned => say.Say("seasoned"), MouldState.Repaired => say.Say("repaired"), _ => null });
         Add(say.Say("Pulls so far"), mould.Pulls is { } pulls ? Numbers.Whole(pulls.Value) : null);
         Add(say.Say("Since release"), mould.PullsSinceRelease is { } since ? say.Say($"{Numbers.Whole(since.Value)} pulls") : null);
-        Add(say.Say("Held vacuum"), mould.TestedOn is { } tested ? Numbers.Day(tested) : null);
+        if (!context.IsWrapped || mould.TestedOn is not null)
+        {
+            Add(say.Say("Held vacuum"), mould.TestedOn is { } tested ? Numbers.Day(tested) : null);
+        }
+
         Add(say.Say("Face"), mould.Coating);
         Add(say.Say("Stored where"), null);
         return new Facts(facts.ToImmutable());
@@ -74,11 +88,18 @@ internal static class PassportPaper
             TableUse.Steps);
     }
 
-    private static IfBox Ifs(PaperContext context) => new(
+    private static IfBox Ifs(PaperContext context) => context.IsWrapped ? OfMandrel(context) : new(
     [
         new(context.Wording.Say("A part sticks"), context.Wording.Say("no force with steel; wedge, water, cool; write it below")),
         new(context.Wording.Say("The face is dull or scratched"), context.Wording.Say("repair, seal, release anew; set pulls to zero")),
         new(context.Wording.Say("The bare mould leaks"), context.Wording.Say("mark the spot on the drawing; seal it; test again")),
+    ]);
+
+    private static IfBox OfMandrel(PaperContext context) => new(
+    [
+        new(context.Wording.Say("A part sticks"), context.Wording.Say("chill the mandrel; push on the whole end with a ring, no lever; write it below")),
+        new(context.Wording.Say("The face is dull or scratched"), context.Wording.Say("repair, seal, release anew; set pulls to zero")),
+        new(context.Wording.Say("It is bent or dented"), context.Wording.Say("wrap nothing on it: the part would be locked on; write it below")),
     ]);
 
     private static Table Pulls(PaperContext context)
@@ -94,6 +115,17 @@ internal static class PassportPaper
     private static Facts Marks(PaperContext context)
     {
         var say = context.Wording;
+        if (context.IsWrapped)
+        {
+            return new Facts(
+            [
+                new(say.Say("Dents, scratches"), Phrase.Empty, new Blank(say.Say("dents and scratches"))),
+                new(say.Say("Cleaned with"), Phrase.Empty, new Blank(say.Say("what it was last cleaned with"))),
+                new(say.Say("Next check"), Phrase.Empty, new Blank(say.Say("date of the next check"))),
+                new(say.Say("Keeper"), Phrase.Empty, new Blank(say.Say("who keeps the mandrel"))),
+            ]);
+        }
+
         return new Facts(
         [
             new(say.Say("Leak spots"), Phrase.Empty, new Blank(say.Say("known leak spots"))),

@@ -30,13 +30,14 @@ internal static class RecordPaper
                 new Station(say.Say("Weigh and measure"), [Measured(context), .. Basis(context), Signed(context), Ifs(context)]),
                 new Station(say.Say("Tap and look"),
                 [
-                    PartMap.Of(context, bench.Sides),
+                    context.Tube is { } tube ? TubeMap.Of(context, tube) : PartMap.Of(context, bench.Sides),
                     new TickList(
                     [
+                        .. Ends(context),
                         say.Say("Tap all over with a coin. Ring every dull spot."),
                         Cautions.Carbon(context.Plan) ? say.Say("Turn it under a low lamp: no light goes through carbon. Cross every dry or white spot.") : say.Say("Hold it to the light. Cross every pale spot."),
                         say.Say("Beside each mark write its code and size."),
-                        say.Say("Name the place: hour, then distance from the rim."),
+                        context.Tube is null ? say.Say("Name the place: hour, then distance from the rim.") : say.Say("Name the place: hour, then distance from end A."),
                     ]),
                     CodeTable(context),
                     new IfBox(
@@ -89,11 +90,50 @@ internal static class RecordPaper
         }
 
         rows.AddRange(Content(context));
-        rows.Add(Row(say.Say("Length by width at the trim line"), "", text.ThicknessUnit));
+        rows.AddRange(Sizes(context));
         rows.Add(Row(say.Say("Pinholes in the worst 10 by 10\u00A0cm"), say.Say("count in one dm²"), say.Say("in 1 dm²")));
         rows.Add(Row(say.Say("Finish: A show, B paint, C hidden"), "", ""));
         return new Table(
             "", [new(say.Say("Measure"), NamesTheRow: true), new(say.Say("Target, band"), WidthMm: 56), new(say.Say("Actual"), WidthMm: 42)], [.. rows], TableUse.Steps);
+    }
+
+    // Across a tube it is the outside that can be reached: the mandrel and the wall on both sides of it.
+    private static IEnumerable<CellRow> Sizes(PaperContext context)
+    {
+        var (say, text, plan) = (context.Wording, context.Text, context.Plan);
+        if (context.Tube is not { } tube)
+        {
+            yield return Row(context.IsWrapped ? say.Say("Length, and size across outside") : say.Say("Length by width at the trim line"), "", text.ThicknessUnit);
+            yield break;
+        }
+
+        var length = plan.Geometry!.Shape is ConeShape cone ? cone.Length : plan.Geometry.DevelopedLength;
+        yield return Row(say.Say("Length, trimmed"), new BigCell(text.Size(length).Main, say.Say("between the trim lines")), text.ThicknessUnit);
+        var mandrels = tube.Taper == 0 ? [tube.A] : new[] { tube.A, tube.B };
+        var round = string.Join(", ", mandrels.Select(mandrel => text.Thickness(mandrel).Main));
+        var note = say.Say($"mandrel {round} and twice the wall");
+        yield return Row(
+            mandrels.Length == 1 ? say.Say("Outside diameter, beside the laps") : say.Say("Outside diameter at A and at B"),
+            plan.Laminate is { Thickness: var wall }
+                ? new BigCell(string.Join(", ", mandrels.Select(mandrel => text.Thickness(Length.FromMillimeters(Math.Round((mandrel + (2 * wall.Value)).Millimeters, 1))).Main)), Rests(context, note, wall.RestsOn))
+                : (Cell)note,
+            text.ThicknessUnit);
+    }
+
+    // Which end is which, and where the clock begins: a tube has no rim to count from.
+    private static IEnumerable<Phrase> Ends(PaperContext context)
+    {
+        if (context.Tube is { } tube)
+        {
+            var say = context.Wording;
+            yield return tube.Taper switch
+            {
+                0 => say.Say("Write A on one end, B on the other."),
+                > 0 => say.Say("Write A on the wide end, B on the thin one."),
+                _ => say.Say("Write A on the thin end, B on the wide one."),
+            };
+            yield return say.Say("12 is the lap of the last ply. Hours run clockwise, looking at A.");
+        }
     }
 
     private static CellRow Row(string what, Cell target, string unit) => new([what, target, new Blank(what, unit)]);
@@ -128,7 +168,9 @@ internal static class RecordPaper
     {
         if (context.Plan.Laminate is { } laminate && context.RestsOn(laminate.ResinFraction.RestsOn, laminate.Fibre.RestsOn) is { } rests)
         {
-            yield return new Paragraph(context.Wording.Say($"Planned share and fibre inside the trim line: {rests}."), Fine: true);
+            yield return new Paragraph(
+                context.Tube is null ? context.Wording.Say($"Planned share and fibre inside the trim line: {rests}.") : context.Wording.Say($"Planned share and fibre between the trim lines: {rests}."),
+                Fine: true);
         }
     }
 
@@ -161,7 +203,7 @@ internal static class RecordPaper
         var say = context.Wording;
         return new Table(
             say.Say("Faults found"),
-            [new(say.Say("No."), Align.Centre, 12), new(say.Say("Code"), WidthMm: 41), new(say.Say("Hour, distance from rim")), new(say.Say("Size"), WidthMm: 41), new(say.Say("Use, repair, scrap"), WidthMm: 41)],
+            [new(say.Say("No."), Align.Centre, 12), new(say.Say("Code"), WidthMm: 41), new(context.Tube is null ? say.Say("Hour, distance from rim") : say.Say("Hour, distance from A")), new(say.Say("Size"), WidthMm: 41), new(say.Say("Use, repair, scrap"), WidthMm: 41)],
             [.. Numbered(i => [new Blank(say.Say($"code of fault {i}")), new Blank(say.Say("place")), new Blank(say.Say("size")), new Blank(say.Say("use, repair or scrap"))])],
             TableUse.Steps);
     }

@@ -28,6 +28,9 @@ internal sealed class BenchContext(PaperInput input)
     /// <summary>Whether the part comes under a bag at all.</summary>
     public bool IsBagged => Paper.IsBagged;
 
+    /// <summary>Whether the part is wrapped round its mould, a mandrel.</summary>
+    public bool IsWrapped => Paper.IsWrapped;
+
     /// <summary>Names of the halves; empty when the mould is in one piece. Two nameless sides are called 1 and 2.</summary>
     public ImmutableArray<string> Sides => Paper.Sides;
 

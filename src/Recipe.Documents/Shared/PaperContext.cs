@@ -44,6 +44,23 @@ internal sealed class PaperContext
     /// <summary>Whether the part comes under a bag at all.</summary>
     public bool IsBagged => BagPaper.Applies(Input);
 
+    /// <summary>
+    /// Whether the part is wrapped round its mould, a mandrel. This alone decides which words its papers have; a male mould that a part lies on and is
+    /// lifted off, half a round say, is none.
+    /// </summary>
+    public bool IsWrapped => Part.Mould is { IsMandrel: true };
+
+    /// <summary>The ends of a part that is closed round a mandrel, a tube or a cone; null for any other part.</summary>
+    public TubeEnds? Tube => !IsWrapped || Sides.Length > 1 ? null : Plan.Geometry?.Shape switch
+    {
+        CylinderShape tube => new TubeEnds(tube.Diameter, tube.Diameter),
+        ConeShape cone => new TubeEnds(cone.BaseDiameter, cone.TopDiameter),
+        _ => null,
+    };
+
+    /// <summary>Whether sealant tape is laid on the mould: an envelope bag is closed on itself.</summary>
+    public bool HasTapeLand => IsBagged && Part.Bag is not { IsEnvelope: true };
+
     /// <summary>Names of the bags: a half is a bag of its own; one without a name where there is one bag.</summary>
     public ImmutableArray<string> Bags => Sides.Length > 1 ? Sides : [""];
 

@@ -54,8 +54,10 @@ internal static class LoadBlocks
 
         var from = curl.StressFree is { } free ? $" from {text.Temperature(free.Value)} to {text.Temperature(curl.Room.Value)}" : "";
         return $"a flat piece {text.Sheet(curl.Length, curl.Width)}, free of everything, that cools{from} rises "
-            + $"{text.Deflection(curl.RiseAlong.Value)} in the middle of its length, {text.Deflection(curl.RiseAcross.Value)} in that of its width "
-            + $"and {text.Deflection(curl.CornerRise.Value)} at a corner; a shell is held by its shape: compare stacks with it";
+            + $"{text.Deflection(curl.RiseAlong.Value)} in the middle of its length, {text.Deflection(curl.RiseAcross.Value)} in that of its width"
+            + (context.Tube is null
+                ? $" and {text.Deflection(curl.CornerRise.Value)} at a corner; a shell is held by its shape: compare stacks with it"
+                : "; a closed tube is held by its shape: compare stacks with it");
     }
 
     private static CellRow Row(PaperContext context, LoadPlan plan) => new(
@@ -63,7 +65,7 @@ internal static class LoadBlocks
         plan.Load.Name,
         Stated(context, plan.Load),
         new TextCell(plan.First is { } first ? Numbers.Significant(first.Factor.Value, 2, Rounding.Down) : Never(plan), NotJudged(plan)),
-        plan.First is { } limit ? $"{limit.Line}, {Words(limit)}" : "",
+        plan.First is { } limit ? $"{limit.Line}, {Words(context, limit)}" : "",
         Largest(context, plan),
         plan.Sag is { } sag ? context.Text.Deflection(sag.Value).ToString() : "",
     ]);
@@ -90,7 +92,7 @@ internal static class LoadBlocks
         };
     }
 
-    private static string Words(FirstLimit limit)
+    private static string Words(PaperContext context, FirstLimit limit)
     {
         var mode = limit.Mode switch
         {
@@ -100,11 +102,13 @@ internal static class LoadBlocks
             StrainMode.PressAcross => "pressed across its yarns",
             _ => "sheared in its plane",
         };
-        return limit.BagSideStretched switch
+        return (limit.BagSideStretched, context.IsWrapped) switch
         {
-            true => mode + ", the bag side stretched",
-            false => mode + ", the mould side stretched",
-            null => mode,
+            (true, false) => mode + ", the bag side stretched",
+            (false, false) => mode + ", the mould side stretched",
+            (true, true) => mode + ", the outside stretched",
+            (false, true) => mode + ", the mandrel side stretched",
+            (null, _) => mode,
         };
     }
 

@@ -49,11 +49,11 @@ internal static class TakeoffPaper
         }
 
         facts.Add(new("Made by", Words.Of(part.Process.Value, context.Wording)));
-        facts.Add(new("Mould", part.Mould?.Label ?? "none named"));
+        facts.Add(new(context.IsWrapped ? "Mandrel" : "Mould", part.Mould?.Label ?? "none named"));
         if (plan.Geometry is { } surface)
         {
             var each = surface.Sides > 1 ? $", each of {Numbers.Whole(surface.Sides)} sides" : "";
-            facts.Add(new("Surface", $"{Words.Of(surface.Shape)}, {text.Area(surface.Area)} inside the trim line{each}"));
+            facts.Add(new("Surface", $"{Words.Of(surface.Shape)}, {text.Area(surface.Area)} {(context.Tube is null ? "inside the trim line" : "between the trim lines")}{each}"));
         }
 
         facts.Add(new("Resin", part.Resin is { } resin ? Words.Of(resin, context.Wording) : "none named"));

@@ -43,7 +43,7 @@ internal static class FinishStation
     private static IEnumerable<Block> Demould(BenchContext context, IEnumerable<Row> rows)
     {
         var after = CureStation.AfterDemould(context).ToList();
-        IReadOnlyList<Row> off = after.Count > 0 ? after : [BenchContext.Tick(context.Say("Take the part off the mould. Wedges of plastic or wood."))];
+        IReadOnlyList<Row> off = after.Count > 0 ? after : [TakingOff.Step(context)];
         if (after.Count > 1)
         {
             yield return context.SignedSteps("", after);

@@ -45,8 +45,8 @@ internal static class HoldPoints
         var plies = context.Plan.Stack.Where(line => line.Item is PlyItem).Sum(line => StackNames.Plies(line.Item));
         var ticked = context.Say($"{Counts.Plies(plies, context.Wording)} ticked");
         ImmutableArray<Phrase> checks = context.IsWet
-            ? [ticked, context.Say("No white, no pool, corners down"), .. Sum(context)]
-            : [ticked, context.Say("Corners down, nothing moved, no thread under the tape")];
+            ? [ticked, context.IsWrapped ? context.Say("No white, no pool, no crease, laps down") : context.Say("No white, no pool, corners down"), .. Sum(context)]
+            : [ticked, context.IsWrapped ? context.Say("Laps down, no crease, nothing moved, no thread under the tape") : context.Say("Corners down, nothing moved, no thread under the tape")];
         return new HoldPoint("H4", context.Say("lay-up complete"), checks, context.IsWet ? [new Blank(context.Say("Resin used"), context.Text.ScaleUnit)] : []);
     }
 
@@ -82,7 +82,7 @@ internal static class HoldPoints
     /// <summary>H7: the part may leave the mould.</summary>
     public static HoldPoint Demould(BenchContext context) => new HoldPoint(
         "H7",
-        context.Say("may leave the mould"),
+        context.IsWrapped ? context.Say("may come off the mandrel") : context.Say("may leave the mould"),
         [
             context.Say("Cool to the touch; a fingernail leaves no mark"),
 

@@ -26,7 +26,7 @@ internal static class InfuseSteps
         if (infusion?.MouldTemperature is { } mould)
         {
             var warm = text.Written(mould, value => text.Temperature(value));
-            yield return BenchContext.Step(context.Say("Mould temperature"), new BigCell(warm.Main, warm.Beside), new Blank(context.Say("mould temperature"), text.TemperatureUnit));
+            yield return BenchContext.Step(context.IsWrapped ? context.Say("Mandrel temperature") : context.Say("Mould temperature"), new BigCell(warm.Main, warm.Beside), new Blank(context.IsWrapped ? context.Say("mandrel temperature") : context.Say("mould temperature"), text.TemperatureUnit));
         }
 
         var several = context.Plan.Feed?.Lines.Value > 1;

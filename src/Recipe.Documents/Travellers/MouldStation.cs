@@ -14,7 +14,7 @@ internal static class MouldStation
     public static Station Build(BenchContext context)
     {
         var mould = context.Part.Mould;
-        var rows = new List<Row> { BenchContext.Tick(context.IsBagged ? context.Say("Clean the mould and the tape land. Look for chips.") : context.Say("Clean the mould. Look for chips.")) };
+        var rows = new List<Row> { BenchContext.Tick(Clean(context)) };
         foreach (var line in mould?.Release ?? [])
         {
             rows.AddRange(Coats(context, line));
@@ -25,12 +25,12 @@ internal static class MouldStation
         if (mould is not null && mould.Release.IsEmpty)
         {
             var itself = mould.MadeOf?.SelfReleasing == true;
-            blocks.Add(new Paragraph(itself ? context.Say("No release coats: the mould releases by itself.") : context.Say("The recipe names no release. Write what was used into the deviations box.")));
+            blocks.Add(new Paragraph(itself ? NoCoats(context) : context.Say("The recipe names no release. Write what was used into the deviations box.")));
         }
 
         blocks.Add(new HoldPoint(
             "H1",
-            context.Say("mould ready"),
+            context.IsWrapped ? context.Say("mandrel ready") : context.Say("mould ready"),
             [
                 context.Say("Every release coat done, and dry as long as written"),
                 .. Limits(context),
@@ -38,20 +38,39 @@ internal static class MouldStation
             ],
             [new Blank(context.Say("Pulls since release"))]));
         blocks.AddRange(CoatSteps.Of(context));
-        return new Station(context.Say("Mould"), blocks.ToImmutable());
+        return new Station(context.IsWrapped ? context.Say("Mandrel") : context.Say("Mould"), blocks.ToImmutable());
     }
 
-    // Without a bag no tape is laid.
+    // Round a mandrel the tape of a bag that is no envelope goes on its bare ends.
+    private static string Clean(BenchContext context) => (context.IsWrapped, context.Paper.HasTapeLand) switch
+    {
+        (false, true) => context.Say("Clean the mould and the tape land. Look for chips."),
+        (false, false) => context.Say("Clean the mould. Look for chips."),
+        (true, true) => context.Say("Clean the mandrel and its ends, where the tape goes. Look for dents and scratches."),
+        (true, false) => context.Say("Clean the mandrel. Look for dents and scratches."),
+    };
+
+    private static string NoCoats(BenchContext context) =>
+        context.IsWrapped ? context.Say("No release coats: the mandrel releases by itself.") : context.Say("No release coats: the mould releases by itself.");
+
+    // Without a bag no tape is laid, and of an envelope none on the mould.
     private static IEnumerable<Phrase> Limits(BenchContext context)
     {
+        var hasTape = context.Paper.HasTapeLand;
         if (context.Part.Mould?.HeatLimit is { } limit)
         {
             var most = context.Text.Written(limit, value => context.Text.Temperature(value));
-            yield return context.IsBagged ? context.Say($"Tape land clean. Mould stands {most} at most") : context.Say($"Mould stands {most} at most");
+            yield return (context.IsWrapped, hasTape) switch
+            {
+                (false, true) => context.Say($"Tape land clean. Mould stands {most} at most"),
+                (false, false) => context.Say($"Mould stands {most} at most"),
+                (true, true) => context.Say($"Ends clean for the tape. Mandrel stands {most} at most"),
+                (true, false) => context.Say($"Mandrel stands {most} at most"),
+            };
         }
-        else if (context.IsBagged)
+        else if (hasTape)
         {
-            yield return context.Say("Tape land clean");
+            yield return context.IsWrapped ? context.Say("Ends clean for the tape") : context.Say("Tape land clean");
         }
     }
 

@@ -101,7 +101,7 @@ internal static class VacuumStation
         var vacuum = context.Part.Vacuum;
         var text = context.Text;
         yield return BenchContext.Step(
-            context.Say("Pump on. Seat the bag in the corners, pleats first."),
+            context.IsWrapped ? context.Say("Pump on. Seat the bag all round, pleats first.") : context.Say("Pump on. Seat the bag in the corners, pleats first."),
             context.Clock.PumpOnBy is { } by ? new BigCell(QuantityText.Minutes(by, Rounding.Down), context.Say("after first mix at the latest")) : "",
             new Blank(context.Say("time pump on")));
         if (context.Plan.Vacuum is not { } levels)
@@ -185,7 +185,8 @@ internal static class VacuumStation
 
     private static IfBox If(BenchContext context)
     {
-        var by = context.Clock.FullVacuumBy is { } latest ? context.Say($"press the tape at pleats, port, corners; seal it before {WorkClock.Minute(context.Wording, latest)}; test again") : context.Say("press the tape at pleats, port, corners; seal it; test again");
+        var where = context.IsWrapped ? context.Say("press the tape at pleats, port, ends") : context.Say("press the tape at pleats, port, corners");
+        var by = context.Clock.FullVacuumBy is { } latest ? context.Say($"{where}; seal it before {WorkClock.Minute(context.Wording, latest)}; test again") : context.Say($"{where}; seal it; test again");
         return new IfBox(
         [
             new(context.Say("It leaks"), by),
