@@ -13,6 +13,7 @@ public static class CheckCatalogue
         new WaxCoatsTooClose(),
         new FilmNotDry(),
         new ReleaseTooHot(),
+        new ReleasedWhatStays(),
 
         new WaxStillSoft(),
         new FilmWithoutWax(),

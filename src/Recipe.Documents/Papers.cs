@@ -83,7 +83,7 @@ public static class Papers
     /// <summary>What a mould is and what was done to it.</summary>
     public static PaperKind Passport { get; } = new(
         "passport", "Mould passport", "what the mould is, how it is released, what it stands, pull by pull",
-        PassportPaper.Build, IsLaid, PaperFormat.Markdown, PaperFormat.Html);
+        PassportPaper.Build, IsLaidInAMould, PaperFormat.Markdown, PaperFormat.Html);
 
     /// <summary>Labels to cut out.</summary>
     public static PaperKind Labels { get; } = new(
@@ -97,6 +97,9 @@ public static class Papers
 
     // What is joined of finished parts is cut, laid and released by their papers.
     private static bool IsLaid(PaperInput input) => !input.Plan.Part.IsAssembly;
+
+    // What stays in the part is no tool: no pull is counted of it.
+    private static bool IsLaidInAMould(PaperInput input) => IsLaid(input) && input.Plan.Part.Mould is not { StaysInPart: true };
 
     /// <summary>All papers, in the order in which they are used.</summary>
     public static IReadOnlyList<PaperKind> All { get; } = [Cover, Takeoff, Traveller, CutList, Shape, MixCards, LayUp, Bag, Vacuum, Cure, Record, Passport, Labels, ChangeNote];

@@ -46,6 +46,45 @@ public sealed class TravellerTests
         }
     }
 
+    // Common practice of bonding on cured resin: no release, a fresh matt surface; a hull is neither lifted off nor put on the scale.
+    [Fact]
+    public void What_is_laid_on_a_part_that_stays_is_not_released_not_taken_off_and_not_weighed()
+    {
+        var plan = HatchLid.Input.Plan;
+        var part = plan.Part with { Mould = plan.Part.Mould! with { StaysInPart = true, Release = [] }, Finish = [], TargetMass = null };
+        var input = HatchLid.Input with { Plan = plan with { Part = part } };
+        var page = Papers.Write(input, Papers.Traveller, PaperFormat.Markdown);
+        Assert.Contains("no wax, no release agent", page, StringComparison.Ordinal);
+        Assert.Contains("H1 HOLD: ready to lay on", page, StringComparison.Ordinal);
+        Assert.Contains("H7 HOLD: hard enough to go on", page, StringComparison.Ordinal);
+        Assert.All(["release coat", "names no release", "Wedges", "may leave the mould", "Weigh the trimmed part", "Pulls since"], words => Assert.DoesNotContain(words, page, StringComparison.OrdinalIgnoreCase));
+        Assert.Contains("Measure at 3 marks how much thicker it is.", page.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Assert.False(Papers.Passport.AppliesTo(input));
+        Assert.Contains("Mass it adds, expected", Papers.Write(input, Papers.Record, PaperFormat.Markdown), StringComparison.Ordinal);
+
+        // Where the recipe wants it weighed it is.
+        var weighed = input with { Plan = plan with { Part = part with { Finish = [new FinishStep("weigh", "", Here)] } } };
+        Assert.Contains("Weigh the trimmed part", Papers.Write(weighed, Papers.Traveller, PaperFormat.Markdown), StringComparison.Ordinal);
+    }
+
+    // A skin that another day's part is laid on stays in its mould: the traveller must not take it off against the recipe.
+    [Fact]
+    public void A_part_that_no_line_takes_off_and_no_line_needs_off_is_left_on_its_mould()
+    {
+        var plan = HatchLid.Input.Plan;
+        var left = plan.Part with { Cure = plan.Part.Cure! with { Steps = [.. plan.Part.Cure.Steps.Where(step => step.Action != CureAction.Demould)] }, Finish = [], TargetMass = null };
+        Assert.Contains("Leave it where it lies", Traveller(left), StringComparison.Ordinal);
+        Assert.DoesNotContain("Wedges", Traveller(left), StringComparison.Ordinal);
+        Assert.Contains("Every release coat done", Traveller(left), StringComparison.Ordinal);
+
+        // What is drilled or weighed has to come off, said or not.
+        Assert.Contains("Wedges", Traveller(left with { Finish = [new FinishStep("drill", "4 mm", Here)] }), StringComparison.Ordinal);
+        Assert.Contains("Wedges", Traveller(left with { Cure = null }), StringComparison.Ordinal);
+
+        string Traveller(Part part) => Papers.Write(
+            HatchLid.Input with { Plan = plan with { Part = part, Cure = part.Cure is null ? null : plan.Cure! with { Steps = [.. plan.Cure.Steps.Where(step => step.Step.Action != CureAction.Demould)] } } }, Papers.Traveller, PaperFormat.Markdown);
+    }
+
     // What is joined of finished parts has no mould to release, nothing to cut, lay up or cure: their own papers say that. All finishing follows the join.
     [Fact]
     public void An_assembly_is_joined_weighed_and_decided_on_and_has_no_papers_of_what_is_laid()

@@ -1,4 +1,3 @@
-using Recipe.Model;
 using Recipe.Text.Findings;
 
 namespace Recipe.Checks;
@@ -76,10 +75,7 @@ public sealed class NeverDemoulded : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part is not { Cure: { Steps: { Length: > 0 } steps } cure, Mould: { StaysInPart: false }, Join: null }
-            || steps.Any(s => s.Action == CureAction.Demould)
-            || part.Finish.Any(s => s.Verb == "demould")
-            || part.Finish.FirstOrDefault(s => s.Verb is "seal" or "drill" or "weigh" or "prime" or "paint" or "ship") is not { } done)
+        if (part is not { Cure: { Steps.IsEmpty: false } cure, Mould: { StaysInPart: false }, Join: null, IsDemoulded: false, OffTheMould: { } done })
         {
             return;
         }

@@ -15,24 +15,14 @@ internal static class Rates
 
     private static readonly TemperatureDelta Least = TemperatureDelta.FromKelvins(10);
 
-    // Three times the 10 degC/h that is common practice off the mould: nobody is told off for a part that followed 20.
-    private const double MostOffTheMould = 0.5;
-
     /// <summary>The fastest step that goes beyond the most, its rate as stated, and whether that is in degF; null when none does. Steps of less than 10 degC and those without a rate are let pass.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="change">How far a step goes in the direction that is looked at.</param>
-    public static (CureStepPlan Step, Figure<TemperatureChangeRate> Stated, bool InFahrenheit)? TooFast(Plan plan, Func<CureStepPlan, TemperatureDelta> change) =>
-        Fastest(plan.Cure?.Steps ?? [], change, MostAMinute);
-
-    /// <summary>The same of the steps after the demoulding, on the way up, by what a part without its mould takes.</summary>
-    /// <param name="plan">The plan.</param>
-    public static (CureStepPlan Step, Figure<TemperatureChangeRate> Stated, bool InFahrenheit)? TooFastOffTheMould(Plan plan) =>
-        Fastest(plan.Cure?.Steps.SkipWhile(s => s.Step.Action != CureAction.Demould) ?? [], s => s.To - s.From, MostOffTheMould);
-
-    private static (CureStepPlan Step, Figure<TemperatureChangeRate> Stated, bool InFahrenheit)? Fastest(
-        IEnumerable<CureStepPlan> steps, Func<CureStepPlan, TemperatureDelta> change, double most)
+    public static (CureStepPlan Step, Figure<TemperatureChangeRate> Stated, bool InFahrenheit)? TooFast(Plan plan, Func<CureStepPlan, TemperatureDelta> change)
     {
-        var fast = steps.Where(s => s.Step.Rate is { } rate && change(s) >= Least && AMinute(rate) > most + 1e-6).MaxBy(s => AMinute(s.Step.Rate!));
+        var fast = plan.Cure?.Steps
+            .Where(s => s.Step.Rate is { } rate && change(s) >= Least && AMinute(rate) > MostAMinute + 1e-6)
+            .MaxBy(s => AMinute(s.Step.Rate!));
         return fast?.Step.Rate is { } stated ? (fast, stated, stated.Written.Contains("degF", StringComparison.Ordinal)) : null;
     }
 

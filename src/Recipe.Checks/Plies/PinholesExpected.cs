@@ -17,8 +17,8 @@ public sealed class PinholesExpected : Check
         Remedy = "Lay a surface coat or a light cloth first, or plan to fill and paint.",
         Source = "common practice",
         Exceptions = """
-            Speaks of bagged wet lay-ups with `use cosmetic` and woven cloth of more than 220 g/m2 on the mould. Silent under a coat, and
-            where the finish fills, primes or paints.
+            Speaks of bagged wet lay-ups with `use cosmetic` and woven cloth of more than 220 g/m2 on the mould. Silent under a coat,
+            where the finish fills, primes or paints, and for what is laid on a part that stays.
             """,
         BadExample = """
             fabric shop-twill {
@@ -125,7 +125,7 @@ public sealed class PinholesExpected : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
-        if (part is not { Process.Value: Process.Bagged, Use.Value: PartUse.Cosmetic, Coats.IsEmpty: true, Mould: not { IsMandrel: true } }
+        if (part is not { Process.Value: Process.Bagged, Use.Value: PartUse.Cosmetic, Coats.IsEmpty: true, Mould: not ({ IsMandrel: true } or { StaysInPart: true }) }
             || part.Finish.Any(s => s.Verb is "fill" or "prime" or "paint")
             || part.Stack.FirstOrDefault(s => s.CoversAll()) is not PlyItem { Material: var cloth } face
             || !cloth.IsWoven() || cloth.Grams() <= Heavy)

@@ -50,9 +50,9 @@ internal static class CoverPaper
             items.Add(new(say.Say("Computed mass"), text.About(mass.Value).Main, Note(context, say.Say($"{text.About(mass.Low).Main} to {text.About(mass.High).Main}"), figure.RestsOn)));
         }
 
-        if (plan.Laminate is { } laminate)
+        if (context.Thickness is { } thickness)
         {
-            items.Add(new(say.Say("Thickness"), text.Thickness(laminate.Thickness.Value).Main, Note(context, say.Say("full stack"), laminate.Thickness.RestsOn)));
+            items.Add(new(say.Say("Thickness"), text.Thickness(thickness.Value).Main, Note(context, say.Say("full stack"), thickness.RestsOn)));
         }
 
         if (plan.Stiffness is { } stiffness)

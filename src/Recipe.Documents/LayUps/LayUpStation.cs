@@ -70,7 +70,7 @@ internal static class LayUpStation
     }
 
     private static Paragraph First(BenchContext context) => new(
-        Phrase.Strong(context.IsWrapped ? context.Say("Ply 1 goes on first, against the mandrel.") : context.Say("Ply 1 goes in first, against the mould."))
+        Phrase.Strong(context.StaysOn ? context.Say($"Ply 1 goes on first, against {context.Part.Mould!.Label}.") : context.IsWrapped ? context.Say("Ply 1 goes on first, against the mandrel.") : context.Say("Ply 1 goes in first, against the mould."))
         + " " + Axis(context.Part) + " "
         + (context.IsWrapped ? context.Say("+ is counter-clockwise, looking at it from outside.") : context.Say("+ is counter-clockwise, looking at the tool face.")));
 

@@ -72,7 +72,7 @@ internal static class StackSection
         var canvas = new Canvas(Width, height);
         var floor = height - 8 - MouldHeight;
         canvas.Add(PathShape.Box(Left, floor, Right - Left, MouldHeight, Pen.Firm, Fill.Hatched));
-        _ = canvas.Text(Words, floor + 5, context.IsWrapped ? context.Say("mandrel") : context.Say("mould"), Size, strong: true);
+        _ = canvas.Text(Words, floor + 5, context.StaysOn ? context.Say("stays in the part") : context.IsWrapped ? context.Say("mandrel") : context.Say("mould"), Size, strong: true);
         canvas.Line(Right, floor + 3.5, Words - 1.5, floor + 3.5, Pen.Thin);
 
         var below = Places.Select(_ => floor).ToArray();

@@ -64,29 +64,32 @@ internal static class RecordPaper
     private static Table Measured(PaperContext context)
     {
         var (say, text, plan) = (context.Wording, context.Text, context.Plan);
-        var rows = new List<Row> { Row(say.Say("Mass before trimming"), "", text.ScaleUnit) };
+        var rows = new List<Row> { context.StaysOn ? Row(say.Say("Mass before it was laid"), "", text.ScaleUnit) : Row(say.Say("Mass before trimming"), "", text.ScaleUnit) };
+        var (wanted, expects, unknown) = context.StaysOn
+            ? (say.Say("Mass it adds, target"), say.Say("Mass it adds, expected"), say.Say("Mass it adds"))
+            : (say.Say("Mass trimmed, target"), say.Say("Mass trimmed, expected"), say.Say("Mass trimmed"));
         if (context.Part.TargetMass is { } target)
         {
             var band = context.Part.TargetTolerance is { } tolerance
                 ? say.Say($"{text.Weight(target.Value - tolerance.Value, Rounding.Up).Main} to {text.Weight(target.Value + tolerance.Value, Rounding.Down).Main}")
                 : null;
-            rows.Add(Row(say.Say("Mass trimmed, target"), new BigCell(text.AboutOnScale(target.Value).Main, band), text.ScaleUnit));
+            rows.Add(Row(wanted, new BigCell(text.AboutOnScale(target.Value).Main, band), text.ScaleUnit));
         }
 
         if (plan.TrimmedMass is { Value: var mass } figure)
         {
             var expected = new BigCell(text.AboutOnScale(mass.Value).Main, Rests(context, say.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}"), figure.RestsOn));
-            rows.Add(context.Part.TargetMass is null ? Row(say.Say("Mass trimmed, expected"), expected, text.ScaleUnit) : new CellRow([say.Say("Mass trimmed, expected"), expected, say.Say("the same weighing")]));
+            rows.Add(context.Part.TargetMass is null ? Row(expects, expected, text.ScaleUnit) : new CellRow([expects, expected, say.Say("the same weighing")]));
         }
         else
         {
-            rows.Add(Row(say.Say("Mass trimmed"), say.Say("no target known"), text.ScaleUnit));
+            rows.Add(Row(unknown, say.Say("no target known"), text.ScaleUnit));
         }
 
-        if (plan.Laminate is { } laminate)
+        if (context.Thickness is { } thickness)
         {
             rows.AddRange(Enumerable.Range(1, 3).Select(mark => Row(
-                say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(laminate.Thickness.Value).Main, Rests(context, say.Say("full stack"), laminate.Thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));
+                say.Say($"Thickness at mark {Numbers.Whole(mark)}"), mark == 1 ? new BigCell(text.Thickness(thickness.Value).Main, Rests(context, say.Say("full stack"), thickness.RestsOn)) : (Cell)"", text.ThicknessUnit)));
         }
 
         rows.AddRange(Content(context));
@@ -143,7 +146,7 @@ internal static class RecordPaper
     // What is neither fibre nor its resin is taken off first, so that the share is the one that the plan states.
     private static IEnumerable<Row> Content(PaperContext context)
     {
-        if (context.Plan.Laminate is not { } laminate)
+        if (context.Laminate is not { } laminate)
         {
             yield break;
         }
@@ -166,7 +169,7 @@ internal static class RecordPaper
 
     private static IEnumerable<Block> Basis(PaperContext context)
     {
-        if (context.Plan.Laminate is { } laminate && context.RestsOn(laminate.ResinFraction.RestsOn, laminate.Fibre.RestsOn) is { } rests)
+        if (context.Laminate is { } laminate && context.RestsOn(laminate.ResinFraction.RestsOn, laminate.Fibre.RestsOn) is { } rests)
         {
             yield return new Paragraph(
                 context.Tube is null ? context.Wording.Say($"Planned share and fibre inside the trim line: {rests}.") : context.Wording.Say($"Planned share and fibre between the trim lines: {rests}."),

@@ -31,6 +31,12 @@ internal sealed class BenchContext(PaperInput input)
     /// <summary>Whether the part is wrapped round its mould, a mandrel.</summary>
     public bool IsWrapped => Paper.IsWrapped;
 
+    /// <summary>Whether the part is laid on what stays in it.</summary>
+    public bool StaysOn => Paper.StaysOn;
+
+    /// <summary>Whether it is left where it was laid.</summary>
+    public bool IsLeftOn => Paper.IsLeftOn;
+
     /// <summary>Names of the halves; empty when the mould is in one piece. Two nameless sides are called 1 and 2.</summary>
     public ImmutableArray<string> Sides => Paper.Sides;
 

@@ -4,6 +4,7 @@ using Recipe.Documents.Layout;
 using Recipe.Documents.Quantities;
 using Recipe.Model;
 using Recipe.Planning;
+using UnitsNet;
 
 namespace Recipe.Documents.Shared;
 
@@ -49,6 +50,20 @@ internal sealed class PaperContext
     /// lifted off, half a round say, is none.
     /// </summary>
     public bool IsWrapped => Part.Mould is { IsMandrel: true };
+
+    /// <summary>
+    /// Whether the part is laid on what stays in it: a repair, or a skin that cured before. Nothing may release there, and nothing comes off.
+    /// </summary>
+    public bool StaysOn => !IsWrapped && Part.Mould is { StaysInPart: true };
+
+    /// <summary>Whether it is left where it was laid: on what stays in it, or on a mould that no line takes it off and no line needs it off.</summary>
+    public bool IsLeftOn => StaysOn || Part is { Mould: not null, Cure.Steps.IsEmpty: false, Join: null, IsDemoulded: false, OffTheMould: null };
+
+    /// <summary>The thickness of the full stack; null where nothing that is laid covers the whole part.</summary>
+    public Computed<Length>? Thickness => Plan.Laminate is { Thickness: { Value: var thickness } known } && thickness > Length.Zero ? known : null;
+
+    /// <summary>The laminate where cloth is in it, so that it has a share of resin; null where core or inserts are all that is laid.</summary>
+    public LaminatePlan? Laminate => Plan.Laminate is { } laminate && laminate.Fibre.Value > Mass.Zero ? laminate : null;
 
     /// <summary>The ends of a part that is closed round a mandrel, a tube or a cone; null for any other part.</summary>
     public TubeEnds? Tube => !IsWrapped || Sides.Length > 1 ? null : Plan.Geometry?.Shape switch

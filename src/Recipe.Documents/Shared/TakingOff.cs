@@ -9,13 +9,14 @@ internal static class TakingOff
     /// <remarks>Source: common practice. A mandrel that shrinks more than the part is freed by cold; a push on one spot of the end splits it.</remarks>
     public static CellRow Step(BenchContext context, Cell? target = null)
     {
-        var what = !context.IsWrapped ? context.Say("Take the part off the mould. Wedges of plastic or wood.")
+        var what = context.IsLeftOn && !context.IsWrapped ? context.Say("Leave it where it lies: the recipe takes it off nowhere.")
+            : !context.IsWrapped ? context.Say("Take the part off the mould. Wedges of plastic or wood.")
             : context.Part.Mould!.StaysInPart ? context.Say("The mandrel stays in the part.")
             : context.Paper.Tube is { Taper: not 0 } ? context.Say("Draw the part off over the thin end of the mandrel.")
             : context.Say("Draw the part off the mandrel, straight along it.");
         var note = context.IsWrapped && !context.Part.Mould!.StaysInPart
             ? context.Say("sits fast? chill the mandrel if it shrinks more than the part; push with a ring that bears on the whole end")
             : null;
-        return BenchContext.Tick(context.Part.Mould?.PullAid is { } aid ? $"{what} {context.Say($"Use the {aid}.")}" : what, target, note);
+        return BenchContext.Tick(context.Part.Mould?.PullAid is { } aid && !context.IsLeftOn ? $"{what} {context.Say($"Use the {aid}.")}" : what, target, note);
     }
 }

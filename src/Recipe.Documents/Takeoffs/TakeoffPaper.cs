@@ -59,9 +59,13 @@ internal static class TakeoffPaper
         facts.Add(new("Resin", part.Resin is { } resin ? Words.Of(resin, context.Wording) : "none named"));
         facts.Add(new("Target mass", Target(context)));
         facts.Add(new("Expected mass, trimmed", plan.TrimmedMass is { } mass ? MassWithBand(context, mass) : "not computed, see below"));
-        if (plan.Laminate is { } laminate)
+        if (context.Thickness is { } thickness)
         {
-            facts.Add(new("Thickness of the full stack", With(text.Thickness(laminate.Thickness.Value).ToString(), context.RestsOn(laminate.Thickness.RestsOn))));
+            facts.Add(new("Thickness of the full stack", With(text.Thickness(thickness.Value).ToString(), context.RestsOn(thickness.RestsOn))));
+        }
+
+        if (context.Laminate is { } laminate)
+        {
             facts.Add(new("Resin content", With($"{QuantityText.Share(laminate.ResinFraction.Value)} by weight", context.RestsOn(laminate.ResinFraction.RestsOn))));
             if (laminate.FibreVolumeFraction is { } fibre)
             {

@@ -13,7 +13,7 @@ internal static class FinishStation
 {
     /// <summary>Demoulding and all finishing of a part that is not joined later; to H9.</summary>
     public static Station Build(BenchContext context, FinishOrder order) => new(
-        context.Say("Demould and finish"),
+        context.IsLeftOn ? context.Say("Finish") : context.Say("Demould and finish"),
         [.. Demould(context, [.. Lines(context, order.BeforeInspection), .. InspectSteps.Weigh(context)]), InspectSteps.Hold(context, order), Decision.Hold(context)]);
 
     /// <summary>Demoulding and finishing of halves or parts that are still apart.</summary>

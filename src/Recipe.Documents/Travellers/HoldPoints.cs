@@ -22,13 +22,20 @@ internal static class HoldPoints
         var cloth = context.Plan.Stack.Where(line => line.Item is PlyItem).ToList();
         var weighed = cloth.Where(line => line.CutMass is not null).ToList();
         var mass = weighed.Aggregate(Mass.Zero, (sum, line) => sum + context.Text.OnScale(line.CutMass!.Value.Value));
+        var pieceLine = context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up");
+        ImmutableArray<Phrase> laidOut = context.IsBagged ? [context.Say("Bag, tape, port and hose laid out; dry bag tried once")] : [];
+        if (cloth.Count == 0 && !context.Plan.Stack.IsEmpty)
+        {
+            return new HoldPoint("H2", context.Say("kit complete"), [pieceLine, .. laidOut], []);
+        }
+
         var kit = weighed.Count == cloth.Count && weighed.Count > 0
             ? context.SayPhrase($"Cloth in the kit weighs {Phrase.Strong(context.Text.Weight(mass).ToString())}")
             : context.Say("Cloth in the kit weighed (no target: a weight is missing in the recipe)");
         return new HoldPoint(
             "H2",
             context.Say("kit complete"),
-            [context.Say($"{Counts.Pieces(pieces, context.Wording)} counted, numbered, this side up"), kit, .. context.IsBagged ? [context.Say("Bag, tape, port and hose laid out; dry bag tried once")] : ImmutableArray<Phrase>.Empty],
+            [pieceLine, kit, .. laidOut],
             [new Blank(context.Say("Cloth weight"), context.Text.ScaleUnit)]);
     }
 
@@ -43,7 +50,7 @@ internal static class HoldPoints
     public static HoldPoint LayUp(BenchContext context)
     {
         var plies = context.Plan.Stack.Where(line => line.Item is PlyItem).Sum(line => StackNames.Plies(line.Item));
-        var ticked = context.Say($"{Counts.Plies(plies, context.Wording)} ticked");
+        var ticked = plies == 0 ? context.Say("Every line of the lay-up card ticked") : context.Say($"{Counts.Plies(plies, context.Wording)} ticked");
         ImmutableArray<Phrase> checks = context.IsWet
             ? [ticked, context.IsWrapped ? context.Say("No white, no pool, no crease, laps down") : context.Say("No white, no pool, corners down"), .. Sum(context)]
             : [ticked, context.IsWrapped ? context.Say("Laps down, no crease, nothing moved, no thread under the tape") : context.Say("Corners down, nothing moved, no thread under the tape")];
@@ -82,7 +89,7 @@ internal static class HoldPoints
     /// <summary>H7: the part may leave the mould.</summary>
     public static HoldPoint Demould(BenchContext context) => new HoldPoint(
         "H7",
-        context.IsWrapped ? context.Say("may come off the mandrel") : context.Say("may leave the mould"),
+        context.IsLeftOn ? context.Say("hard enough to go on") : context.IsWrapped ? context.Say("may come off the mandrel") : context.Say("may leave the mould"),
         [
             context.Say("Cool to the touch; a fingernail leaves no mark"),
 

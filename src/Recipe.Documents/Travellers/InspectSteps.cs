@@ -10,7 +10,7 @@ internal static class InspectSteps
 {
     public static HoldPoint Hold(BenchContext context, FinishOrder order) => new(
         "H8",
-        context.Say("inspected and weighed"),
+        IsWeighed(context) ? context.Say("inspected and weighed") : context.Say("inspected"),
         [context.Say("Wait 10\u00A0min before you inspect your own work"), Cautions.Carbon(context.Plan) ? context.Say("Tapped, looked at under a low lamp, measured") : context.Say("Tapped, held to the light, measured"), .. order.BeforeInspection.Concat(order.AfterInspection).Where(line => line.Verb == "inspect").SelectMany(Items)],
         []);
 
@@ -19,7 +19,13 @@ internal static class InspectSteps
         line.Text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
             .Select(item => WrittenText.ForReading(item)).Select(item => (Phrase)(char.ToUpperInvariant(item[0]) + item[1..]));
 
-    public static IEnumerable<Row> Weigh(BenchContext context)
+    /// <summary>The weighing, and the thickness where it is known.</summary>
+    public static IEnumerable<Row> Weigh(BenchContext context) => [.. IsWeighed(context) ? Mass(context) : [], .. Thickness(context)];
+
+    // What is left on its mould, or on a hull, is put on no scale unless the recipe says so.
+    private static bool IsWeighed(BenchContext context) => !context.IsLeftOn || context.Part.Finish.Any(line => line.Verb == "weigh");
+
+    private static IEnumerable<Row> Mass(BenchContext context)
     {
         var (part, text) = (context.Part, context.Text);
         if (part.TargetMass is { } target)
@@ -39,11 +45,16 @@ internal static class InspectSteps
         {
             yield return BenchContext.Step(context.Say("Weigh the trimmed part."), context.Say("no target"), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
         }
+    }
 
-        if (context.Plan.Laminate is { } whole)
+    // A core of a given size covers not the whole part, and where it is the only thing laid there is no full stack.
+    private static IEnumerable<Row> Thickness(BenchContext context)
+    {
+        var text = context.Text;
+        if (context.Paper.Thickness is { } whole)
         {
             yield return BenchContext.Step(
-                context.Say("Measure the full stack at 3 marks."), new BigCell(text.Thickness(whole.Thickness.Value).Main, context.Say("computed")), new Blank(context.Say("thickness at three marks"), text.ThicknessUnit));
+                context.StaysOn ? context.Say("Measure at 3 marks how much thicker it is.") : context.Say("Measure the full stack at 3 marks."), new BigCell(text.Thickness(whole.Value).Main, context.Say("computed")), new Blank(context.Say("thickness at three marks"), text.ThicknessUnit));
         }
     }
 

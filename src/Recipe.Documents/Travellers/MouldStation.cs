@@ -11,7 +11,27 @@ internal static class MouldStation
     /// <summary>More coats than this share one box.</summary>
     private const int MostBoxes = 9;
 
-    public static Station Build(BenchContext context)
+    public static Station Build(BenchContext context) => context.StaysOn ? OnWhatStays(context) : OnAMould(context);
+
+    // Wax here is a part that comes apart. What makes it hold is a clean, matt surface, and little time between that and the resin.
+    private static Station OnWhatStays(BenchContext context) => new(
+        context.Say("What it is laid on"),
+        [
+            context.SignedSteps(
+                context.Say($"{context.Part.Mould!.Label} stays in the part: no wax, no release agent"),
+                [
+                    BenchContext.Tick(context.Say("Pull off its peel ply just before, or sand it matt all over, wet, with a mask.")),
+                    BenchContext.Tick(context.Say("Wipe it until the wipe stays white. Let it dry. Touch it no more with bare hands.")),
+                ]),
+            new HoldPoint(
+                "H1",
+                context.Say("ready to lay on"),
+                [context.Say("Matt, dry and free of dust all over; no wax near it"), .. Limits(context)],
+                [new Blank(context.Say("Peeled or sanded at"))]),
+            .. CoatSteps.Of(context),
+        ]);
+
+    private static Station OnAMould(BenchContext context)
     {
         var mould = context.Part.Mould;
         var rows = new List<Row> { BenchContext.Tick(Clean(context)) };
@@ -60,7 +80,7 @@ internal static class MouldStation
         if (context.Part.Mould?.HeatLimit is { } limit)
         {
             var most = context.Text.Written(limit, value => context.Text.Temperature(value));
-            yield return (context.IsWrapped, hasTape) switch
+            yield return context.StaysOn ? context.Say($"It stands {most} at most") : (context.IsWrapped, hasTape) switch
             {
                 (false, true) => context.Say($"Tape land clean. Mould stands {most} at most"),
                 (false, false) => context.Say($"Mould stands {most} at most"),

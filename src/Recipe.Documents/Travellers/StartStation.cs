@@ -31,7 +31,7 @@ internal static class StartStation
     {
         var part = context.Part;
         var process = Words.Of(part.Process.Value, context.Wording);
-        var made = part.IsAssembly ? context.Say($"joined of {string.Join(", ", part.Join!.Parts)}") : part.Mould is not { } mould ? process : context.IsWrapped ? context.Say($"{process}, round {mould.Label}") : context.Say($"{process}, in {mould.Label}");
+        var made = part.IsAssembly ? context.Say($"joined of {string.Join(", ", part.Join!.Parts)}") : part.Mould is not { } mould ? process : context.StaysOn ? context.Say($"{process}, on {mould.Label}") : context.IsWrapped ? context.Say($"{process}, round {mould.Label}") : context.Say($"{process}, in {mould.Label}");
         var facts = ImmutableArray.CreateBuilder<Fact>();
         facts.Add(new(context.Say("Job, customer"), Phrase.Empty, new Blank(context.Say("job and customer"))));
         facts.Add(new(context.Say("Due"), Phrase.Empty, new Blank(context.Say("when it is due"))));

@@ -153,6 +153,12 @@ public sealed record Part
     /// <summary>Finishing lines, in order.</summary>
     public ImmutableArray<FinishStep> Finish { get; init; } = [];
 
+    /// <summary>The first finishing line that is done off the mould; null when none is.</summary>
+    public FinishStep? OffTheMould => Finish.FirstOrDefault(step => step.Verb is "seal" or "drill" or "weigh" or "prime" or "paint" or "ship");
+
+    /// <summary>Whether a line of the cure or the finish takes the part off its mould.</summary>
+    public bool IsDemoulded => Cure is { } cure && cure.Steps.Any(step => step.Action == CureAction.Demould) || Finish.Any(step => step.Verb == "demould");
+
     /// <summary>Where the finish block stands, or null.</summary>
     public SourceSpan? FinishWhere { get; init; }
 

@@ -80,6 +80,35 @@ public class CurePracticeTests
     public void Heating_is_slow(string ramp, bool fires) =>
         Limits.Says("heated-too-fast", Metal with { Cure = $"hold 20 degC for 24 h; {ramp}; hold 50 degC for 16 h; cool to 30 degC; demould" }, fires);
 
+    // Common practice: a part is drilled, weighed and painted off its mould; peeled, inspected and trimmed green it is on it.
+    [Theory]
+    [InlineData("hold 20 degC for 48 h", "weigh", "", true)]
+    [InlineData("hold 20 degC for 48 h", "peel; drill 4 mm", "", true)]
+    [InlineData("hold 20 degC for 48 h; demould", "weigh", "", false)]
+    [InlineData("hold 20 degC for 48 h", "demould; weigh", "", false)]
+    [InlineData("hold 20 degC for 48 h", "peel; trim; inspect \"no dry spot\"", "", false)]
+    [InlineData("hold 20 degC for 48 h", "weigh", "stays-in-part yes", false)]
+    public void A_part_that_is_finished_off_its_mould_is_taken_off_it(string cure, string finish, string mould, bool fires)
+    {
+        var tray = Tray.Hand with { Cure = cure, Finish = finish, MouldLines = mould };
+        Limits.Says("never-demoulded", tray, fires);
+        if (fires)
+        {
+            Bench.Settles("never-demoulded", tray.ToString());
+        }
+    }
+
+    // A second bag on another day is another part; one line that slipped is moved.
+    [Theory]
+    [InlineData("hold 20 degC for 24 h under vacuum; vent; hold 20 degC for 24 h under vacuum; demould", 1)]
+    [InlineData("hold 20 degC for 16 h under vacuum; vent; debag; hold 20 degC for 16 h under vacuum; vent; debag; demould", 0)]
+    public void A_lay_up_in_two_goes_is_no_slip_of_a_line(string cure, int fixes)
+    {
+        var found = Bench.Fires("cure-out-of-order", new Tray { Cure = cure }, Severity.Error);
+        Assert.Equal(fixes, found.Fixes.Length);
+        Assert.Equal(fixes == 0, found.Message.EndsWith("what is bagged again on another day is a part of its own", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("hold 51 degC for 16 h under vacuum; vent; cool to 30 degC; demould", true)]
     [InlineData("hold 50 degC for 16 h under vacuum; vent; cool to 30 degC; demould", false)]

@@ -23,6 +23,15 @@ public class MouldTests
         Bench.Fires("no-release", Bare with { MouldLines = "release { }" }, Severity.Error);
     }
 
+    [Fact]
+    public void What_has_to_hold_is_not_waxed()
+    {
+        var waxed = Tray.Hand with { MouldLines = "stays-in-part yes" };
+        Assert.Equal("carnauba-wax on tray-mould, which stays in tray", Bench.Fires("released-what-stays", waxed, Severity.Error).Message);
+        Bench.Silent("released-what-stays", waxed with { MouldLines = "stays-in-part no" });
+        Bench.Settles("released-what-stays", waxed.ToString());
+    }
+
     // Common practice: polypropylene and silicone let go by themselves; what stays in the part need not come off it.
     [Fact]
     public void What_lets_go_by_itself_or_stays_in_the_part_needs_no_release()

@@ -75,6 +75,18 @@ public class PlyTests
         }
     }
 
+    // Common practice of a core that is bonded on a skin of the day before; what is porous, a foam that is left in, is no skin.
+    [Theory]
+    [InlineData("heart core pvc-foam-75 thickness 5 mm", "cured-skin", null)]
+    [InlineData("heart core pvc-foam-75 thickness 5 mm; inner glass-twill-163 0/90", "cured-skin", null)]
+    [InlineData("outer glass-twill-163 0/90; heart core pvc-foam-75 thickness 5 mm", "cured-skin", "heart has no ply on its bag side")]
+    [InlineData("heart core pvc-foam-75 thickness 5 mm; inner glass-twill-163 0/90", "lost-foam", "heart has no ply on its mould side")]
+    public void A_skin_that_cured_before_is_the_skin_of_a_core(string plies, string madeOf, string? said)
+    {
+        var tray = Tray.Hand with { Above = "mould-material lost-foam { porous yes; source \"data sheet\" }\nmould-material cured-skin { porous no; source \"data sheet\" }", MadeOf = madeOf, Release = "", MouldLines = "stays-in-part yes", Plies = plies };
+        Assert.Equal(said, Bench.Of(tray.ToString(), checks: Bench.Only("bare-core-face")).Report.Findings.SingleOrDefault()?.Message);
+    }
+
     [Theory]
     [InlineData("core-1 core pvc-foam-75 thickness 5 mm; inner glass-twill-163 0/90", "mould side")]
     [InlineData("outer glass-twill-163 0/90; core-1 core pvc-foam-75 thickness 5 mm", "bag side")]
