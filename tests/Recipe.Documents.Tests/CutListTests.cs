@@ -106,7 +106,10 @@ public sealed class CutListTests
         var size = new NestSize("A", 0, null, Mm(100), Mm(40), 30, Mm(along), Mm(across), 1, 1, false, Engineering.NestTurn.Half);
         var nest = HatchLid.Input.Plan.Nests[0] with
         {
-            Sizes = [size], UsableWidth = Known(Mm(wide)), LengthUsed = Known(Mm(used)), Placements = [new Engineering.NestPlacement(0, 0, Mm(0), Mm(0), Mm(along), Mm(across), false)],
+            Sizes = [size],
+            UsableWidth = Known(Mm(wide)),
+            LengthUsed = Known(Mm(used)),
+            Placements = [new Engineering.NestPlacement(0, 0, Mm(0), Mm(0), Mm(along), Mm(across), false)],
         };
         var drawing = NestDrawing.Of(new PaperContext(HatchLid.Input), nest);
         var piece = drawing.Shapes.OfType<PathShape>().Single(path => path.Fill == Fill.Pale).Points;
