@@ -149,6 +149,13 @@ public sealed class CutListTests
             directions.Select(direction => (direction.Orientation.First, direction.Label)));
         Assert.Equal(turned > 0, cells.OfType<TextCell>().Any(cell => cell.Note?.Contains("turned on the roll: warp and weft are alike", StringComparison.Ordinal) == true));
 
+        // Mat has neither warp nor weft.
+        var ply = (Model.PlyItem)plan.Stack[0].Item;
+        var mat = plan.Stack[0] with { Item = ply with { Material = ply.Material with { Form = Model.ReinforcementForm.Mat } } };
+        var loose = Papers.Write(input with { Plan = input.Plan with { Stack = plan.Stack.SetItem(0, mat) } }, Papers.CutList, PaperFormat.Markdown);
+        Assert.Equal(turned > 0, loose.Contains("turned on the roll: it has no direction", StringComparison.Ordinal));
+        Assert.DoesNotContain("weft", loose, StringComparison.Ordinal);
+
         var lines = Papers.Write(input, Papers.CutList, PaperFormat.Csv).Split("\r\n");
         var column = Array.IndexOf(lines[0].Split(','), "angle_deg");
         string Angle(double degrees) => degrees.ToString(System.Globalization.CultureInfo.InvariantCulture);

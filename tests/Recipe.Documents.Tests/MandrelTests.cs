@@ -88,6 +88,7 @@ public sealed class MandrelTests
         var texts = string.Join('\n', Cases.Built(input).SelectMany(Texts.Of));
         Assert.DoesNotContain("Outside diameter", texts, StringComparison.Ordinal);
         Assert.DoesNotContain("12 is the lap", texts, StringComparison.Ordinal);
+        Assert.DoesNotContain("The bag from above", texts, StringComparison.Ordinal);
         Assert.Contains(mandrel ? "Length, and size across outside" : "Length by width at the trim line", texts, StringComparison.Ordinal);
         Assert.Contains(mandrel ? "goes on first" : "goes in first", texts, StringComparison.Ordinal);
     }
