@@ -126,6 +126,34 @@ public sealed class BenchWordsTests
         Assert.InRange(card.IndexOf("Before the first ply", StringComparison.Ordinal), card.IndexOf("Ply 1 goes in first", StringComparison.Ordinal), card.Length);
     }
 
+    // Words: common practice. A twill of 830 mm x 141 mm lies across its roll of 1 m, where two take 286 mm of it instead of 830 mm: warp and weft are alike, and the list says 90 degrees.
+    [Theory]
+    [InlineData("samples/telescope-tube.recipe", "straight along it", "**A** (ply 1)")]
+    [InlineData("tests/corpus/sound/tube-tapered-sprit.recipe", "over the thin end", null)]
+    [InlineData("tests/corpus/sound/tube-sheet-release.recipe", "straight along it", "**B** (ply 2)")]
+    public void What_is_wrapped_round_a_mandrel_has_papers_without_corners_tape_land_and_wedges(string recipe, string own, string? turned)
+    {
+        using var bench = new Bench();
+        var run = Bench.Run("build", Bench.Sample(recipe), "--out", bench.PathOf("papers"), "--format", "md");
+        Assert.Equal("", run.Error);
+        var papers = Directory.GetFiles(bench.PathOf("papers"), "*.md").Order(StringComparer.Ordinal).Select(File.ReadAllText).ToList();
+        Assert.True(papers.Count > 8);
+        var all = string.Join('\n', papers).Replace('\u00A0', ' ');
+        foreach (var word in (string[])["Ply 1 goes in first", "tool face", "corners down", "at a corner", "tape land", "wedge", "flange", "mould side", "by width at", "from rim", "the rim"])
+        {
+            Assert.DoesNotContain(word, all, StringComparison.OrdinalIgnoreCase);
+        }
+
+        foreach (var word in (string[])[own, "Ply 1 goes on first, against the mandrel", "push with a ring that bears on the whole end", "Outside diameter", "12 is the lap of the last ply", "a trim line near each end"])
+        {
+            Assert.Contains(word, all, StringComparison.Ordinal);
+        }
+
+        var rows = all.Split('\n').Where(line => line.Contains("turned on the roll: warp and weft are alike", StringComparison.Ordinal)).ToList();
+        Assert.Equal(turned is not null, rows.Any(row => row.StartsWith($"| {turned}", StringComparison.Ordinal)));
+        Assert.All(rows, row => Assert.Contains("| 90° |", row, StringComparison.Ordinal));
+    }
+
     private static string Paper(Bench bench, string kind) => File.ReadAllText(Directory.GetFiles(bench.PathOf("papers"), $"*.{kind}.md").Single());
 
     private static void InOrder(string text, params string[] words)

@@ -95,6 +95,75 @@ public sealed class CutListTests
         }
     }
 
+    // A ply at +30 has its warp 30 degrees counter-clockwise of the piece's length, as it is laid; so the piece's length lies 30 degrees clockwise of the warp,
+    // whether the roll is drawn to the right or hanging down. Plane geometry.
+    [Theory]
+    [InlineData(1000, 300)]
+    [InlineData(200, 2000)]
+    public void A_piece_is_drawn_with_the_same_hand_however_the_roll_is_drawn(double used, double wide)
+    {
+        var (along, across) = ((100 * Math.Cos(Math.PI / 6)) + (40 * Math.Sin(Math.PI / 6)), (100 * Math.Sin(Math.PI / 6)) + (40 * Math.Cos(Math.PI / 6)));
+        var size = new NestSize("A", 0, null, Mm(100), Mm(40), 30, Mm(along), Mm(across), 1, 1, false, Engineering.NestTurn.Half);
+        var nest = HatchLid.Input.Plan.Nests[0] with
+        {
+            Sizes = [size],
+            UsableWidth = Known(Mm(wide)),
+            LengthUsed = Known(Mm(used)),
+            Placements = [new Engineering.NestPlacement(0, 0, Mm(0), Mm(0), Mm(along), Mm(across), false)],
+        };
+        var drawing = NestDrawing.Of(new PaperContext(HatchLid.Input), nest);
+        var piece = drawing.Shapes.OfType<PathShape>().Single(path => path.Fill == Fill.Pale).Points;
+        var (from, to) = (piece[0], piece[1]);
+        var hangs = drawing.Title.Contains("runs down", StringComparison.Ordinal);
+        Assert.Equal(used < wide, hangs);
+
+        // Turns on paper, counter-clockwise, y downwards; a length has no head.
+        var turn = (Math.Atan2(-(to.Y - from.Y), to.X - from.X) * 180 / Math.PI) - (hangs ? -90 : 0);
+        Assert.Equal(150, ((turn % 180) + 180) % 180, 6);
+    }
+
+    // A quarter turn makes 0 into 90: the table, its file and the layout say the angle at which a piece really lies. Plane geometry.
+    [Theory]
+    [InlineData(0, 90)]
+    [InlineData(1, 90)]
+    [InlineData(2, 90)]
+    [InlineData(2, 0)]
+    public void A_piece_that_the_layout_turns_is_listed_as_it_lies(int turned, double angle)
+    {
+        var turnedAngle = angle > 0 ? angle - 90 : angle + 90;
+        var plan = HatchLid.Input.Plan;
+        var size = new NestSize("A", 0, null, Mm(430), Mm(190), angle, Mm(190), Mm(430), 1, 2, false, Engineering.NestTurn.Quarter);
+        var nest = plan.Nests[0] with
+        {
+            Sizes = [size],
+            UsableWidth = Known(Mm(1000)),
+            LengthUsed = Known(Mm(500)),
+            Placements = [.. Enumerable.Range(0, 2).Select(i => new Engineering.NestPlacement(0, i, Mm(0), Mm(435 * i), i < turned ? Mm(430) : Mm(190), i < turned ? Mm(190) : Mm(430), i < turned))],
+        };
+        var input = HatchLid.Input with { Plan = plan with { Nests = [nest] } };
+        var table = Papers.CutList.Build(input).Stations.SelectMany(station => station.Blocks).OfType<Table>().First(table => table.Columns.Any(column => column.Title == "To the roll"));
+        var cells = Assert.Single(table.Rows.OfType<CellRow>()).Cells;
+        var directions = cells.OfType<DirectionCell>().Single().Directions;
+        Assert.Equal(
+            turned switch { 0 => [(angle, null)], 1 => [(angle, "1 of 2"), (turnedAngle, "1 of 2")], _ => new (double, string?)[] { (turnedAngle, null) } },
+            directions.Select(direction => (direction.Orientation.First, direction.Label)));
+        Assert.Equal(turned > 0, cells.OfType<TextCell>().Any(cell => cell.Note?.Contains("turned on the roll: warp and weft are alike", StringComparison.Ordinal) == true));
+
+        // Mat has neither warp nor weft.
+        var ply = (Model.PlyItem)plan.Stack[0].Item;
+        var mat = plan.Stack[0] with { Item = ply with { Material = ply.Material with { Form = Model.ReinforcementForm.Mat } } };
+        var loose = Papers.Write(input with { Plan = input.Plan with { Stack = plan.Stack.SetItem(0, mat) } }, Papers.CutList, PaperFormat.Markdown);
+        Assert.Equal(turned > 0, loose.Contains("turned on the roll: it has no direction", StringComparison.Ordinal));
+        Assert.DoesNotContain("weft", loose, StringComparison.Ordinal);
+
+        var lines = Papers.Write(input, Papers.CutList, PaperFormat.Csv).Split("\r\n");
+        var column = Array.IndexOf(lines[0].Split(','), "angle_deg");
+        string Angle(double degrees) => degrees.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(turned switch { 0 => Angle(angle), 1 => "", _ => Angle(turnedAngle) }, Field("piece").Single());
+        Assert.Equal(Enumerable.Range(0, 2).Select(i => Angle(i < turned ? turnedAngle : angle)), Field("place"));
+        IEnumerable<string> Field(string record) => lines.Where(line => line.StartsWith(record + ",A,", StringComparison.Ordinal)).Select(line => line.Split(',')[column]);
+    }
+
     [Theory]
     [MemberData(nameof(Inputs))]
     public void Strips_part_the_roll_and_every_piece_lies_on_one(string name)

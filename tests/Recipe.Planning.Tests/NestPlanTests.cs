@@ -30,6 +30,25 @@ public class NestPlanTests
         Assert.Equal(280, joined.Along.Millimeters, 6);
     }
 
+    /// <summary>
+    /// Cloth with more yarn one way than the other, a satin, a stitched cloth and strands that run one way keep their warp along the roll, whatever a turn would save: on a roll of 640 mm a
+    /// piece of 630 mm x 280 mm would take 280 mm of it turned, and takes 630 mm as it is.
+    /// </summary>
+    [Theory]
+    [InlineData("tried-cloth", "0/90", "warp-share 50 %", 280)]
+    [InlineData("tried-cloth", "0/90", "warp-share 60 %", 630)]
+    [InlineData("tried-cloth", "0/90", "warp-share 40 %", 630)]
+    [InlineData("tried-cloth", "0", "warp-share 50 %", 630)]
+    [InlineData("tried-satin", "0/90", "", 630)]
+    [InlineData("tried-biax", "+/-45", "", 630)]
+    [InlineData("tried-ud", "0", "", 630)]
+    public void UnevenClothIsNeverTurnedByAQuarter(string cloth, string direction, string share, double length)
+    {
+        var nest = Nest($"outer {cloth} {direction}", "width 640 mm", cloth, share: share);
+        Assert.Equal(length, nest.LengthUsed!.Value.Value.Millimeters, 6);
+        Assert.Equal(length < 630, Assert.Single(nest.Placements).IsTurned);
+    }
+
     /// <summary>Cut at 45 degrees a rectangle takes (630 + 280)/sqrt 2 both along and across the roll: 643 mm.</summary>
     [Fact]
     public void APieceAskewTakesTheRectangleRoundIt()
@@ -50,11 +69,25 @@ public class NestPlanTests
     [Fact]
     public void WithoutAWidthThereIsNoLayout() => Assert.Equal(NestObstacle.WidthUnknown, Nest("outer tried-cloth 0/90", "").Obstacle);
 
-    private static NestPlan Nest(string ply, string width, string cloth = "tried-cloth", string halves = "") => Corpus.PlanOf($$"""
+    private static NestPlan Nest(string ply, string width, string cloth = "tried-cloth", string halves = "", string share = "") => Corpus.PlanOf($$"""
         fabric tried-cloth {
           fibre e-glass
           areal-weight 200 g/m2
           weave plain
+          {{width}}
+          {{share}}
+        }
+        fabric tried-satin {
+          fibre e-glass
+          areal-weight 200 g/m2
+          weave satin
+          {{width}}
+        }
+        fabric tried-biax {
+          fibre e-glass
+          areal-weight 200 g/m2
+          weave stitched
+          fibre-angles +/-45
           {{width}}
         }
         ud tried-ud {

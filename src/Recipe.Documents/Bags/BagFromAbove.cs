@@ -21,10 +21,10 @@ internal static class BagFromAbove
     private const double MostHeight = 56;
     private const int MostPleats = 24;
 
-    /// <summary>The drawing; null where no outline is known, and for a bag that is wrapped round its mould.</summary>
+    /// <summary>The drawing; null where no outline is known, for a bag that is wrapped round its mould, and for a part that is wrapped round it.</summary>
     public static Drawing? Draw(BenchContext context)
     {
-        if (context.Part.Bag is not { IsEnvelope: false } bag || PartOutline.Of(context.Plan.Geometry?.Shape) is not { FromBeside: false } outline)
+        if (context.IsWrapped || context.Part.Bag is not { IsEnvelope: false } bag || PartOutline.Of(context.Plan.Geometry?.Shape) is not { FromBeside: false } outline)
         {
             return null;
         }

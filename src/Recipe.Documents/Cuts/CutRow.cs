@@ -65,6 +65,9 @@ internal sealed record CutRow(NestPlan Nest, int Index, StackPlan? Line, BagLaye
     /// <summary>Which way the right side looks, or null when the recipe does not say.</summary>
     public PlyFace? Face => (Line?.Item as PlyItem)?.Face;
 
+    /// <summary>Whether its cloth has no direction: mat, veil, and a ply that may lie anyhow.</summary>
+    public bool IsLoose => Line?.Item is PlyItem { Material.Form: ReinforcementForm.Mat or ReinforcementForm.Veil } or PlyItem { Orientation.Value.Kind: OrientationKind.Random };
+
     /// <summary>
     /// What is cut off a piece that is no plain rectangle: its corners, which on a box are squares, or all outside an oval. Null for a rectangle.
     /// </summary>

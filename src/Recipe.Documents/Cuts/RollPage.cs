@@ -158,7 +158,7 @@ internal static class RollPage
         var angles = row.Angles;
         if (row.Nest.Placements.Any(place => place.Piece == row.Index && place.IsTurned))
         {
-            notes.Add(say.Say("turned on the roll: warp and weft are alike"));
+            notes.Add(row.IsLoose ? say.Say("turned on the roll: it has no direction") : say.Say("turned on the roll: warp and weft are alike"));
         }
 
         if (!row.Strips.IsEmpty)

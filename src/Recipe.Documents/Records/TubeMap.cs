@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Recipe.Documents.Drawings;
 using Recipe.Documents.Layout;
 using Recipe.Documents.Shared;

@@ -53,11 +53,11 @@ internal static class LoadBlocks
         }
 
         var from = curl.StressFree is { } free ? $" from {text.Temperature(free.Value)} to {text.Temperature(curl.Room.Value)}" : "";
+        var (rise, width) = (text.Deflection(curl.RiseAlong.Value), text.Deflection(curl.RiseAcross.Value));
         return $"a flat piece {text.Sheet(curl.Length, curl.Width)}, free of everything, that cools{from} rises "
-            + $"{text.Deflection(curl.RiseAlong.Value)} in the middle of its length, {text.Deflection(curl.RiseAcross.Value)} in that of its width"
             + (context.Tube is null
-                ? $" and {text.Deflection(curl.CornerRise.Value)} at a corner; a shell is held by its shape: compare stacks with it"
-                : "; a closed tube is held by its shape: compare stacks with it");
+                ? $"{rise} in the middle of its length, {width} in that of its width and {text.Deflection(curl.CornerRise.Value)} at a corner; a shell is held by its shape: compare stacks with it"
+                : $"{rise} in the middle of its length and {width} in that of its width; a closed tube is held by its shape: compare stacks with it");
     }
 
     private static CellRow Row(PaperContext context, LoadPlan plan) => new(
