@@ -71,8 +71,10 @@ public class BagPracticeTests
     [InlineData("caul; breather; bag-film", true)]
     [InlineData("peel-ply; caul; breather; bag-film", false)]
     [InlineData("our-sheet; breather; bag-film", false)]
+    [InlineData("our-plate; breather; bag-film", false)]
+    [InlineData("our-bare-plate; breather; bag-film", true)]
     public void A_caul_is_kept_off_the_resin(string bag, bool fires) =>
-        Limits.Says("caul-sticks", new Tray { Above = "caul our-sheet { stuff silicone; source \"data sheet\" }", Bag = bag }, fires, Severity.Error);
+        Limits.Says("caul-sticks", new Tray { Above = "caul our-sheet { stuff silicone; source \"data sheet\" }\ncaul our-plate { stuff aluminium; coated yes; source \"data sheet\" }\ncaul our-bare-plate { stuff aluminium; coated no; source \"data sheet\" }", Bag = bag }, fires, Severity.Error);
 
     [Theory]
     [InlineData("60 degC", "", null)]

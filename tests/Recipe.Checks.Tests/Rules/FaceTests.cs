@@ -88,6 +88,9 @@ public class FaceTests
     [InlineData("box 300 mm x 200 mm x 150 mm", "draft 3 deg", false)]
     [InlineData("box 300 mm x 200 mm x 150 mm", "pull-aid \"water port\"", false)]
     [InlineData("spherical-cap diameter 200 mm rise 100 mm", "", false)]
+    [InlineData("half-ellipsoid 300 mm x 200 mm x 101 mm", "", true)]
+    [InlineData("half-ellipsoid 200 mm x 300 mm x 101 mm", "", true)]
+    [InlineData("half-ellipsoid 300 mm x 200 mm x 100 mm", "", false)]
     public void A_cavity_deeper_than_half_its_width_has_something_to_pull_it_with(string surface, string lines, bool fires) =>
         Limits.Speaks("no-way-to-pull", Tray.Hand with { Surface = surface, MouldLines = lines }, fires);
 

@@ -15,6 +15,21 @@ public class FigureTests
     [InlineData("90 s", true)]
     public void A_pot_lives_between_two_minutes_and_a_day(string life, bool fires) => Limits.Says("odd-pot-life", With($"pot-life {life} at 20 degC in 100 g"), fires);
 
+    // The other unit is offered where it makes a life that is usual.
+    [Theory]
+    [InlineData("25 h", "pot life of shop-resin is 25 h; 24 h is the longest that is usual", "Write 25 min at 20 degC in 100 g")]
+    [InlineData("1 min", "pot life of shop-resin is 1 min; nothing is laid up in less than 2 min", "Write 1 h at 20 degC in 100 g")]
+    [InlineData("90 s", "pot life of shop-resin is 1.5 min; nothing is laid up in less than 2 min", "Write 90 min at 20 degC in 100 g")]
+    [InlineData("2 s", "pot life of shop-resin is 2 s; nothing is laid up in less than 2 min", "Write 2 min at 20 degC in 100 g")]
+    [InlineData("1 s", "pot life of shop-resin is 1 s; nothing is laid up in less than 2 min", null)]
+    [InlineData("1500 h", "pot life of shop-resin is 1500 h; 24 h is the longest that is usual", null)]
+    public void A_pot_life_in_the_wrong_unit_is_offered_in_the_other(string life, string said, string? fix)
+    {
+        var found = Bench.Fires("odd-pot-life", With($"pot-life {life} at 20 degC in 100 g"), Severity.Warning);
+        Assert.Equal(said, found.Message);
+        Assert.Equal(fix, found.Fixes.SingleOrDefault()?.Title);
+    }
+
     // Common practice: 0.5 to 4 % of peroxide; 8 to 120 parts of amine hardener to a hundred of epoxy.
     [Theory]
     [InlineData("slow-laminating-epoxy", "100:7", true)]

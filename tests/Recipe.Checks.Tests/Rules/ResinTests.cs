@@ -236,6 +236,17 @@ public class ResinTests
         Bench.Silent("scale-too-coarse", tray with { Join = tray.Join + "; pot 30 g" });
     }
 
+    // Of two that can burn the larger is named, of two alike the first, and how many more there are.
+    [Theory]
+    [InlineData("pot 520 g; pot 600 g", "pot 2 holds 600.0 g", "catch fire; likewise 1 more")]
+    [InlineData("pot 600 g; pot 600 g; pot 520 g", "pot 1 holds 600.0 g", "catch fire; likewise 2 more")]
+    public void The_worst_pot_is_named(string pots, string said, string more)
+    {
+        var found = Bench.Fires("runaway-pot", Tray.Hand with { Resin = "fast-laminating-epoxy", WetOut = pots }, Severity.Error);
+        Assert.StartsWith(said, found.Message, StringComparison.Ordinal);
+        Assert.EndsWith(more, found.Message, StringComparison.Ordinal);
+    }
+
     private static void Says(Tray tray, string? fires)
     {
         foreach (var check in new[] { "pot-too-big", "runaway-pot" })
