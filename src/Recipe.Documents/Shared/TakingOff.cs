@@ -12,10 +12,10 @@ internal static class TakingOff
         var what = context.IsLeftOn && !context.IsWrapped ? context.Say("Leave it where it lies: the recipe takes it off nowhere.")
             : !context.IsWrapped ? context.Say("Take the part off the mould. Wedges of plastic or wood.")
             : context.Part.Mould!.StaysInPart ? context.Say("The mandrel stays in the part.")
-            : context.Paper.Tube is { Taper: not 0 } ? context.Say("Draw the part off over the thin end of the mandrel.")
-            : context.Say("Draw the part off the mandrel, straight along it.");
+            : context.Paper.Tube is { Taper: not 0 } ? context.Say("Draw the part off over the thin end.")
+            : context.Say("Draw the part straight off the mandrel.");
         var note = context.IsWrapped && !context.Part.Mould!.StaysInPart
-            ? context.Say("sits fast? chill the mandrel if it shrinks more than the part; push with a ring that bears on the whole end")
+            ? context.Say("stuck? chill the mandrel if it shrinks more than the part; push with a ring bearing on the whole end")
             : null;
         return BenchContext.Tick(context.Part.Mould?.PullAid is { } aid && !context.IsLeftOn ? $"{what} {context.Say($"Use the {aid}.")}" : what, target, note);
     }
