@@ -51,20 +51,29 @@ public sealed class TravellerTests
     public void What_is_laid_on_a_part_that_stays_is_not_released_not_taken_off_and_not_weighed()
     {
         var plan = HatchLid.Input.Plan;
-        var part = plan.Part with { Mould = plan.Part.Mould! with { StaysInPart = true, Release = [] }, Finish = [], TargetMass = null };
-        var input = HatchLid.Input with { Plan = plan with { Part = part } };
+        var part = plan.Part with
+        {
+            Mould = plan.Part.Mould! with { StaysInPart = true, Release = [] },
+            Cure = plan.Part.Cure! with { Steps = [.. plan.Part.Cure.Steps.Where(step => step.Action != CureAction.Demould)] },
+            Finish = [],
+            TargetMass = null,
+        };
+        var input = HatchLid.Input with { Plan = plan with { Part = part, Cure = plan.Cure! with { Steps = [.. plan.Cure.Steps.Where(step => step.Step.Action != CureAction.Demould)] } } };
         var page = Papers.Write(input, Papers.Traveller, PaperFormat.Markdown);
         Assert.Contains("no wax, no release agent", page, StringComparison.Ordinal);
         Assert.Contains("H1 HOLD: ready to lay on", page, StringComparison.Ordinal);
         Assert.Contains("H7 HOLD: hard enough to go on", page, StringComparison.Ordinal);
-        Assert.All(["release coat", "names no release", "Wedges", "may leave the mould", "Weigh the trimmed part", "Pulls since"], words => Assert.DoesNotContain(words, page, StringComparison.OrdinalIgnoreCase));
+        Assert.All(["release coat", "names no release", "Wedges", "may leave the mould", "Weigh ", "Pulls since"], words => Assert.DoesNotContain(words, page, StringComparison.OrdinalIgnoreCase));
         Assert.Contains("Measure at 3 marks how much thicker it is.", page.Replace('\u00A0', ' '), StringComparison.Ordinal);
         Assert.False(Papers.Passport.AppliesTo(input));
         Assert.Contains("Mass it adds, expected", Papers.Write(input, Papers.Record, PaperFormat.Markdown), StringComparison.Ordinal);
 
-        // Where the recipe wants it weighed it is.
-        var weighed = input with { Plan = plan with { Part = part with { Finish = [new FinishStep("weigh", "", Here)] } } };
-        Assert.Contains("Weigh the trimmed part", Papers.Write(weighed, Papers.Traveller, PaperFormat.Markdown), StringComparison.Ordinal);
+        // Where the recipe wants it weighed it is, and on the last day all of it leaves the mould that it began in.
+        var weighed = input with { Plan = plan with { Part = part with { Cure = plan.Part.Cure, Finish = [new FinishStep("weigh", "", Here)] } } };
+        var last = Papers.Write(weighed, Papers.Traveller, PaperFormat.Markdown);
+        Assert.Contains("Weigh it, less what it weighed before. Expected", last, StringComparison.Ordinal);
+        Assert.Contains("may leave the mould", last, StringComparison.Ordinal);
+        Assert.Contains("Wedges", last, StringComparison.Ordinal);
     }
 
     // A skin that another day's part is laid on stays in its mould: the traveller must not take it off against the recipe.

@@ -56,8 +56,8 @@ internal sealed class PaperContext
     /// </summary>
     public bool StaysOn => !IsWrapped && Part.Mould is { StaysInPart: true };
 
-    /// <summary>Whether it is left where it was laid: on what stays in it, or on a mould that no line takes it off and no line needs it off.</summary>
-    public bool IsLeftOn => StaysOn || Part is { Mould: not null, Cure.Steps.IsEmpty: false, Join: null, IsDemoulded: false, OffTheMould: null };
+    /// <summary>Whether it is left where it was laid: no line takes it off, and it lies on what stays in it or no line needs it off its mould.</summary>
+    public bool IsLeftOn => !Part.IsDemoulded && (StaysOn || Part is { Mould: not null, Cure.Steps.IsEmpty: false, Join: null, OffTheMould: null });
 
     /// <summary>The thickness of the full stack; null where nothing that is laid covers the whole part.</summary>
     public Computed<Length>? Thickness => Plan.Laminate is { Thickness: { Value: var thickness } known } && thickness > Length.Zero ? known : null;

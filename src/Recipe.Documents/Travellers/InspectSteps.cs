@@ -28,22 +28,25 @@ internal static class InspectSteps
     private static IEnumerable<Row> Mass(BenchContext context)
     {
         var (part, text) = (context.Part, context.Text);
+        var (wanted, expects, unknown) = context.StaysOn
+            ? (context.Say("Weigh it, less what it weighed before. Target"), context.Say("Weigh it, less what it weighed before. Expected"), context.Say("Weigh it, less what it weighed before."))
+            : (context.Say("Weigh the trimmed part. Target"), context.Say("Weigh the trimmed part. Expected"), context.Say("Weigh the trimmed part."));
         if (part.TargetMass is { } target)
         {
             var reading = text.AboutOnScale(target.Value);
             var band = part.TargetTolerance is { } tolerance
                 ? context.Say($"{text.Weight(target.Value - tolerance.Value, Rounding.Up)} to {text.Weight(target.Value + tolerance.Value, Rounding.Down)}")
                 : null;
-            yield return BenchContext.Step(context.Say("Weigh the trimmed part. Target"), new BigCell(reading.Main, Join(reading.Beside, band)), new Blank(context.Say("trimmed mass"), text.ScaleUnit), Expected(context));
+            yield return BenchContext.Step(wanted, new BigCell(reading.Main, Join(reading.Beside, band)), new Blank(context.Say("trimmed mass"), text.ScaleUnit), Expected(context));
         }
         else if (context.Plan.TrimmedMass is { Value: var mass })
         {
             yield return BenchContext.Step(
-                context.Say("Weigh the trimmed part. Expected"), new BigCell(text.AboutOnScale(mass.Value).Main, context.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}")), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
+                expects, new BigCell(text.AboutOnScale(mass.Value).Main, context.Say($"{text.AboutOnScale(mass.Low).Main} to {text.AboutOnScale(mass.High).Main}")), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
         }
         else
         {
-            yield return BenchContext.Step(context.Say("Weigh the trimmed part."), context.Say("no target"), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
+            yield return BenchContext.Step(unknown, context.Say("no target"), new Blank(context.Say("trimmed mass"), text.ScaleUnit));
         }
     }
 
