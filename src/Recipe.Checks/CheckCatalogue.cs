@@ -40,6 +40,7 @@ public static class CheckCatalogue
         new ShapeNotASurface(),
         new ShapeRegionEmpty(),
         new ShapeClosed(),
+        new MouldSizeSlip(),
 
         new NoPlies(),
         new WiderThanRoll(),
@@ -299,6 +300,7 @@ public static class CheckCatalogue
         new ChangeNotTold(),
         new BlanksLeft(),
         new PotOffRatio(),
+        new LaidWithDeadResin(),
         new TakenNotMixed(),
 
         new RuleNameTaken(),

@@ -96,6 +96,17 @@ public sealed class CompareVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_part_of_a_file_that_is_used_is_found_by_giving_that_file()
+    {
+        _bench.Write("lid.recipe", "part lid {\n  process hand\n}\n");
+        _bench.Write("thin.recipe", "use \"lid.recipe\"\n\nvariant thin of lid {\n  title \"thin\"\n}\n");
+        var run = _bench.RunHere("compare", "thin.recipe", "lid", "thin");
+        Assert.Equal(ExitStatus.CouldNotRun, run.Status);
+        Assert.Contains("lid stands in lid.recipe, which thin.recipe only uses: give that file as well.", run.Error, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Clean, _bench.RunHere("compare", "thin.recipe", "lid.recipe", "lid", "thin").Status);
+    }
+
+    [Fact]
     public void Files_without_a_part_cannot_be_compared()
     {
         _bench.Write("shop.recipe", "shop ours {\n  room 20 degC\n}\n");

@@ -45,6 +45,17 @@ public class VariantTests
         Assert.Equal(lid.Cure!.Steps.AsEnumerable(), variant.Cure!.Steps);
     }
 
+    // Two packs of papers on one bench must not bear one name.
+    [Theory]
+    [InlineData("variant bare of lid { plies { remove veil } }", "Lid, bare")]
+    [InlineData("variant bare of lid { title \"Bare lid\"; plies { remove veil } }", "Bare lid")]
+    public void A_variant_without_a_title_of_its_own_is_told_from_its_original(string text, string label)
+    {
+        var (lid, variant) = Both(text);
+        Assert.Equal("Lid", lid.Label);
+        Assert.Equal(label, variant.Label);
+    }
+
     /// <summary>Behind the name of a ply, <c>face</c> says which side lies on the mould; before it, it is a name like any other.</summary>
     [Fact]
     public void A_ply_that_is_called_like_an_option_can_be_replaced_and_inserted()

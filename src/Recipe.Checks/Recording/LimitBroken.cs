@@ -19,7 +19,8 @@ public sealed class LimitBroken : RecordCheck
         Remedy = "Decide: use, repair or scrap, with the reason and initials.",
         Source = "common practice",
         Exceptions = """
-            Silent once a `disposition` stands in the record; one that uses the part needs its reason, see RC9102. The limits are those that the record kept when it was begun.
+            Silent once a `disposition` stands in the record; one that uses the part needs its reason, see RC9102. The limits are those that the record kept when it was begun;
+            a vacuum short by up to 5 % is the gauge.
             """,
         BadExample = RecordExamples.Tray + """
             build tray no 3 on 2026-05-06 {

@@ -1,6 +1,7 @@
 using Recipe.Model;
 using Recipe.Planning;
 using Recipe.Text;
+using UnitsNet;
 
 namespace Recipe.Checks;
 
@@ -9,6 +10,9 @@ internal static class RecordFacts
 {
     // Rounding of figures that a form keeps: nobody meant a change by it.
     private const double Same = 0.005;
+
+    // As far as a good gauge and the eye before it are off: from memory of the trade.
+    private const double GaugeError = 0.05;
 
     /// <summary>Whether the part is made: it was weighed, or something was decided about it.</summary>
     public static bool IsMade(this BuildRecord record) => record.Mass is not null || record.Disposition is not null;
@@ -31,6 +35,11 @@ internal static class RecordFacts
     public static IEnumerable<(string Word, string Message)> BrokenLimits(this LoggedBuild build)
     {
         var (record, planned) = (build.Record, build.Planned);
+        if (record.Vacuum is { Reached: { } reached, Written: { } gauge } && planned is { VacuumLevel: { } wanted, Vacuum: { } level } && IsShort(reached, wanted))
+        {
+            yield return ("vacuum", $"the vacuum reached {gauge}; {level} is planned");
+        }
+
         if (record.Rise is { } found && planned?.RiseAtMost is { } most)
         {
             // What was watched for longer may have risen in proportion; what was watched for less was still settling.
@@ -51,6 +60,18 @@ internal static class RecordFacts
         {
             yield return ("mass", $"the part weighs {Say.Of(mass)}; its band is {Say.Of(planned!.MassLow!.Value, mass.Written)} to {Say.Of(planned.MassHigh!.Value, mass.Written)}");
         }
+    }
+
+    // Of one gauge only: below ambient and absolute differ by the weather. Counted against the air of the standard atmosphere.
+    private static bool IsShort(VacuumLevel reached, VacuumLevel wanted)
+    {
+        var air = Pressure.FromAtmospheres(1);
+        return reached.Convention == wanted.Convention && (wanted.Convention switch
+        {
+            VacuumConvention.BelowAmbient => reached.Value < wanted.Value * (1 - GaugeError),
+            VacuumConvention.Absolute => reached.Value - wanted.Value > (air - wanted.Value) * GaugeError,
+            _ => false,
+        });
     }
 
     /// <summary>What is planned otherwise in two plans, a few words for each thing that can be changed by itself.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Recipe.LanguageServer.Protocol;
 using Recipe.Text;
@@ -7,6 +8,9 @@ namespace Recipe.LanguageServer.Features;
 /// <summary>Files, folders and settings change around the documents.</summary>
 internal sealed class WorkspaceChanges : IFeature
 {
+    // A drawing saved anew changes the areas of every recipe that is laid on it.
+    private static readonly ImmutableArray<string> Watched = [FileEndings.Recipe, FileEndings.CodedRules, .. FileEndings.Meshes];
+
     public void Enter(Router router, ServerCapabilities capabilities, Session session)
     {
         capabilities.Workspace = new WorkspaceOptions
@@ -54,7 +58,7 @@ internal sealed class WorkspaceChanges : IFeature
         {
             registrations.Add(new Registration("recipe-files", "workspace/didChangeWatchedFiles")
             {
-                RegisterOptions = new DidChangeWatchedFilesRegistrationOptions([new Protocol.FileSystemWatcher("**/*" + FileEndings.Recipe), new Protocol.FileSystemWatcher("**/*" + FileEndings.CodedRules)]),
+                RegisterOptions = new DidChangeWatchedFilesRegistrationOptions([.. Watched.Select(ending => new Protocol.FileSystemWatcher("**/*" + ending))]),
             });
         }
 

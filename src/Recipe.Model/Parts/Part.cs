@@ -52,8 +52,11 @@ public sealed record Part
     /// <summary>A title for papers, or null.</summary>
     public string? Title { get; init; }
 
-    /// <summary>What papers call it.</summary>
-    public string Label => Title ?? Name;
+    /// <summary>Whether the title is that of the part it is a variant of.</summary>
+    public bool TitleIsInherited { get; init; }
+
+    /// <summary>What papers call it; a variant without a title of its own is told from its original by its name.</summary>
+    public string Label => Title is null ? Name : TitleIsInherited ? $"{Title}, {Name}" : Title;
 
     /// <summary>The mould, or null when none is named (or known).</summary>
     public Mould? Mould { get; init; }

@@ -48,6 +48,9 @@ public sealed record PlannedFigures
     /// <summary>Vacuum to draw, as it is written, or null.</summary>
     public string? Vacuum { get; init; }
 
+    /// <summary>The same as a level, or null.</summary>
+    public VacuumLevel? VacuumLevel { get; init; }
+
     /// <summary>Largest rise that the leak check accepts.</summary>
     public Pressure? RiseAtMost { get; init; }
 

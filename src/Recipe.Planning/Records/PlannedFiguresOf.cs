@@ -31,6 +31,7 @@ public static class PlannedFiguresOf
             WetOut = plan.Clock?.WetOut.Value,
             Laminators = plan.Conditions.Laminators.Value,
             Vacuum = plan.Part.Vacuum?.Draw?.Written,
+            VacuumLevel = plan.Part.Vacuum?.Draw?.Value,
             RiseAtMost = plan.Vacuum?.RiseAtMost?.Value,
             RiseTime = plan.Vacuum?.LeakCheck?.Value,
             Hottest = plan.Cure?.Peak.Value,

@@ -133,6 +133,7 @@ internal static class BuildBinder
         WetOut = lines.Figure("wet-out", Si.Time)?.Value,
         Laminators = lines.Count("laminators")?.Value,
         Vacuum = lines.One("vacuum")?.Reading.Find(Define.Value)?.Written,
+        VacuumLevel = lines.Payload<VacuumLevel>("vacuum")?.Value,
         RiseAtMost = lines.Figure("rise", Si.Pressure)?.Value,
         RiseTime = lines.One("rise")?.Figure("in", Si.Time)?.Value,
         Hottest = lines.One("cure")?.Figure("hottest", Si.Temperature)?.Value,

@@ -32,6 +32,7 @@ internal static class PartBinder
             Where = declaration.Where,
             VariantOf = part.VariantOf,
             Title = lines.Text("title"),
+            TitleIsInherited = part.VariantOf is not null && part.Chain[^1].One("title") is null,
             Mould = mould?.Named<MouldDeclaration>(Define.Value)?.Mould,
             MouldWhere = mould?.Reading.Find(Define.Value)?.Where,
             Process = new(Process.Hand, Basis.Assumed, "hand"),

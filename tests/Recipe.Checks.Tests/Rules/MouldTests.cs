@@ -32,6 +32,27 @@ public class MouldTests
         Bench.Settles("released-what-stays", waxed.ToString());
     }
 
+    [Theory]
+    [InlineData("flat 500 m x 300 m", "tray-mould is 500 m over its longer side; were millimetres meant?", "flat 500 mm x 300 mm")]
+    [InlineData("cylinder diameter 104m length 500m", "tray-mould is 500 m over its longer side; were millimetres meant?", "cylinder diameter 104mm length 500mm")]
+    [InlineData("flat 12.1 m x 300 mm", "tray-mould is 12.1 m over its longer side; were millimetres meant?", null)]
+    [InlineData("flat 12 m x 300 mm", null, null)]
+    [InlineData("flat 20 mm x 20 mm", null, null)]
+    [InlineData("flat 19 mm x 15 mm", "tray-mould is 19 mm over its longer side; were metres meant?", null)]
+    [InlineData("flat 0.6 mm x 0.4 mm", "tray-mould is 0.6 mm over its longer side; were metres meant?", "flat 0.6 m x 0.4 m")]
+    public void A_mould_has_the_size_of_a_mould(string surface, string? said, string? mended)
+    {
+        var text = (Tray.Hand with { Surface = surface }).ToString();
+        var found = Bench.Of(text, checks: Bench.Only("mould-size-slip")).Report.Findings.SingleOrDefault();
+        Assert.Equal(said, found?.Message);
+        var fix = found?.Fixes.SingleOrDefault();
+        Assert.Equal(mended is not null, fix is not null);
+        if (fix is not null)
+        {
+            Assert.Equal(text.Replace(surface, mended, StringComparison.Ordinal), TextEdit.Apply(fix.Edits[0].Where.Source, fix.Edits));
+        }
+    }
+
     // Common practice: polypropylene and silicone let go by themselves; what stays in the part need not come off it.
     [Fact]
     public void What_lets_go_by_itself_or_stays_in_the_part_needs_no_release()

@@ -34,6 +34,39 @@ public class RecordTests
         Limits.Says("used-out-of-band", Record(Sound + line + "; disposition repair by \"K\"", planned), false);
     }
 
+    // A gauge is off by a twentieth (from memory of the trade). What is counted from nothing falls short upwards.
+    [Theory]
+    [InlineData("569 mbar below ambient", "600 mbar below ambient", true)]
+    [InlineData("570 mbar below ambient", "600 mbar below ambient", false)]
+    [InlineData("700 mbar below ambient", "600 mbar below ambient", false)]
+    [InlineData("17 inHg below ambient", "600 mbar below ambient", false)] // 576 mbar
+    [InlineData("16 inHg below ambient", "600 mbar below ambient", true)]
+    [InlineData("150 mbar absolute", "100 mbar absolute", true)]
+    [InlineData("145 mbar absolute", "100 mbar absolute", false)]
+    [InlineData("30 mbar absolute", "100 mbar absolute", false)]
+    [InlineData("450 mbar absolute", "600 mbar below ambient", false)] // another gauge
+    public void A_vacuum_that_was_not_reached_wants_a_decision(string reached, string planned, bool broken)
+    {
+        var tray = Record(Sound + $"vacuum on 10:20 reached {reached} off 22:30", $"vacuum {planned}");
+        Limits.Says("limit-broken", tray, broken, Severity.Error);
+        if (broken)
+        {
+            Assert.Equal($"the vacuum reached {reached}; {planned} is planned, and nothing is decided", Bench.Fires("limit-broken", tray, Severity.Error).Message);
+        }
+    }
+
+    [Theory]
+    [InlineData("mixed-at 09:00 dead-at 09:40", "from 09:05 until 09:43", "", true)]
+    [InlineData("mixed-at 09:00 dead-at 09:40", "from 09:05 until 09:42", "", false)]
+    [InlineData("mixed-at 09:00", "from 09:05 until 09:50", "", false)]
+    [InlineData("mixed-at 23:50 dead-at 00:30", "from 23:55 until 00:40", "", true)]
+    [InlineData("mixed-at 23:50 dead-at 00:30", "from 23:55 until 00:20", "", false)]
+    [InlineData("mixed-at 09:00 dead-at 09:40; pot 2 resin 40 g hardener 12 g mixed-at 09:30 dead-at 10:10", "from 09:05 until 10:05", "", false)]
+    [InlineData("mixed-at 09:00 dead-at 09:40", "from 09:05 until 09:50", "disposition scrap by \"K\"", false)]
+    [InlineData("mixed-at 09:00 dead-at 09:40", "from 09:05 until 09:50", "disposition use because \"no dry spot\" by \"K\"", true)]
+    public void What_is_laid_after_the_last_pot_died_is_seen(string pot, string laid, string decided, bool fires) =>
+        Limits.Says("laid-with-dead-resin", Record($"pot 1 resin 40 g hardener 12 g {pot}; wet-out {laid} over 0.24 m2 pieces 2; mass 88 g; {decided}", "mixed 52 g"), fires);
+
     [Fact]
     public void Three_limits_passed_over_are_one_missing_reason()
     {

@@ -18,13 +18,31 @@ public sealed class WorkspaceTests
         client.Diagnostics(uri, 1);
         client.Diagnostics(uri, 1);
         Assert.Equal(["client/registerCapability", "workspace/configuration"], client.Asked.Select(a => (string)a["method"]!));
-        Assert.Equal("**/*.recipe", (string?)client.Asked[0]["params"]!["registrations"]![0]!["registerOptions"]!["watchers"]![0]!["globPattern"]);
+        var watchers = client.Asked[0]["params"]!["registrations"]![0]!["registerOptions"]!["watchers"]!.AsArray();
+        Assert.Equal(["**/*.recipe", "**/*.rule.cs", "**/*.stl", "**/*.obj", "**/*.ply", "**/*.3mf"], watchers.Select(watcher => (string?)watcher!["globPattern"]));
         Assert.Empty(Hints(client, uri));
 
         client.Answers["workspace/configuration"] = _ => new JsonArray(JsonNode.Parse("""{ "inlayHints": { "thickness": true } }"""));
         client.Notify("workspace/didChangeConfiguration", """{ "settings": null }""");
         client.Diagnostics(uri, 1);
         Assert.NotEmpty(Hints(client, uri));
+    }
+
+    [Fact]
+    public void A_drawing_that_is_saved_anew_is_read_anew()
+    {
+        using var folder = new SampleFolder("hatch-lid.recipe", "shop.recipe");
+        using var client = new TestClient();
+        client.Initialize("{}", folder.Folders);
+        var uri = folder.UriOf("tray.recipe");
+        client.Open(uri, "mould tray-mould {\n  surface mesh \"tray.stl\" unit mm\n}\n\npart tray {\n  mould tray-mould\n}\n");
+        Assert.Contains("RC2121", Codes(client.Diagnostics(uri, 1)));
+
+        File.WriteAllText(folder.PathOf("tray.stl"), "solid\nfacet\nouter loop\nvertex 0 0 0\nvertex 400 0 0\nvertex 400 300 0\nendloop\nendfacet\nendsolid\n");
+        client.Notify("workspace/didChangeWatchedFiles", $$"""{ "changes": [{ "uri": "{{folder.UriOf("tray.stl")}}", "type": 1 }] }""");
+        Assert.DoesNotContain("RC2121", Codes(client.Diagnostics(uri, 1)));
+
+        static IEnumerable<string?> Codes(JsonArray found) => found.Select(one => ((string?)one!["code"])?[..6]);
     }
 
     [Fact]
