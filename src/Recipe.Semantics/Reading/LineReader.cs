@@ -139,7 +139,9 @@ internal sealed class LineReader
             }
 
             var words = _word.Forms.Select(f => f.Word).ToArray();
-            Report(NotUnderstood.Choice(Context.At(first.Span), first.Text, Head, words));
+            Report(BenchWords.Find(first.Text, _block, _word.Word) is { } meant
+                ? UnknownWord.OnLine(Context.At(first.Span), meant, Head)
+                : NotUnderstood.Choice(Context.At(first.Span), first.Text, Head, words));
         }
         else
         {
@@ -348,6 +350,16 @@ internal sealed class LineReader
         _reading.Source = new SourceNote(assumed, text);
     }
 
+    /// <summary>Reports a word that the line does not take.</summary>
+    private void ReportStray(WordSyntax word)
+    {
+        var where = Context.At(word.Span);
+        var words = ClauseWords().ToArray();
+        Report(Spelling.Nearest(word.Text, words) is null && BenchWords.Find(word.Text, _block, _word.Word) is { } meant
+            ? UnknownWord.OnLine(where, meant, Head)
+            : UnknownWord.OnLine(where, word.Text, Head, words, Example));
+    }
+
     /// <summary>What no place of the pattern takes: a second line on this line, a stray word, or one value too many.</summary>
     private EntrySyntax? ReadLeftover()
     {
@@ -367,7 +379,7 @@ internal sealed class LineReader
                 return null;
             }
 
-            Report(UnknownWord.OnLine(Context.At(word.Span), word.Text, Head, [.. ClauseWords()]));
+            ReportStray(word);
             Index++;
 
             // The value behind a word that nobody knows belongs to it.
@@ -378,10 +390,21 @@ internal sealed class LineReader
         }
         else
         {
+            var free = FreeClauses.For(value, _pattern, _reading);
+            if (free is [{ IsRequired: true } only])
+            {
+                // One slip, one finding; the value is read as what it can only be.
+                Report(MissingValue.Before(Context.At(value.Span), Head, only.Phrase, Example));
+                _clause = only.Phrase;
+                Read(only.Phrase, only.Kind);
+                _clause = null;
+                return null;
+            }
+
             Index++;
             if (!MixedFractions.Report(this, value))
             {
-                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example, FreeClauses.For(value, _pattern, _reading)));
+                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example, [.. free.Select(clause => clause.Phrase)]));
             }
 
             Index = _entry.Values.Length;
