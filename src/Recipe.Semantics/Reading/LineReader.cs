@@ -138,10 +138,7 @@ internal sealed class LineReader
                 return;
             }
 
-            var words = _word.Forms.Select(f => f.Word).ToArray();
-            Report(BenchWords.Find(first.Text, _block, _word.Word) is { } meant
-                ? UnknownWord.OnLine(Context.At(first.Span), meant, Head)
-                : NotUnderstood.Choice(Context.At(first.Span), first.Text, Head, words));
+            StrayWords.ReportForm(this, first, _block);
         }
         else
         {
@@ -271,7 +268,7 @@ internal sealed class LineReader
     /// <summary>A blank, and a unit printed behind it: <c>__ g</c>.</summary>
     private bool TakeBlank()
     {
-        if (!_block.TakesBlanks || AtEnd || Peek is not WordSyntax word || !IsBlank(word.Text))
+        if (!_block.TakesBlanks || AtEnd || Peek is not WordSyntax word || word.Text.Length < 2 || word.Text.AsSpan().ContainsAnyExcept('_'))
         {
             return false;
         }
@@ -284,8 +281,6 @@ internal sealed class LineReader
 
         return true;
     }
-
-    private static bool IsBlank(string word) => word.Length >= 2 && word.AsSpan().IndexOfAnyExcept('_') < 0;
 
     private void Read(string name, ValueKind kind)
     {
@@ -350,16 +345,6 @@ internal sealed class LineReader
         _reading.Source = new SourceNote(assumed, text);
     }
 
-    /// <summary>Reports a word that the line does not take.</summary>
-    private void ReportStray(WordSyntax word)
-    {
-        var where = Context.At(word.Span);
-        var words = ClauseWords().ToArray();
-        Report(Spelling.Nearest(word.Text, words) is null && BenchWords.Find(word.Text, _block, _word.Word) is { } meant
-            ? UnknownWord.OnLine(where, meant, Head)
-            : UnknownWord.OnLine(where, word.Text, Head, words, Example));
-    }
-
     /// <summary>What no place of the pattern takes: a second line on this line, a stray word, or one value too many.</summary>
     private EntrySyntax? ReadLeftover()
     {
@@ -379,7 +364,7 @@ internal sealed class LineReader
                 return null;
             }
 
-            ReportStray(word);
+            StrayWords.Report(this, word, _block);
             Index++;
 
             // The value behind a word that nobody knows belongs to it.
