@@ -153,6 +153,11 @@ public sealed class BenchWordTests
         Assert.Contains("such a line is written `body glass-twill-163 +/-45 overlap 15 mm`.", Given.Single(Plies("a glass-twill-163 0/90 nicely")).Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_long_block_says_where_its_words_are_listed() => Assert.Equal(
+        "`harz` is not a word of `mould` or `pattern`; `recipe explain mould` lists its words.",
+        Given.Single("mould m {\n  harz slow-laminating-epoxy\n}\n").Message);
+
     /// <summary>The table answers only where the language has nothing, and sends nobody to a block that is none.</summary>
     [Fact]
     public void No_word_of_the_table_is_a_word_of_the_language_where_it_is_meant()

@@ -24,6 +24,7 @@ internal static class ExplainSearch
     {
         var text = new StringBuilder();
         ExplainWords.Add(text, word);
+        var written = text.Length;
         if (Group(word, pages) is { Count: > 0 } group)
         {
             Add(text, $"Of {word} there are", group.Select(page => page.LineWithTitle));
@@ -40,7 +41,7 @@ internal static class ExplainSearch
             Add(text, $"What may have caused \"{seen}\"", findings.Select(name => pages.First(page => page.Name == name).LineWithTitle));
         }
 
-        return text.Length == 0 ? null : text.Append("\n`recipe explain NAME` shows one of them.\n").ToString();
+        return text.Length == 0 ? null : text.Append(text.Length == written ? "" : "\n`recipe explain NAME` shows one of them.\n").ToString();
     }
 
     /// <summary>A family of findings, or a kind of material.</summary>

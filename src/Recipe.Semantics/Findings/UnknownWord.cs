@@ -56,7 +56,7 @@ public static class UnknownWord
             ? $"`{word}` is not a word of {Name(block)}; it belongs to {Numbers.Or(homes)}."
             : block.Words.Length <= FewWords
                 ? $"`{word}` is not a word of {Name(block)}, which takes {Numbers.Or([.. block.Words.Select(known => known.Word)])}."
-                : $"`{word}` is not a word of {Name(block)}.");
+                : $"`{word}` is not a word of {Name(block)}{(block == RecipeSchema.File ? "" : $"; `recipe explain {block.Name.Split(',')[0]}` lists its words")}.");
     }
 
     /// <summary>A line of a block that begins with a word of the bench.</summary>
