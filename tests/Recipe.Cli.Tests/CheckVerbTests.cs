@@ -65,6 +65,34 @@ public sealed class CheckVerbTests
         Assert.All(codes, code => Assert.Contains(code, text, StringComparison.Ordinal));
     }
 
+    /// <summary>A line of plies that is not read keeps many checks silent; people are told two of them and how many more, programs every one.</summary>
+    [Fact]
+    public void What_one_unread_line_keeps_silent_is_said_in_short_to_people()
+    {
+        using var bench = new Bench();
+        var path = bench.Write("lid.recipe", "part lid {\n  plies {\n    body glass-twill-163 bias\n  }\n}\n");
+        var told = Bench.Run("check", path).Out.Split('\n').Single(line => line.Contains("a line of plies is not understood", StringComparison.Ordinal));
+        using var json = JsonDocument.Parse(Bench.Run("check", path, "--format", "json").Out);
+        var silent = json.RootElement.GetProperty("not_checked").EnumerateArray().Count(note => note.GetProperty("missing").GetString() == "a line of plies is not understood");
+
+        Assert.InRange(silent, 4, 40);
+        Assert.Matches($"^not checked RC[0-9]{{4}} [a-z-]+, RC[0-9]{{4}} [a-z-]+ and {silent - 2} more: a line of plies is not understood \\(", told);
+    }
+
+    /// <summary>An example of a rule may stand on one line; a slip of the grammar in it is told once.</summary>
+    [Theory]
+    [InlineData("bad { mould m { flange 5 mm } part p { mould m; overlap 10 mm } }", "")]
+    [InlineData("bad { mould m { flange 5 mm } part p { mould m; overlap 10 mm\n }\n }", "RC1021")]
+    [InlineData("bad { part p { overlap 10 mm ? } }", "RC1003")]
+    public void What_is_wrong_with_the_text_of_an_example_is_said_once(string example, string code)
+    {
+        using var bench = new Bench();
+        var path = bench.Write("laps.recipe", $"rule lap-enough {{\n  title \"Lap too short\"\n  reason \"a tube opens at its lap\"\n  must overlap at-least 25 mm\n  {example}\n  good {{ part p {{ overlap 30 mm }} }}\n}}\n");
+        var told = Bench.Run("check", path).Out.Split('\n').Where(line => line.Contains("RC10", StringComparison.Ordinal)).Select(line => line.Split(' ')[1]);
+
+        Assert.Equal(code.Length == 0 ? [] : [code], told);
+    }
+
     [Fact]
     public void A_folder_means_its_own_recipes_and_recurse_means_those_below()
     {

@@ -104,6 +104,30 @@ public sealed class OtherVerbTests
         Assert.DoesNotContain(word == "RC70" ? "RC7101" : "glass-biax-300", run.Out, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("oven", "oven, in a block of cure: ", "sun-as-oven", "woven")]
+    [InlineData("lamp", "what heats is written `oven \"heat lamp\"`", "Sags or softens", "no-clamp-order")]
+    [InlineData("heat lamp", "heat lamp, as the bench says it, in a block of cure: ", "`oven \"heat lamp\"`", "heat-before-gel")]
+    [InlineData("cylinder", "cylinder, on a line of surface: ", "surface cylinder diameter", "hose")]
+    [InlineData("tube", "hose, in a block of bag: ", "a tube is a `cylinder`", "disc")]
+    [InlineData("shrink", "shrink tape, as the bench says it: ", "no word for a tape", "Findings")]
+    [InlineData("bagged", "bagged, on a line of process: wet lay-up", "process bagged", "infused")]
+    [InlineData("cure", "In its block: hold, ramp, cool", "epoxy-glass-tooling", "post cure, as the bench")]
+    [InlineData("cold night", "cold-night", "Night too cold", "cold-resin")]
+    public void Words_are_looked_for_from_where_they_begin(string word, string first, string second, string notThere)
+    {
+        var run = Bench.Run("explain", word);
+        Assert.Equal(ExitStatus.Clean, run.Status);
+        Assert.Contains(first, run.Out, StringComparison.Ordinal);
+        Assert.Contains(second, run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(notThere, run.Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>Where nothing begins with it, a piece of a word is better than nothing.</summary>
+    [Fact]
+    public void A_piece_of_a_word_is_found_when_no_word_begins_so() =>
+        Assert.Contains("glass-woven-roving-600", Bench.Run("explain", "oving").Out, StringComparison.Ordinal);
+
     [Fact]
     public void Every_material_of_the_book_is_explained_by_its_own_text()
     {

@@ -21,6 +21,15 @@ public sealed class SlipTests
         Read.Clean(meant);
     }
 
+    /// <summary>What somebody put on one line on purpose, braces and all, is no slip; two blocks on one line elsewhere are.</summary>
+    [Theory]
+    [InlineData("rule r {\n  bad { mould m { flange 5 mm } part p { mould m } }\n}\n", 0)]
+    [InlineData("rule r {\n  bad { mould m { flange 5 mm } part p { mould m }\n}\n}\n", 1)]
+    [InlineData("rule r {\n  bad { mould m { a 1 } part p { b 2 } } good { mould m { a 2 } part p { b 2 } }\n}\n", 1)]
+    [InlineData("mould m { flange 5 mm } part p { mould m }\n", 1)]
+    public void A_block_of_one_line_may_hold_several_blocks(string text, int slips) =>
+        Assert.Equal(Enumerable.Repeat("RC1021", slips), Read.Codes(text));
+
     [Theory]
     [InlineData("let a = 3 mm +-2 mm")]
     [InlineData("a (3 mm +-2 mm)")]

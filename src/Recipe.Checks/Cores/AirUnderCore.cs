@@ -120,7 +120,7 @@ public sealed class AirUnderCore : Check
 
             if (sheet.Cut is not { } cut)
             {
-                context.NotChecked($"no `cut` says whether {sheet.Name} is drilled or slit", core.MaterialWhere);
+                context.NotChecked($"no `cut` in the declaration of {sheet.Name} says whether it is drilled or slit", core.MaterialWhere);
                 continue;
             }
 

@@ -74,6 +74,9 @@ public sealed class DemouldTooEarly : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Cure is { } cure ? new LinesRead(cure.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Plan.Cure is not { Steps.Length: > 0 } cure || context.Part.Resin is not { } resin || IsPulledGreen(context.Part))

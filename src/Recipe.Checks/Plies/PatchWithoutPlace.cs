@@ -1,9 +1,10 @@
 using Recipe.Model;
 using Recipe.Text.Findings;
+using UnitsNet;
 
 namespace Recipe.Checks;
 
-/// <summary>A patch, insert or piece of core has no place.</summary>
+/// <summary>A patch, an insert or a small piece of core has no place.</summary>
 public sealed class PatchWithoutPlace : Check
 {
     /// <inheritdoc/>
@@ -12,12 +13,12 @@ public sealed class PatchWithoutPlace : Check
         Code = "RC3005",
         Name = "patch-without-place",
         Severity = Severity.Advice,
-        Title = "Patch without a place",
-        Reason = "A patch laid by eye is somewhere else on the next part, and under the fitting on neither.",
+        Title = "Patch or piece of core without a place",
+        Reason = "A piece laid by eye is somewhere else on the next part, and under the fitting on neither.",
         Remedy = "Say where: `at 30 mm from rim`, or the name of a template.",
         Source = "common practice",
         Exceptions = """
-            Full plies need no place, and a patch that covers a stated share of the surface has one in words.
+            Full plies need no place, nor does a core of more than half the part, and a patch that covers a stated share of the surface has one in words.
             """,
         BadExample = """
             mould tray-mould {
@@ -69,27 +70,33 @@ public sealed class PatchWithoutPlace : Check
             """,
     };
 
+    // A sheet of more than half the face lies where the face is, whoever lays it.
+    private const double MostOfTheFace = 0.5;
+
     /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
-        var loose = context.Part.Stack.Where(IsLoose).ToList();
+        var face = context.Plan.Geometry?.Area;
+        var loose = context.Part.Stack.Where(item => IsLoose(item, face)).ToList();
         if (loose is not [var first, ..])
         {
             return;
         }
 
-        var what = first.Count == 1 ? first.Name : FormattableString.Invariant($"the {first.Count} pieces of {first.Name}");
+        var named = first is CoreItem ? $"the core {first.Name}" : first.Name;
+        var what = first.Count == 1 ? named : FormattableString.Invariant($"the {first.Count} pieces of {named}");
         context.Report(
             first.Where,
             $"nobody says where {what} {(first.Count == 1 ? "goes" : "go")}{Say.More(loose.Count - 1)}",
             labels: loose.Skip(1).Select(l => new FindingLabel(l.Where, $"{l.Name} too")));
     }
 
-    private static bool IsLoose(StackItem item) =>
+    private static bool IsLoose(StackItem item, Area? face) =>
         string.IsNullOrWhiteSpace(item.At) && item switch
         {
             PlyItem ply => ply.IsPatch || ply.SizeLength is not null,
-            CoreItem core => core.SizeLength is not null,
+            CoreItem { SizeLength: { } length, SizeWidth: { } width } core => core.Count > 1 || face is null || length.Value * width.Value < MostOfTheFace * face.Value,
+            CoreItem => false,
             _ => true,
         };
 }

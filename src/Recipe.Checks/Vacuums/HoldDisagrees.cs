@@ -95,6 +95,9 @@ public sealed class HoldDisagrees : Check
     };
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Cure is { } cure ? new LinesRead(cure.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         if (context.Part.Vacuum is not { Hold: { } hold } vacuum || context.Plan.Cure is not { } cure)

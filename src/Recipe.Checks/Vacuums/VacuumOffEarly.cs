@@ -94,6 +94,9 @@ public sealed class VacuumOffEarly : Check
     private static readonly Duration Rounding = Duration.FromSeconds(1);
 
     /// <inheritdoc/>
+    public override LinesRead? Reads(Part part) => part.Cure is { } cure ? new LinesRead(cure.Where, AllOfTheLine: true) : null;
+
+    /// <inheritdoc/>
     public override void Examine(CheckContext context)
     {
         var (part, plan) = (context.Part, context.Plan);

@@ -9,6 +9,9 @@ namespace Recipe.Cli.Commands;
 /// <summary><c>recipe check</c>: says what is wrong, before resin is mixed.</summary>
 internal static class CheckCommand
 {
+    // One line that is not read keeps a dozen checks silent.
+    private const int MostSilent = 3;
+
     public static Command Create(Terminal terminal)
     {
         var paths = new Argument<string[]>("path") { Description = "Recipe files or folders; the current folder when none is given.", Arity = ArgumentArity.ZeroOrMore };
@@ -86,11 +89,15 @@ internal static class CheckCommand
         // What one line of the recipe keeps several checks from is said once.
         foreach (var notes in files.SelectMany(file => file.NotChecked).DistinctBy(note => (note.Descriptor, note.Missing, $"{note.Where}")).GroupBy(note => $"{note.Missing} ({note.Where})"))
         {
-            output.WriteLine(style.Faint($"not checked {string.Join(", ", notes.Select(note => note.Descriptor.Label))}: {Shown.Line(notes.Key)}"));
+            output.WriteLine(style.Faint($"not checked {Silent([.. notes.Select(note => note.Descriptor.Label)])}: {Shown.Line(notes.Key)}"));
         }
 
         output.WriteLine(Summary(files));
     }
+
+    // A row of codes is passed over. Who wants every one of them has --format json and sarif.
+    private static string Silent(string[] labels) =>
+        labels.Length <= MostSilent ? string.Join(", ", labels) : $"{string.Join(", ", labels.Take(MostSilent - 1))} and {labels.Length - MostSilent + 1} more";
 
     /// <summary>The last line: what was looked at and what was found.</summary>
     public static string Summary(List<CompiledFile> files)

@@ -1,6 +1,5 @@
 using System.Text;
 using Recipe.Checks;
-using Recipe.Semantics.Schema;
 
 namespace Recipe.Compiler;
 
@@ -17,50 +16,37 @@ internal static class ExplainSearch
             return null;
         }
 
+        // "oven" is no part of "woven"; only what nothing begins with is looked for inside words.
+        return Find(word, pages, where => ExplainWords.Begin(where, word)) ?? Find(word, pages, where => where.Contains(word, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static string? Find(string word, IReadOnlyList<ExplainedPage> pages, Func<string, bool> has)
+    {
         var text = new StringBuilder();
-        AddWords(text, word);
+        ExplainWords.Add(text, word);
+        var written = text.Length;
         if (Group(word, pages) is { Count: > 0 } group)
         {
             Add(text, $"Of {word} there are", group.Select(page => page.LineWithTitle));
         }
         else
         {
-            var near = pages.Where(page => Has(page.Name) || Has(page.Title)).ToList();
+            var near = pages.Where(page => has(page.Name) || has(page.Title)).ToList();
             Add(text, $"Materials and parts with \"{word}\" in name or title", near.Where(page => !page.IsFinding && !page.IsHouseRule).Select(page => page.LineWithTitle));
             Add(text, $"Findings with \"{word}\" in name or title", near.Where(page => page.IsFinding || page.IsHouseRule).Select(page => page.LineWithTitle));
         }
 
-        foreach (var (seen, findings) in Symptoms.All.Where(symptom => Has(symptom.Seen)))
+        foreach (var (seen, findings) in Symptoms.All.Where(symptom => has(symptom.Seen)))
         {
             Add(text, $"What may have caused \"{seen}\"", findings.Select(name => pages.First(page => page.Name == name).LineWithTitle));
         }
 
-        return text.Length == 0 ? null : text.Append("\n`recipe explain NAME` shows one of them.\n").ToString();
-
-        bool Has(string where) => where.Contains(word, StringComparison.OrdinalIgnoreCase);
+        return text.Length == 0 ? null : text.Append(text.Length == written ? "" : "\n`recipe explain NAME` shows one of them.\n").ToString();
     }
 
     /// <summary>A family of findings, or a kind of material.</summary>
     private static List<ExplainedPage> Group(string word, IReadOnlyList<ExplainedPage> pages) =>
         [.. pages.Where(page => string.Equals(page.Kind, word, StringComparison.OrdinalIgnoreCase) || (page.IsFinding && word.Length == 4 && page.Kind.StartsWith(word, StringComparison.OrdinalIgnoreCase)))];
-
-    private static void AddWords(StringBuilder text, string word)
-    {
-        foreach (var block in RecipeSchema.Blocks)
-        {
-            if ((block.Find(word) ?? block.FindRegional(word)) is not { } known)
-            {
-                continue;
-            }
-
-            text.Append(text.Length == 0 ? "" : "\n").Append(known.Word).Append(block == RecipeSchema.File ? ", at the top of a file: " : $", in a block of {block.Name}: ").Append(known.Doc).Append('\n');
-            text.Append("    ").Append(known.Example).Append('\n');
-            if (known.Default is { } otherwise)
-            {
-                text.Append("    When it is left out: ").Append(otherwise).Append(".\n");
-            }
-        }
-    }
 
     private static void Add(StringBuilder text, string head, IEnumerable<string> lines)
     {

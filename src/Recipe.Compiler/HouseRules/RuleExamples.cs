@@ -33,9 +33,10 @@ public static class RuleExamples
         {
             var tree = SyntaxTree.Parse(new SourceText(file.Source.Name, TextOf(example, file)));
             var bound = Binder.Bind(tree, book, uses);
-            var faults = tree.Findings.Concat(bound.Findings).Where(finding => Stands(finding.Where, example)).ToArray();
-            findings.AddRange(faults.Select(finding => InFile(finding, file.Source)));
-            if (rule.IsWhole && !faults.Any(finding => finding.Severity == Severity.Error))
+
+            // What the grammar has to say of an example stands among the findings of its file, which knows on how many lines it was put.
+            findings.AddRange(bound.Findings.Where(finding => Stands(finding.Where, example)).Select(finding => InFile(finding, file.Source)));
+            if (rule.IsWhole && !tree.Findings.Concat(bound.Findings).Where(finding => Stands(finding.Where, example)).Any(finding => finding.Severity == Severity.Error))
             {
                 judged.Add(Judge(rule, example, bound.Model, tree.Source));
             }

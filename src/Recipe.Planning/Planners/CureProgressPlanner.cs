@@ -33,6 +33,13 @@ internal static class CureProgressPlanner
             return null;
         }
 
+        // Not counted as no time at all: a firm part would be called wet.
+        if (context.Part.Cure is { } written && written.Steps.FirstOrDefault(step => step is { Action: CureAction.Hold, Duration: null }) is { } untimed)
+        {
+            context.Miss(Subject, $"step {written.Steps.IndexOf(untimed) + 1} of the cure does not say how long");
+            return null;
+        }
+
         if (CureModel.Of(context, resin, Subject) is not { } known)
         {
             return null;

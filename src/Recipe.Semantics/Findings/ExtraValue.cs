@@ -71,7 +71,7 @@ public static class ExtraValue
     }
 
     /// <summary>A place and the blanks in front of it on its line.</summary>
-    private static SourceSpan WithBlanks(SourceSpan where)
+    internal static SourceSpan WithBlanks(SourceSpan where)
     {
         var line = where.Source.LineSpan(where.Start.Line);
         var before = where.Span.Start;

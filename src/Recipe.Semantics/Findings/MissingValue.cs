@@ -37,6 +37,13 @@ public static class MissingValue
     internal static Finding Create(SourceSpan where, string head, string what, string example) =>
         Finding.Of(Descriptor, where, $"`{head}` lacks {what}, as in `{example}`.");
 
+    /// <summary>A value before which the word is missing that says what it is.</summary>
+    internal static Finding Before(SourceSpan where, string head, string phrase, string example) =>
+        Finding.Of(Descriptor, where, $"`{head}` lacks the word `{phrase}` before {where.Text}, as in `{example}`.") with
+        {
+            Fixes = [new Fix($"Write {phrase} {where.Text}", FixSafety.NeedsALook, new TextEdit(where with { Span = new TextSpan(where.Span.Start, 0) }, phrase + " "))],
+        };
+
     /// <summary>A line that the block needs.</summary>
     internal static Finding Line(SourceSpan where, string block, string word, string example) =>
         Finding.Of(Descriptor, where, $"`{block}` lacks the line `{word}`, as in `{example}`.");

@@ -41,6 +41,10 @@ public static class NotUnderstood
     internal static Finding Shape(SourceSpan where, string head, string noun, string example) =>
         Finding.Of(Descriptor, where, $"`{head}` takes {noun} here, as in `{example}`; {Shown(where)} is something else.");
 
+    /// <summary>A word where a quantity is wanted, and no named value: <c>for overnight</c>.</summary>
+    internal static Finding WordForQuantity(SourceSpan where, string head, string noun, string example) =>
+        Finding.Of(Descriptor, where, $"`{head}` takes {noun}, a number and its unit, as in `{example}`; {Shown(where)} is none, and no `let` has that name.");
+
     /// <summary>A word that is not one of a few.</summary>
     internal static Finding Choice(SourceSpan where, string word, string head, IReadOnlyList<string> words)
     {

@@ -1,3 +1,4 @@
+using Recipe.Semantics.Schema;
 using Recipe.Semantics.Values;
 using Recipe.Text;
 using Recipe.Text.Findings;
@@ -45,6 +46,11 @@ public static class UnknownName
 
     internal static Finding Create(SourceSpan where, string name, string noun, IEnumerable<string> candidates)
     {
+        if (BenchWords.Find(name, null, null) is { } word)
+        {
+            return Finding.Of(Descriptor, where, $"There is no `{name}` in scope: {word.Answer}.");
+        }
+
         var all = candidates.Distinct(StringComparer.Ordinal).ToArray();
         var meant = Spelling.Nearest(name, all) is { } near ? [near] : Longer(name, all);
         return meant.Length == 0
@@ -54,6 +60,35 @@ public static class UnknownName
                 Fixes = [.. meant.Select(m => new Fix($"Write {m}", FixSafety.NeedsALook, new TextEdit(where, m)))],
             };
     }
+
+    /// <summary>A name whose words were written apart and not all of them: <c>slow epoxy</c> for <c>slow-laminating-epoxy</c>.</summary>
+    /// <param name="where">The words.</param>
+    /// <param name="head">How the line begins.</param>
+    /// <param name="meant">Names that have all of those words.</param>
+    /// <param name="mix">What stands behind it as the mix, or null.</param>
+    internal static Finding InWords(SourceSpan where, string head, IReadOnlyList<string> meant, string? mix) =>
+        Finding.Of(
+            Descriptor,
+            where,
+            $"A name is one word with hyphens, and `{head}` has {where.Text}; did you mean {Numbers.Or([.. meant.Select(m => $"`{m}`")])}?"
+            + (mix is null ? "" : $" The mix, {mix}, is said in the block of the resin, not where it is used.")) with
+        {
+            Fixes = [.. meant.Select(m => new Fix($"Write {m}", FixSafety.NeedsALook, new TextEdit(where, m)))],
+        };
+
+    /// <summary>A cloth that is asked for by its weight: <c>5.9 oz carbon twill</c>.</summary>
+    /// <param name="where">The weight and the words behind it.</param>
+    /// <param name="meant">Cloths of that weight, with the weight as people sell it; none when there is no such cloth.</param>
+    internal static Finding ByWeight(SourceSpan where, IReadOnlyList<(string Name, string Weight)> meant) =>
+        Finding.Of(
+            Descriptor,
+            where,
+            $"A cloth is asked for by its name, not by its weight; {where.Text} " + (meant.Count == 0
+                ? "is none that is in scope. `recipe explain fabric` lists those of the book."
+                : $"may be {Numbers.Or([.. meant.Select(m => $"`{m.Name}` ({m.Weight})")])}.")) with
+        {
+            Fixes = [.. meant.Select(m => new Fix($"Write {m.Name}", FixSafety.NeedsALook, new TextEdit(where, m.Name)))],
+        };
 
     /// <summary>Names that say the same and more: `flow-mesh` for `nylon-flow-mesh`; none when there are many.</summary>
     private static string[] Longer(string name, string[] candidates)

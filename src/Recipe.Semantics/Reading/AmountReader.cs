@@ -140,6 +140,6 @@ internal static class AmountReader
             return null;
         }
 
-        return Evaluator.Evaluate(value, line.Context);
+        return UnitsSpeltOut.Report(line, value) ? null : Evaluator.Evaluate(value, line.Context);
     }
 }

@@ -106,6 +106,10 @@ internal sealed class BlockReader
                 word = canonical;
                 _context.Sink.Report(RegionalWord.Create(where, head.Text, canonical.Word));
             }
+            else if (_schema.NameHead is not NewNameKind && MeantAtTheBench(entry) is { } meant)
+            {
+                _context.Sink.Report(UnknownWord.Line(_context.At(meant.Written), meant.Word, _schema));
+            }
             else if (_schema.NameLine is null || IsSlip(head.Text) || BelongsElsewhere(head.Text))
             {
                 _context.Sink.Report(UnknownWord.Line(where, head.Text, _schema));
@@ -138,6 +142,17 @@ internal sealed class BlockReader
         CheckBlock(entry, word, halfRead);
         Add(new Line(word, entry, reading, _context, _source) { IsNameLine = isNameLine, HeadDeclaration = declaration, Inside = _block });
         return rest;
+    }
+
+    /// <summary>What the bench means by the first word of a line, or by its first two: <c>heat lamp</c>.</summary>
+    private (BenchWord Word, TextSpan Written)? MeantAtTheBench(EntrySyntax entry)
+    {
+        if (entry.Values is [WordSyntax second, ..] && BenchWords.Find($"{entry.Head.Text}-{second.Text}", _schema, null) is { } two)
+        {
+            return (two, entry.Head.Span.Union(second.Span));
+        }
+
+        return BenchWords.Find(entry.Head.Text, _schema, null) is { } one ? (one, entry.Head.Span) : null;
     }
 
     /// <summary>Whose block it is, of two entries on one line: the second one's, unless only the first takes one.</summary>

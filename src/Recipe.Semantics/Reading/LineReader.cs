@@ -138,8 +138,7 @@ internal sealed class LineReader
                 return;
             }
 
-            var words = _word.Forms.Select(f => f.Word).ToArray();
-            Report(NotUnderstood.Choice(Context.At(first.Span), first.Text, Head, words));
+            StrayWords.ReportForm(this, first, _block);
         }
         else
         {
@@ -269,7 +268,7 @@ internal sealed class LineReader
     /// <summary>A blank, and a unit printed behind it: <c>__ g</c>.</summary>
     private bool TakeBlank()
     {
-        if (!_block.TakesBlanks || AtEnd || Peek is not WordSyntax word || !IsBlank(word.Text))
+        if (!_block.TakesBlanks || AtEnd || Peek is not WordSyntax word || word.Text.Length < 2 || word.Text.AsSpan().ContainsAnyExcept('_'))
         {
             return false;
         }
@@ -282,8 +281,6 @@ internal sealed class LineReader
 
         return true;
     }
-
-    private static bool IsBlank(string word) => word.Length >= 2 && word.AsSpan().IndexOfAnyExcept('_') < 0;
 
     private void Read(string name, ValueKind kind)
     {
@@ -367,7 +364,7 @@ internal sealed class LineReader
                 return null;
             }
 
-            Report(UnknownWord.OnLine(Context.At(word.Span), word.Text, Head, [.. ClauseWords()]));
+            StrayWords.Report(this, word, _block);
             Index++;
 
             // The value behind a word that nobody knows belongs to it.
@@ -378,10 +375,21 @@ internal sealed class LineReader
         }
         else
         {
+            var free = FreeClauses.For(value, _pattern, _reading);
+            if (free is [{ IsRequired: true } only])
+            {
+                // One slip, one finding; the value is read as what it can only be.
+                Report(MissingValue.Before(Context.At(value.Span), Head, only.Phrase, Example));
+                _clause = only.Phrase;
+                Read(only.Phrase, only.Kind);
+                _clause = null;
+                return null;
+            }
+
             Index++;
             if (!MixedFractions.Report(this, value))
             {
-                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example, FreeClauses.For(value, _pattern, _reading)));
+                Report(ExtraValue.Create(Context.At(value.Span), Context.Source.Slice(value.Span), Head, Example, [.. free.Select(clause => clause.Phrase)]));
             }
 
             Index = _entry.Values.Length;

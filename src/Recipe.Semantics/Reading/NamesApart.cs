@@ -11,6 +11,9 @@ internal static class NamesApart
     /// <summary>No name is put together of more pieces behind its first.</summary>
     private const int MostPieces = 8;
 
+    /// <summary>Of more names than these none is offered.</summary>
+    private const int MostMeant = 3;
+
     /// <summary>A new name that goes on behind a blank.</summary>
     /// <param name="line">The line; ahead is the word that has no place.</param>
     /// <param name="second">That word.</param>
@@ -69,6 +72,49 @@ internal static class NamesApart
             return true;
         }
 
-        return false;
+        return ReadPartly(line, first, kind);
+    }
+
+    /// <summary>A name of which some words were written, apart: <c>slow epoxy</c>. A mix behind the name of a resin is answered with it.</summary>
+    private static bool ReadPartly(LineReader line, WordSyntax first, NameRefKind kind)
+    {
+        var words = new List<string> { first.Text };
+        while (words.Count < MostPieces && line.Ahead(words.Count - 1) is WordSyntax next && !line.IsClauseWord(next.Text))
+        {
+            words.Add(next.Text);
+        }
+
+        var mix = kind.Keywords.Contains("resin") ? line.Ahead(words.Count - 1) as RatioSyntax : null;
+        if (words.Count == 1 && mix is null)
+        {
+            return false;
+        }
+
+        var meant = WordReader.Candidates(line.Context.Scope, kind).Distinct(StringComparer.Ordinal).Where(name => HasAll(name, words)).Order(StringComparer.Ordinal).ToArray();
+        if (meant.Length is 0 or > MostMeant)
+        {
+            return false;
+        }
+
+        for (var taken = 1; taken < words.Count; taken++)
+        {
+            line.Take();
+        }
+
+        var said = line.Context.At(first.Span.Union(line.EndOfRead));
+        if (mix is not null)
+        {
+            said = line.Context.At(first.Span.Union(line.Take().Span));
+        }
+
+        line.Report(UnknownName.InWords(said, line.Head, meant, mix is null ? null : line.Slice(mix.Span)));
+        return true;
+    }
+
+    /// <summary>Whether a name has all of some words among those that its hyphens join.</summary>
+    public static bool HasAll(string name, IEnumerable<string> words)
+    {
+        var pieces = name.Split('-');
+        return words.All(word => pieces.Contains(word, StringComparer.OrdinalIgnoreCase));
     }
 }

@@ -125,6 +125,18 @@ internal static class QuantityReader
             return null;
         }
 
+        if (UnitsSpeltOut.Report(line, value))
+        {
+            return null;
+        }
+
+        if (value is WordSyntax name && line.Context.Scope.FindLet(name.Text) is null && Spelling.Nearest(name.Text, line.Context.Scope.NamesOf(NameKind.Value)) is null)
+        {
+            line.Context.Sink.Use(NameKind.Value, name.Text, line.At(name), null);
+            line.Report(NotUnderstood.WordForQuantity(line.At(name), line.Head, kind.Noun, line.Example));
+            return null;
+        }
+
         if (IsLoneNumber(value) && borrowed is null && StrayUnit(line, value) is { } stray)
         {
             line.Report(UnknownUnit.Create(line.At(stray), line.Slice(value.Span), stray.Text, UnitGuess.For(stray.Text, kind.Dimension)));

@@ -42,7 +42,7 @@ internal static class WordReader
 
         if (value is not WordSyntax word)
         {
-            return ValueReader.Wrong(line, value, kind.Noun);
+            return ClothByWeight.Report(line, value, kind) ? null : ValueReader.Wrong(line, value, kind.Noun);
         }
 
         var where = line.At(word);
@@ -61,7 +61,7 @@ internal static class WordReader
             && Spelling.Nearest(word.Text, line.ClauseWords()) is { } option
             && Spelling.Nearest(word.Text, line.Context.Scope.NamesOf(kind.Space)) is null)
         {
-            line.Report(UnknownWord.OnLine(where, word.Text, line.LineHead, [option]));
+            line.Report(UnknownWord.OnLine(where, word.Text, line.LineHead, [option], line.Example));
             return null;
         }
 
@@ -174,7 +174,7 @@ internal static class WordReader
     }
 
     /// <summary>The names that would fit: of a material's kinds only.</summary>
-    private static IEnumerable<string> Candidates(Binding.INameScope scope, NameRefKind kind) =>
+    public static IEnumerable<string> Candidates(Binding.INameScope scope, NameRefKind kind) =>
         kind.Space == NameKind.Material && !kind.Keywords.IsEmpty
             ? kind.Keywords.SelectMany(scope.MaterialsOf).Select(d => d.Name)
             : scope.NamesOf(kind.Space);

@@ -15,6 +15,7 @@ internal static class EntryAfterBlock
         Reason = "One thing stands on a line, so that a change of it shows as one changed line.",
         Remedy = "Begin a new line after the closing brace.",
         Source = "the language itself",
+        Exceptions = "Inside a block that stands on one line from brace to brace, such as a short example of a rule.",
         BadExample = """
             shop ours { altitude 250 m } let lap = 20 mm
             """,

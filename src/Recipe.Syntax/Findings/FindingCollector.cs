@@ -24,9 +24,11 @@ internal sealed class FindingCollector
 
     /// <summary>Adds to the findings of the tokens those of the tree.</summary>
     public static void Collect(SourceText source, ImmutableArray<Token> tokens, ImmutableArray<StatementSyntax> statements, List<Finding> findings) =>
-        new FindingCollector(source, tokens, findings).Statements(statements);
+        new FindingCollector(source, tokens, findings).Statements(statements, isOneLine: false);
 
-    private void Statements(ImmutableArray<StatementSyntax> statements)
+    /// <param name="statements">The statements of the text or of a block.</param>
+    /// <param name="isOneLine">Whether they are those of a block that its author put on one line, braces and all: there a line end would tear it apart.</param>
+    private void Statements(ImmutableArray<StatementSyntax> statements, bool isOneLine)
     {
         for (var i = 0; i < statements.Length; i++)
         {
@@ -50,7 +52,7 @@ internal sealed class FindingCollector
                     break;
             }
 
-            if (i > 0 && statements[i] is EntrySyntax or LetSyntax && FollowsBlock(statements[i - 1], statements[i]))
+            if (!isOneLine && i > 0 && statements[i] is EntrySyntax or LetSyntax && FollowsBlock(statements[i - 1], statements[i]))
             {
                 var first = _tokens[TokenSearch.At(_tokens, statements[i].Span.Start)];
                 _findings.Add(EntryAfterBlock.Create(At(first.Span)));
@@ -74,7 +76,7 @@ internal sealed class FindingCollector
             _findings.Add(UnclosedBlock.Create(At(block.OpenBrace), At(new TextSpan(block.Span.End, 0))));
         }
 
-        Statements(block.Statements);
+        Statements(block.Statements, block.CloseBrace is not null && _source.Slice(block.Span).AsSpan().IndexOfAny('\n', '\r') < 0);
     }
 
     private bool FollowsBlock(StatementSyntax before, StatementSyntax after)

@@ -103,6 +103,8 @@ public class PlyTests
     [InlineData("hinge patch glass-twill-163 0/90 size 60 mm x 40 mm", "nobody says where hinge goes")]
     [InlineData("hinge patch glass-twill-163 0/90 size 60 mm x 40 mm x2", "nobody says where the 2 pieces of hinge go")]
     [InlineData("boss insert m5-nut x4", "nobody says where the 4 pieces of boss go")]
+    [InlineData("pad core pvc-foam-75 thickness 5 mm size 200 mm x 150 mm; inner glass-twill-163 0/90", "nobody says where the core pad goes")]
+    [InlineData("heart core pvc-foam-75 thickness 5 mm size 300 mm x 210 mm; inner glass-twill-163 0/90", null)]
     [InlineData("hinge patch glass-twill-163 0/90 size 60 mm x 40 mm at 30 mm from rim", null)]
     [InlineData("boss insert m5-nut x4 at \"the holes of the drilling plate\"", null)]
     public void A_patch_says_where_it_goes(string line, string? message)
