@@ -300,8 +300,8 @@ public static class CheckCatalogue
         new ChangeNotTold(),
         new BlanksLeft(),
         new PotOffRatio(),
-        new LaidWithDeadResin(),
         new TakenNotMixed(),
+        new LaidWithDeadResin(),
 
         new RuleNameTaken(),
         new RuleStaysSilent(),

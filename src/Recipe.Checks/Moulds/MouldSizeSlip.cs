@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Recipe.Model;
 using Recipe.Text;
 using Recipe.Text.Findings;
 using UnitsNet;
