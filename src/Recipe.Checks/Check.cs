@@ -23,6 +23,12 @@ public abstract class Check
     public virtual bool IsSafety => !CanBeAccepted;
 
     /// <summary>
+    /// Whether what it finds is a slip from which nearly all else follows that is found of the part: until it is mended or accepted, only this and what
+    /// is safety are said. Such a finding is an error, so that nothing is built on it.
+    /// </summary>
+    public virtual bool SettlesFirst => false;
+
+    /// <summary>
     /// The block whose lines the check misses or whose order it judges; null when it speaks of what stands there. While a line of that
     /// block is not understood the check does not run, since the line may be the one it would miss.
     /// </summary>

@@ -190,6 +190,8 @@ public static class CheckCatalogue
         new MeshReachesVacuum(),
         new NoCatchPot(),
         new FeedOutOfReach(),
+        new VentBesideFeed(),
+        new FeltInInfusion(),
 
         new NoCure(),
         new MouldTooHot(),

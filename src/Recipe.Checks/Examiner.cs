@@ -75,12 +75,29 @@ public sealed class Examiner
         var waivers = new WaiverBook([.. parts.Select(p => p.Part)], _model, _today, _checks);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var accepted = ImmutableArray.CreateBuilder<Finding>();
+        var waiting = ImmutableArray.CreateBuilder<NotChecked>();
         foreach (var part in parts)
         {
+            var open = new List<Raised>();
             foreach (var (check, finding) in part.Raised)
             {
                 var because = waivers.ReasonToAccept(part.Part, check, finding.Descriptor);
-                (because is null ? findings : accepted).Add(because is null ? finding : finding with { AcceptedBecause = because });
+                if (because is null)
+                {
+                    open.Add(new(check, finding));
+                }
+                else
+                {
+                    accepted.Add(finding with { AcceptedBecause = because });
+                }
+            }
+
+            // A slip from which all else follows is the one thing to say; what follows is only counted.
+            var said = open.FindIndex(raised => raised.Check.SettlesFirst) is var slip && slip < 0 ? open : open.FindAll(raised => raised.Check.SettlesFirst || raised.Check.IsSafety);
+            findings.AddRange(said.Select(raised => raised.Finding));
+            if (said.Count < open.Count)
+            {
+                waiting.Add(new NotChecked(open[slip].Finding.Descriptor, open[slip].Finding.Where, $"what else is found of {part.Part.Name}, {Say.Number(open.Count - said.Count)} in all, waits until this is settled"));
             }
 
             foreach (var note in part.Unspoken)
@@ -108,6 +125,7 @@ public sealed class Examiner
             [.. Once(accepted).Select(InAuthorUnits)],
             [
                 .. parts.SelectMany(p => p.Unspoken)
+                    .Concat(waiting)
                     .Distinct()
                     .OrderBy(n => n.Descriptor.Code, StringComparer.Ordinal)
                     .ThenBy(n => n.Missing, StringComparer.Ordinal),

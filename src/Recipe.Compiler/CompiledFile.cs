@@ -73,6 +73,9 @@ public sealed record CompiledFile
     /// <summary>Names of the parts and variants, in order.</summary>
     public IEnumerable<string> PartNames => Parts.Select(part => part.Part.Name);
 
+    /// <summary>The used file in which a part of this name stands, or null: such a part is not one of <see cref="Parts"/>.</summary>
+    public SourceText? UsedFileOf(string part) => Bound.Model.UsedParts.GetValueOrDefault(part)?.Where.Source;
+
     /// <summary>Findings that a waiver in the recipe accepts.</summary>
     public ImmutableArray<Finding> Accepted => Report.Accepted;
 

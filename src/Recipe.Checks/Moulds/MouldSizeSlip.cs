@@ -13,13 +13,13 @@ public sealed partial class MouldSizeSlip : Check
     {
         Code = "RC2126",
         Name = "mould-size-slip",
-        Severity = Severity.Warning,
+        Severity = Severity.Error,
         Title = "Mould of an odd size",
         Reason = "Metres and millimetres were mixed up, and cloth, resin, pots and minutes all follow the slip.",
         Remedy = "Measure the mould again, and write its unit.",
         Source = "common practice",
         Exceptions = """
-            Speaks of a surface of more than 12 m, or of less than 20 mm, over its longer side. What else is found of such a part mostly follows from it.
+            Speaks of a surface of more than 12 m, or of less than 20 mm, over its longer side. What else is found of such a part waits, but for what is safety: it mostly follows from it.
             """,
         BadExample = """
             mould tray-mould {
@@ -68,6 +68,9 @@ public sealed partial class MouldSizeSlip : Check
             }
             """,
     };
+
+    /// <inheritdoc/>
+    public override bool SettlesFirst => true;
 
     private static readonly Length Longest = Length.FromMeters(12);
     private static readonly Length Shortest = Length.FromMillimeters(20);

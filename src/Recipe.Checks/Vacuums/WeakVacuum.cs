@@ -23,11 +23,10 @@ public sealed class WeakVacuum : Check
         Remedy = "Find the leak, draw more, or write down why less is wanted.",
         Source =
             "US Army TM 1-1500-204-23-11 (page file 0172): 20 inHg at least where nothing else is stated; FAA AC 43.13-1B "
-            + "(1998) p. 3-8: 22 inHg; the limit of 15 inHg for parts that carry no load is common practice",
+            + "(1998) p. 3-8: 22 inHg; the limit of 15 inHg for parts that carry no load, and that of 20 for an infusion, are common practice",
         Exceptions = """
-            Silent with a core in the stack, since the core decides, with polyester or vinylester, whose styrene boils, and for prepreg,
-            which has a finding of its own. A part that is
-            `structural` or `flying` is held to 20 inHg, any other to 15. Where the shop stands so high that there is no more, 95 % of the
+            Silent with a core in a stack that is laid wet, since the core decides, with polyester or vinylester, whose styrene boils, and for
+            prepreg, which has a finding of its own. A part that is `structural` or `flying`, and one that is infused, is held to 20 inHg, any other to 15. Where the shop stands so high that there is no more, 95 % of the
             air is enough.
             """,
         BadExample = """
@@ -100,9 +99,10 @@ public sealed class WeakVacuum : Check
     public override void Examine(CheckContext context)
     {
         var part = context.Part;
+        var isInfused = part.Process.Value == Process.Infused;
         if (part.Vacuum?.Draw is not { } draw
             || context.Plan.Vacuum is not { } levels
-            || part.Stack.OfType<CoreItem>().Any()
+            || (!isInfused && part.Stack.OfType<CoreItem>().Any())
             || part.Resin.IsStyrenated()
             || part.Process.Value == Process.Prepreg)
         {
@@ -110,7 +110,7 @@ public sealed class WeakVacuum : Check
         }
 
         var loaded = part.CarriesLoad();
-        var wanted = loaded ? ForLoad : ForLooks;
+        var wanted = loaded || isInfused ? ForLoad : ForLooks;
         var all = levels.Ceiling.Value * GoodPump;
         var enough = wanted < all ? wanted : all;
         var level = levels.BelowAmbient.Value;
@@ -119,7 +119,7 @@ public sealed class WeakVacuum : Check
             return;
         }
 
-        var use = loaded ? $"a part that is {Say.Of(part.Use!.Value)}" : "a bagged laminate";
+        var use = isInfused ? "an infusion, which nothing else drives," : loaded ? $"a part that is {Say.Of(part.Use!.Value)}" : "a bagged laminate";
         context.Report(
             draw.Where ?? part.Vacuum.Where,
             $"{Say.Of(level, draw.Written)} below ambient is drawn; {use} wants {Say.Of(enough, draw.Written)} or more",

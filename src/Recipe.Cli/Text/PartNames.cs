@@ -9,10 +9,9 @@ internal static class PartNames
     /// <summary>That there is no part of a name, and which was probably meant, or in which of the files that are used it stands.</summary>
     public static string Unknown(string name, IReadOnlyList<CompiledFile> files)
     {
-        var used = files.Select(file => file.Bound.Model.UsedParts.GetValueOrDefault(name)).FirstOrDefault(part => part is not null);
-        if (used is not null)
+        if (files.Select(file => file.UsedFileOf(name)).FirstOrDefault(source => source is not null) is { } used)
         {
-            return $"{name} stands in {used.Where.Source.Name}, which {string.Join(", ", files.Select(file => file.Source.Name))} only uses: give that file as well.";
+            return $"{name} stands in {used.Name}, which {string.Join(", ", files.Select(file => file.Source.Name))} only uses: give that file as well.";
         }
 
         var near = Spelling.Nearest(name, files.SelectMany(file => file.PartNames));

@@ -105,6 +105,9 @@ public sealed record Infusion
     /// <summary>Where the vent is, in words.</summary>
     public string? Vent { get; init; }
 
+    /// <summary>The line that says so, or null.</summary>
+    public SourceSpan? VentWhere { get; init; }
+
     /// <summary>Resin kept in reserve in the feed pot, 0 to 1.</summary>
     public Figure<double>? Reserve { get; init; }
 

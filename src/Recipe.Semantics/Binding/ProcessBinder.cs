@@ -60,6 +60,7 @@ internal static class ProcessBinder
             MouldTemperature = lines.Figure("mould-temperature", Si.Temperature),
             ClampFeed = lines.Text("clamp-feed"),
             Vent = lines.Text("vent"),
+            VentWhere = lines.One("vent")?.Where,
             Reserve = lines.Plain("reserve"),
             DropTest = Check(lines.One("drop-test")),
         };

@@ -100,6 +100,39 @@ public class InfusingTests
     public void The_mesh_stops_short_of_the_vacuum(string edge, bool fires) =>
         Limits.Says("mesh-reaches-vacuum", With("") with { Bag = $"peel-ply; flow-medium {edge}; bag-film" }, fires);
 
+    [Theory]
+    [InlineData("beside the feed line", true)]
+    [InlineData("at feed side", true)]
+    [InlineData("on the flange, next to the feed", true)]
+    [InlineData("by the inlet", true)]
+    [InlineData("across from the feed", false)]
+    [InlineData("at the end far from the feed", false)]
+    [InlineData("along the far long edge", false)]
+    [InlineData("opposite the feed", false)]
+    public void The_vent_is_not_where_the_resin_comes_in(string vent, bool fires)
+    {
+        var tray = With($"vent \"{vent}\"");
+        Limits.Says("vent-beside-feed", tray, fires);
+        if (fires)
+        {
+            Bench.Settles("vent-beside-feed", tray.ToString());
+        }
+    }
+
+    [Theory]
+    [InlineData("peel-ply; flow-medium smaller 40 mm; breather; bag-film", true)]
+    [InlineData("peel-ply; bleeder; bag-film", true)]
+    [InlineData("peel-ply; release-film perforated; breather; bag-film", true)]
+    [InlineData("peel-ply; flow-medium smaller 40 mm; release-film solid; breather; bag-film", false)]
+    [InlineData("peel-ply; flow-medium smaller 40 mm; bag-film; breather; bag-film", false)]
+    [InlineData("peel-ply; flow-medium smaller 40 mm; breather smaller 150 mm; bag-film", false)]
+    public void Felt_drinks_an_infusion(string bag, bool fires)
+    {
+        var tray = With("") with { Bag = bag };
+        Limits.Says("felt-in-infusion", tray, fires);
+        Limits.Says("felt-in-infusion", new Tray { Bag = bag }, false);
+    }
+
     [Fact]
     public void A_mesh_says_where_it_ends()
     {

@@ -53,6 +53,28 @@ public class MouldTests
         }
     }
 
+    // One slip is one finding; a reason that accepts it lets the rest speak.
+    [Fact]
+    public void What_follows_from_a_slip_of_size_waits_until_it_is_settled()
+    {
+        var hall = Tray.Hand with { Surface = "flat 40 m x 3 m" };
+        var report = Bench.Of(hall.ToString()).Report;
+        Assert.Equal("RC2126", Assert.Single(report.Findings).Descriptor.Code);
+        Assert.Equal(Severity.Error, report.Findings[0].Severity);
+        Assert.Contains(report.NotChecked, note => note.Descriptor.Code == "RC2126" && note.Missing.StartsWith("what else is found of tray, ", StringComparison.Ordinal));
+
+        var meant = Bench.Of((hall with { PartLines = "accept RC2126 because \"a hull of 40 m\"" }).ToString()).Report;
+        Assert.Contains(meant.Findings, finding => finding.Descriptor.Name == "wider-than-roll");
+        Assert.DoesNotContain(meant.NotChecked, note => note.Descriptor.Code == "RC2126");
+    }
+
+    [Fact]
+    public void Safety_waits_for_nothing()
+    {
+        var pot = Tray.Hand with { Resin = "fast-laminating-epoxy", WetOut = "pot 600 g", Surface = "flat 40 m x 3 m" };
+        Assert.Contains(Bench.Of(pot.ToString()).Report.Findings, finding => finding.Descriptor.Name == "runaway-pot");
+    }
+
     // Common practice: polypropylene and silicone let go by themselves; what stays in the part need not come off it.
     [Fact]
     public void What_lets_go_by_itself_or_stays_in_the_part_needs_no_release()

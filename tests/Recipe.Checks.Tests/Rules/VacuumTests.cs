@@ -97,6 +97,17 @@ public class VacuumTests
     public void A_core_or_styrene_asks_for_less(string resin, string plies, string level) =>
         Bench.Silent("weak-vacuum", new Tray { Resin = resin, Plies = plies, Vacuum = $"draw {level} below ambient{LeakCheck}" });
 
+    // Common practice: what drives an infusion is the vacuum alone, core or not; vinylester is kept above 200 mbar.
+    [Theory]
+    [InlineData("infusion-epoxy", "", "19 inHg", true)]
+    [InlineData("infusion-epoxy", "", "20 inHg", false)]
+    [InlineData("infusion-epoxy", "core-1 core pvc-foam-75 thickness 5 mm; ", "19 inHg", true)]
+    [InlineData("laminating-polyester", "", "0.5 bar", false)]
+    public void An_infusion_is_driven_by_its_vacuum(string resin, string core, string level, bool fires) => Limits.Says(
+        "weak-vacuum",
+        Tray.Infused with { Resin = resin, Plies = $"outer glass-twill-163 0/90; {core}inner glass-twill-163 0/90", Vacuum = $"draw {level} below ambient{LeakCheck}" },
+        fires);
+
     // US Army TM 1-1500-204-23-11: not more than 1 inHg in 1 min after the source is closed (page files 0171, 0184); inner bag of two not
     // more than 5 inHg in 5 min (0319). One inch in five minutes for an infusion is common practice.
     [Theory]
