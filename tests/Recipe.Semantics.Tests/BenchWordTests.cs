@@ -37,6 +37,37 @@ public sealed class BenchWordTests
     }
 
     [Theory]
+    [InlineData("vacuum bag", "bag-film")]
+    [InlineData("bagging-film", "bag-film")]
+    [InlineData("infusion mesh", "flow-medium")]
+    [InlineData("mesh smaller 40 mm", "flow-medium smaller 40 mm")]
+    [InlineData("putty", "sealant-tape")]
+    public void What_lies_in_a_bag_is_offered_as_it_is_written(string said, string written)
+    {
+        var finding = Given.Single(Bag(said));
+
+        Assert.Equal(Bag(written), Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+        Given.Sound(Bag(written));
+    }
+
+    [Theory]
+    [InlineData("infuse { spiral tube 420 mm }", "`feed-line length 420 mm diameter 8 mm`")]
+    [InlineData("infuse { outlet \"at the far end\" }", "`vent \"along the far edge\"`")]
+    [InlineData("infuse { clamp \"when full\" }", "`clamp-feed \"at full wet\"`")]
+    [InlineData("infuse { mesh 40 mm }", "`flow-medium smaller 40 mm`")]
+    [InlineData("bag { spiral 420 mm }", "`feed-line length 420 mm`")]
+    [InlineData("vacuum { within 15 min }", "`draw 40 mbar absolute within 15 min`")]
+    [InlineData("vacuum { level 40 mbar absolute }", "`draw 800 mbar below ambient`")]
+    [InlineData("gel-coat white-gel-coat 500 g/m2", "`coat white-gel-coat 500 g/m2 wait 90 min`")]
+    public void What_is_said_of_an_infusion_is_told(string said, string answer)
+    {
+        var finding = Given.Single($"part p {{\n  {said}\n}}\n");
+
+        Assert.Equal("unknown-word", finding.Descriptor.Name);
+        Assert.Contains(answer, finding.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("a glass-twill-163 bias", "a glass-twill-163 +/-45")]
     [InlineData("a glass-twill-163 crosswise", "a glass-twill-163 90")]
     public void How_cloth_lies_is_an_angle(string said, string written)
@@ -181,6 +212,8 @@ public sealed class BenchWordTests
             .Select(group => group.Key));
 
     private static string Cure(string line) => $"part p {{\n  cure {{\n    {line}\n  }}\n}}\n";
+
+    private static string Bag(string line) => $"part p {{\n  bag {{\n    {line}\n  }}\n}}\n";
 
     private static string Plies(string line) => $"part p {{\n  plies {{\n    {line}\n  }}\n}}\n";
 }

@@ -147,13 +147,22 @@ internal sealed class BlockReader
     /// <summary>What the bench means by the first word of a line, or by its first two: <c>heat lamp</c>.</summary>
     private (BenchWord Word, TextSpan Written)? MeantAtTheBench(EntrySyntax entry)
     {
-        if (entry.Values is [WordSyntax second, ..] && BenchWords.Find($"{entry.Head.Text}-{second.Text}", _schema, null) is { } two)
+        if (entry.Values is [WordSyntax second, ..])
         {
-            return (two, entry.Head.Span.Union(second.Span));
+            var joined = $"{entry.Head.Text}-{second.Text}";
+            if ((BenchWords.Find(joined, _schema, null) ?? WrittenApart(joined)) is { } two)
+            {
+                return (two, entry.Head.Span.Union(second.Span));
+            }
         }
 
         return BenchWords.Find(entry.Head.Text, _schema, null) is { } one ? (one, entry.Head.Span) : null;
     }
+
+    /// <summary>A word of the block whose hyphen is missing: <c>bag film</c>.</summary>
+    private BenchWord? WrittenApart(string joined) => (_schema.Find(joined) ?? _schema.FindRegional(joined)) is { } word
+        ? new BenchWord(joined, $"it is one word here, `{word.Word}`") { Write = word.Word }
+        : null;
 
     /// <summary>Whose block it is, of two entries on one line: the second one's, unless only the first takes one.</summary>
     private bool BlockIsOf(EntrySyntax second, WordSchema first) =>

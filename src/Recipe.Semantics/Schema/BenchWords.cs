@@ -31,7 +31,25 @@ public static class BenchWords
         .. In(["plies", "plies of a variant"], Cut("perforated"), null, "drilled", "perforated"),
         .. In(["plies", "plies of a variant"], Cut("grooved"), null, "grooved"),
 
+        .. In(["part", "variant"], "what is laid on the mould before the plies is a `coat`, as in `coat white-gel-coat 500 g/m2 wait 90 min`", null, "gel-coat", "gelcoat", "surface-coat"),
+
         // The bag.
+        .. In(["bag"], "the film over all is `bag-film`", "bag-film", "vac-bag", "vacuum-film", "bag"),
+        .. In(["bag"], "what the resin runs along is `flow-medium`", "flow-medium", "mesh", "flow-media", "resin-mesh", "distribution-medium", "distribution-media", "transfer-medium"),
+        .. In(["bag"], "the line that feeds the resin stands in `infuse`: `feed-line length 420 mm`", null, "spiral", "spiral-tube", "spiral-hose", "feed", "feed-line", "feed-hose", "inlet"),
+        .. In(["bag"], "the tape that seals the bag is `sealant-tape`", "sealant-tape", "sticky-tape", "seal-tape", "putty", "bag-putty", "mastic"),
+
+        // The infusion and the vacuum.
+        .. In(
+            ["infuse"],
+            "what feeds the resin, of whatever shape, is a `feed-line`, as in `feed-line length 420 mm diameter 8 mm`",
+            null,
+            "spiral", "spiral-tube", "spiral-hose", "omega", "omega-profile", "omega-tube", "feed", "feed-tube", "feed-hose", "feed-channel", "inlet", "resin-inlet", "resin-line", "runner"),
+        .. In(["infuse"], "where the air leaves is `vent`, in words, as in `vent \"along the far edge\"`", null, "outlet", "vacuum-line", "vent-line", "air-outlet", "port"),
+        .. In(["infuse"], "when the feed is shut is `clamp-feed`, in words, as in `clamp-feed \"at full wet\"`", null, "clamp", "clamp-off", "close-feed", "shut-feed"),
+        .. In(["infuse"], "what the resin runs along is a layer of the bag: `flow-medium smaller 40 mm`", null, "mesh", "infusion-mesh", "flow-mesh", "flow-medium", "flow-media"),
+        .. In(["vacuum"], "how fast it is to be drawn stands behind the level, as in `draw 40 mbar absolute within 15 min`", null, "within"),
+        .. In(["vacuum"], "the level is `draw`, as in `draw 800 mbar below ambient`", null, "level", "pull", "pressure", "suck"),
         .. In(
             [],
             "the language has no word for a tape, tube or film that shrinks, and counts no pressure of it; say a bag, or lay the part by `hand` and write the tape into a `note`, as its maker's sheet has it",
