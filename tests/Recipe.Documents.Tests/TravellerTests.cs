@@ -68,6 +68,10 @@ public sealed class TravellerTests
         Assert.False(Papers.Passport.AppliesTo(input));
         Assert.Contains("Mass it adds, expected", Papers.Write(input, Papers.Record, PaperFormat.Markdown), StringComparison.Ordinal);
 
+        Assert.Contains("Go on with it not before", Papers.Write(input, Papers.Cure, PaperFormat.Markdown), StringComparison.Ordinal);
+        Assert.Contains("From what stays up", Papers.Write(input, Papers.LayUp, PaperFormat.Markdown), StringComparison.Ordinal);
+        Assert.Contains("on what stays. Tick each ply", Papers.Write(input, Papers.Cover, PaperFormat.Markdown), StringComparison.Ordinal);
+
         // Where the recipe wants it weighed it is, and on the last day all of it leaves the mould that it began in.
         var weighed = input with { Plan = plan with { Part = part with { Cure = plan.Part.Cure, Finish = [new FinishStep("weigh", "", Here)] } } };
         var last = Papers.Write(weighed, Papers.Traveller, PaperFormat.Markdown);

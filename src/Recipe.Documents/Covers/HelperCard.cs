@@ -57,7 +57,7 @@ internal static class HelperCard
     {
         var say = context.Wording;
         yield return (
-            say.Say("Lay"), context.IsWrapped ? say.Say("Ply 1 first, on the mandrel. Tick each ply. Change gloves often.") : say.Say("Ply 1 first, on the mould. Tick each ply. Change gloves often."),
+            say.Say("Lay"), context.StaysOn ? say.Say("Ply 1 first, on what stays. Tick each ply. Change gloves often.") : context.IsWrapped ? say.Say("Ply 1 first, on the mandrel. Tick each ply. Change gloves often.") : say.Say("Ply 1 first, on the mould. Tick each ply. Change gloves often."),
             context.Part.Process.Value is Process.Hand or Process.Bagged ? say.Say("resin strings, a ply is short, or a white spot stays") : context.IsWrapped ? say.Say("a ply slips, is short, or creases")
             : say.Say("a ply slips, is short, or spans a corner"));
         if (!context.IsBagged)

@@ -130,7 +130,7 @@ internal static class CureStation
         }
 
         var early = progress.Demould is null || progress.Demould.Value.Value > progress.PlannedDemould.Value;
-        var text = "Vacuum off not before " + Phrase.Strong(Moment(progress.VacuumOff)) + ". Pull not before " + Phrase.Strong(Moment(progress.Demould))
+        var text = "Vacuum off not before " + Phrase.Strong(Moment(progress.VacuumOff)) + (context.IsLeftOn ? ". Go on with it not before " : ". Pull not before ") + Phrase.Strong(Moment(progress.Demould))
             + (early ? $" ▲ planned at {At(context, progress.PlannedDemould.Value)}. " : ". ");
         if (progress.Transition is { Value: var band })
         {

@@ -98,7 +98,7 @@ internal static class StackSection
             ? context.Say($"Thickness is drawn {Numbers.Significant(scale, 2)} times its size; widths are not to scale.")
             : context.Say("No thickness is known: the bands only show the order.");
         _ = canvas.Text(Left, height - 2, note, Size - 1);
-        return canvas.Draw(Name, context.IsWrapped ? context.Say("The wall, cut lengthwise: number 1 lies on the mandrel") : context.Say("The stack, cut through: number 1 lies on the mould"), Describe(context, bands));
+        return canvas.Draw(Name, context.StaysOn ? context.Say("The stack, cut through: number 1 lies on what stays") : context.IsWrapped ? context.Say("The wall, cut lengthwise: number 1 lies on the mandrel") : context.Say("The stack, cut through: number 1 lies on the mould"), Describe(context, bands));
     }
 
     /// <summary>How many mm on paper a millimetre of laminate takes: a round number.</summary>
@@ -187,6 +187,6 @@ internal static class StackSection
     private static string Describe(BenchContext context, ImmutableArray<Band> bands)
     {
         var names = string.Join("; ", bands.Select(band => $"{band.Mark} {band.Line.Item.Name}"));
-        return context.IsWrapped ? context.Say($"From the mandrel outwards: {names}.") : context.Say($"From the mould up: {names}.");
+        return context.StaysOn ? context.Say($"From what stays up: {names}.") : context.IsWrapped ? context.Say($"From the mandrel outwards: {names}.") : context.Say($"From the mould up: {names}.");
     }
 }
