@@ -97,11 +97,21 @@ public class CureProfileTests
         Assert.Null(Planned("room 23 degC", "hold 23 degC for 24 h").Inside);
     }
 
+    // Nobody's share of fibre is made up: cloth of an unknown fibre has a gap instead of a figure.
+    [Fact]
+    public void WithoutAShareOfFibreTheHeatInsideIsNotGuessed()
+    {
+        var plan = PlanOf("", "room 23 degC", "hold 23 degC for 24 h", "all odd-cloth 0/90 x40 resin-content 45 % by weight", "fabric odd-cloth { areal-weight 280 g/m2; source \"scale\" }");
+        Assert.Null(plan.Cure!.Inside);
+        Assert.Contains(plan.Gaps, gap => gap.Missing == "the share of fibre by volume is not known");
+    }
+
     private static int Whole(Temperature temperature) => (int)Math.Round(temperature.DegreesCelsius);
 
     private static CurePlan Planned(string wetOut, string cure, string plies = "only glass-twill-163 0/90") => PlanOf("", wetOut, cure, plies).Cure!;
 
-    private static Plan PlanOf(string shop, string wetOut, string cure, string plies = "only glass-twill-163 0/90") => Corpus.PlanOf($$"""
+    private static Plan PlanOf(string shop, string wetOut, string cure, string plies = "only glass-twill-163 0/90", string above = "") => Corpus.PlanOf($$"""
+        {{above}}
         {{(shop.Length > 0 ? $"shop ours {{ {shop} }}" : "")}}
         mould plate {
           surface flat 400 mm x 300 mm

@@ -34,14 +34,20 @@ internal static class SelfHeating
             return null;
         }
 
-        var fibre = laminate.FibreVolumeFraction is { } volume ? volume.Si : 0.4;
-        var on = PotHeat.Basis(context, resin) | context.Ledger.Assume(Defaults.LaminateHeat) | laminate.Thickness.On | cure.Peak.On;
+        // Fibre takes up heat and gives none: without its share the peak would be anybody's guess.
+        if (laminate.FibreVolumeFraction is not { } fibre)
+        {
+            context.Miss(Subject, "the share of fibre by volume is not known");
+            return null;
+        }
+
+        var on = PotHeat.Basis(context, resin) | context.Ledger.Assume(Defaults.LaminateHeat) | laminate.Thickness.On | cure.Peak.On | fibre.On;
         try
         {
             var transfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(8);
             var face = new LaminateFaceHeat(cure.Schedule, transfer);
             var thick = new ThickLaminate(
-                new ExothermicResin(model.Kinetics, heat.Value), Length.FromMeters(laminate.Thickness.Si), Ratio.FromDecimalFractions(Math.Clamp(fibre, 0, 0.9)));
+                new ExothermicResin(model.Kinetics, heat.Value), Length.FromMeters(laminate.Thickness.Si), Ratio.FromDecimalFractions(Math.Clamp(fibre.Si, 0, 0.9)));
             var inside = ThickCureSimulation.Along(thick, face, face, cure.Schedule.Start, Cells);
             return new HeatingWork(new Known<Temperature>(inside.Peak, on), new Num(inside.PeakAt.Seconds, on));
         }
