@@ -192,6 +192,7 @@ public static class CheckCatalogue
         new FeedOutOfReach(),
         new VentBesideFeed(),
         new FeltInInfusion(),
+        new FilmUnderMesh(),
 
         new NoCure(),
         new MouldTooHot(),

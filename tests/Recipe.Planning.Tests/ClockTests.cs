@@ -36,6 +36,19 @@ public class ClockTests
         Assert.Equal(clock.Bagging.Value.Minutes / 2, two.Bagging.Value.Minutes, 6);
     }
 
+    /// <summary>A film is as warm as what it lies on: on a mould 10 degC warmer than the room it lives half as long (common practice), on a colder one no longer is counted.</summary>
+    [Fact]
+    public void AFilmLivesByTheMouldThatIsWarmerThanTheRoom()
+    {
+        var room = Film("room 15 degC");
+        Assert.Equal(room / 2, Film("room 15 degC; mould-temperature 25 degC"), 1e-6 * room);
+        Assert.Equal(room, Film("room 15 degC; mould-temperature 12 degC"), 1e-6 * room);
+        Assert.Equal(room, Film("room 15 degC; resin-temperature 25 degC"), 1e-6 * room);
+
+        static double Film(string wetOut) =>
+            Planned("800 mm x 500 mm", $"laminators 1; pot 800 g; loss 0 g; {wetOut}", "peel-ply; breather; bag-film").Clock!.FilmLife!.Value.Value.Seconds;
+    }
+
     /// <summary>What the recipe says itself comes before any pace, and the time in which it wants the level has finding the leaks in it.</summary>
     [Fact]
     public void WhatTheRecipeSaysComesFirst()

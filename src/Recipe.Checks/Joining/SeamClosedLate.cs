@@ -117,7 +117,7 @@ public sealed class SeamClosedLate : Check
             return;
         }
 
-        var room = context.Plan.Conditions.Room;
+        var room = (wet ? context.Plan.Conditions.Film : null) ?? context.Plan.Conditions.Room;
         if (FilmClock.Of(resin, wet ? context.Plan.Clock?.FilmLife : null, room.Value) is not { } film)
         {
             context.NotChecked($"no film life and no gel time is given for {resin.Name}", mixedAt);

@@ -108,7 +108,7 @@ public sealed class BagAfterFilmLife : Check
             return;
         }
 
-        var room = context.Plan.Conditions.Room;
+        var room = context.Plan.Conditions.Film ?? context.Plan.Conditions.Room;
         if (FilmClock.Of(resin, clock.FilmLife, room.Value) is not { } film)
         {
             context.NotChecked($"no film life and no gel time is given for {resin.Name}", part.ResinWhere);

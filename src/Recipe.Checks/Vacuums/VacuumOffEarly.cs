@@ -100,7 +100,22 @@ public sealed class VacuumOffEarly : Check
     public override void Examine(CheckContext context)
     {
         var (part, plan) = (context.Part, context.Plan);
-        if (part.Process.Value is Process.Prepreg or Process.Hand || part.Vacuum is not { } vacuum || part.Resin is not { } resin || Off(part, plan) is not { } off)
+        if (part.Process.Value is Process.Prepreg or Process.Hand || part.Vacuum is not { } vacuum || part.Resin is not { } resin)
+        {
+            return;
+        }
+
+        if (vacuum is { Off: { } words, Hold: null } && IsBeforeGel(words))
+        {
+            context.Report(
+                vacuum.OffWhere ?? vacuum.Where,
+                $"the vacuum goes \"{words}\", while {resin.Name} is liquid",
+                labels: part.ResinWhere is { } liquid ? [new FindingLabel(liquid, "resin mixed for this")] : [],
+                fixes: [vacuum.OffWhere is { } line ? new Fix("Leave it on until gel", FixSafety.NeedsALook, Edits.Replace(line, "off after gel")) : null]);
+            return;
+        }
+
+        if (Off(part, plan) is not { } off)
         {
             return;
         }
@@ -123,6 +138,11 @@ public sealed class VacuumOffEarly : Check
             part.ResinWhere is { } mixed ? [new FindingLabel(mixed, "resin mixed for this")] : [],
             [Longer(vacuum, off.At, needed.Time), LongerStep(plan, off.At, needed.Time)]);
     }
+
+    // "when the feed is clamped", "at full wet"; not "after gel", nor "when the leftover is hard".
+    private static bool IsBeforeGel(string words) =>
+        TradeWords.Says(words, "clamp", "full", "fill", "wet", "feed", "infus")
+        && !TradeWords.Says(words, "gel", "cure", "hard", "set", "firm", "solid", "overnight", "demould", "debag", "morning", "day");
 
     // When it comes off, and what says so: the step of the cure that lets it go, or the hours of the vacuum block. A cure that never says so leaves it on.
     private static (Duration At, Text.SourceSpan Where)? Off(Part part, Plan plan)

@@ -90,6 +90,7 @@ internal static class PlanMapping
             Si.Of(conditions.Room),
             Si.Of(conditions.Night),
             Si.Of(conditions.Resin),
+            Si.Of(conditions.Film),
             conditions.Laminators.Value,
             Si.Number((plan.Part.WetOut?.Humidity ?? plan.Shop?.Humidity)?.Value),
             Si.Of(conditions.Altitude),
@@ -99,6 +100,7 @@ internal static class PlanMapping
                 ("room", conditions.Room.RestsOn),
                 ("night", conditions.Night?.RestsOn),
                 ("resin", conditions.Resin.RestsOn),
+                ("film", conditions.Film?.RestsOn),
                 ("laminators", conditions.Laminators.RestsOn),
                 ("altitude_m", conditions.Altitude.RestsOn),
                 ("ambient_Pa", conditions.Ambient.RestsOn)));

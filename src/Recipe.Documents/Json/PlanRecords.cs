@@ -52,7 +52,7 @@ internal sealed record PartRecord(
 internal sealed record ShopRecord(string Name, string Units, string Paper, string? Currency, double? ScaleResolutionKg);
 
 internal sealed record ConditionsRecord(
-    TemperatureRecord? Room, TemperatureRecord? Night, TemperatureRecord? Resin, int Laminators, double? HumidityFraction,
+    TemperatureRecord? Room, TemperatureRecord? Night, TemperatureRecord? Resin, TemperatureRecord? Film, int Laminators, double? HumidityFraction,
     double? AltitudeM, [property: System.Text.Json.Serialization.JsonPropertyName("ambient_Pa")] double? AmbientPa, TimeOnly? Start, Rests? RestsOn);
 
 internal sealed record GeometryRecord(

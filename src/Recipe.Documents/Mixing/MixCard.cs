@@ -89,19 +89,19 @@ internal static class MixCard
     private static KeyNumbers Times(PaperContext context, MixRun run, PotPlan pot)
     {
         var say = context.Wording;
-        var room = context.Text.Temperature(context.Plan.Conditions.Room.Value).Main;
+        var warm = context.Text.Temperature(context.Plan.Conditions.Resin.Value).Main;
         var items = ImmutableArray.CreateBuilder<KeyNumber>();
         items.Add(new(say.Say("Mixed at"), Planned(context, run, pot), null, new Blank(say.Say("mixed at"))));
         items.Add(pot.PotLife is { } life
-            ? new(say.Say("Dead at"), say.Say($"mixed + {QuantityText.Minutes(life.Value, Rounding.Down)}"), Rule(context, room, life), new Blank(say.Say("dead at")))
+            ? new(say.Say("Dead at"), say.Say($"mixed + {QuantityText.Minutes(life.Value, Rounding.Down)}"), Rule(context, warm, life), new Blank(say.Say("dead at")))
             : new(say.Say("Dead at"), say.Say("not known"), say.Say("pot life: see the data sheet"), new Blank(say.Say("dead at"))));
         return new KeyNumbers("", items.ToImmutable());
     }
 
-    private static string Rule(PaperContext context, string room, Computed<Duration> life)
+    private static string Rule(PaperContext context, string warm, Computed<Duration> life)
     {
         var rests = context.RestsOn(life.RestsOn);
-        return rests is null ? context.Wording.Say($"at {room}; warmer is sooner") : context.Wording.Say($"at {room}; warmer is sooner; {rests}");
+        return rests is null ? context.Wording.Say($"at {warm}; warmer is sooner") : context.Wording.Say($"at {warm}; warmer is sooner; {rests}");
     }
 
     private static string Planned(PaperContext context, MixRun run, PotPlan pot)

@@ -87,7 +87,9 @@ internal static class StartStation
         }
 
         items.AddRange(Fill(context));
-        var room = context.Text.Temperature(context.Plan.Conditions.Room.Value);
+        // Pots live by the temperature of the resin, what is spread by that of the mould.
+        var (air, film) = (context.Text.Temperature(context.Plan.Conditions.Room.Value).ToString(), context.Plan.Conditions.Film is { } on ? context.Text.Temperature(on.Value).ToString() : "");
+        var room = film.Length == 0 || film == air ? air : context.Say($"{air}, on a mould at {film}");
         var caption = context.Part.WetOut?.Start is { } planned
             ? context.Say($"The clock at {room}, first mix planned at {planned.Value.ToString("HH:mm", CultureInfo.InvariantCulture)}")
             : context.Say($"The clock at {room}");

@@ -145,6 +145,9 @@ public sealed record VacuumPlan
 
     /// <summary>When it comes off, in words, or null.</summary>
     public string? Off { get; init; }
+
+    /// <summary>The line that says so, or null.</summary>
+    public SourceSpan? OffWhere { get; init; }
 }
 
 /// <summary>What a line of the cure does.</summary>

@@ -16,6 +16,9 @@ public sealed record ConditionsPlan
     /// <summary>Temperature of the resin when mixed.</summary>
     public required Computed<Temperature> Resin { get; init; }
 
+    /// <summary>Temperature of resin spread on the part: that of the room, or of a mould that is stated to be warmer. Null where no plan was made.</summary>
+    public Computed<Temperature>? Film { get; init; }
+
     /// <summary>Pairs of hands.</summary>
     public required Computed<int> Laminators { get; init; }
 

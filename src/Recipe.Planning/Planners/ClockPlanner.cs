@@ -44,8 +44,8 @@ internal static class ClockPlanner
         // The last pot is used up when everything is laid.
         var hunt = context.Figures.Time(context.Part.Vacuum?.Within, context.PartOwner, "within");
         var down = hunt ?? context.Take(Defaults.LeakHunt) + (vacuum?.Pump?.Down ?? Num.Zero);
-        var film = lives?.InFilm(conditions.Room);
-        return new ClockWork(pots[^1].UsedUpAt, bagging, down, film, film is { Si: > 0 } life ? Band(context, lives!, conditions.Room, life) : null);
+        var film = lives?.InFilm(conditions.Film);
+        return new ClockWork(pots[^1].UsedUpAt, bagging, down, film, film is { Si: > 0 } life ? Band(context, lives!, conditions.Film, life) : null);
     }
 
     // Two causes that know nothing of each other: their shares of the life are added as squares of logarithms.

@@ -9,11 +9,12 @@ namespace Recipe.Planning.Planners;
 /// <param name="RoomLow">Room in the cure: the night's temperature, else the lower end of the range.</param>
 /// <param name="Night">Coldest the room gets, when the shop says so.</param>
 /// <param name="Resin">Resin when mixed.</param>
+/// <param name="Film">Of resin spread on the part: that of the room, or of a mould that is stated to be warmer.</param>
 /// <param name="Laminators">Pairs of hands.</param>
 /// <param name="Altitude">Height above sea level, m.</param>
 /// <param name="Ambient">Pressure of the air, Pa.</param>
 internal sealed record Conditions(
-    Known<Temperature> Room, Known<Temperature> RoomLow, Known<Temperature>? Night, Known<Temperature> Resin, Known<int> Laminators, Num Altitude, Num Ambient);
+    Known<Temperature> Room, Known<Temperature> RoomLow, Known<Temperature>? Night, Known<Temperature> Resin, Known<Temperature> Film, Known<int> Laminators, Num Altitude, Num Ambient);
 
 /// <summary>Where and by whom: what `wet-out` says, else the shop, else a default.</summary>
 internal static class ConditionsPlanner
@@ -29,6 +30,7 @@ internal static class ConditionsPlanner
             night ?? RoomLow(context) ?? room,
             night,
             ResinTemperature(context, room),
+            FilmTemperature(context, room),
             Laminators(context),
             altitude,
             new Num(ambient, altitude.On));
@@ -39,6 +41,7 @@ internal static class ConditionsPlanner
         Room = ledger.Publish(conditions.Room),
         Night = ledger.Publish(conditions.Night),
         Resin = ledger.Publish(conditions.Resin),
+        Film = ledger.Publish(conditions.Film),
         Laminators = ledger.Publish(conditions.Laminators),
         Altitude = ledger.PublishLength(conditions.Altitude),
         Ambient = ledger.PublishPressure(conditions.Ambient),
@@ -64,6 +67,10 @@ internal static class ConditionsPlanner
             ?? figures.Temperature(context.Part.WetOut?.ResinTemperature, context.PartOwner, "resin-temperature");
         return stated ?? new Known<Temperature>(room.Value, room.On | context.Ledger.Assume(Defaults.ResinTemperature));
     }
+
+    // A thin film is as warm as what it lies on. A mould that is colder than the room is let warm up: on it the film lives longer.
+    private static Known<Temperature> FilmTemperature(PlanContext context, Known<Temperature> room) =>
+        context.Figures.Temperature(context.Part.WetOut?.MouldTemperature, context.PartOwner, "mould-temperature") is { } mould && mould.Value > room.Value ? mould : room;
 
     private static Known<int> Laminators(PlanContext context) =>
         context.Figures.Count(context.Part.WetOut?.Laminators, context.PartOwner, "laminators")

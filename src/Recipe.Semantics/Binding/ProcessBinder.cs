@@ -84,6 +84,7 @@ internal static class ProcessBinder
             LeakCheck = Check(lines.One("leak-check")),
             Hold = hold is null ? null : ReferenceEquals(hold, off) ? OffAfter(off) : hold.Figure(Define.Value, Si.Time),
             Off = lines.Text("off"),
+            OffWhere = lines.One("off")?.Where,
         };
     }
 

@@ -120,6 +120,38 @@ public class InfusingTests
     }
 
     [Theory]
+    [InlineData("peel-ply; release-film solid; flow-medium smaller 40 mm; bag-film", true)]
+    [InlineData("peel-ply; release-film perforated; flow-medium smaller 40 mm; bag-film", false)]
+    [InlineData("peel-ply; release-film solid smaller 100 mm; flow-medium smaller 40 mm; bag-film", false)]
+    [InlineData("peel-ply; flow-medium smaller 40 mm; release-film solid; bag-film", false)]
+    [InlineData("peel-ply; release-film solid; bag-film", false)]
+    public void No_film_parts_the_mesh_from_the_cloth(string bag, bool fires)
+    {
+        var tray = With("") with { Bag = bag };
+        Limits.Says("film-under-mesh", tray, fires, Severity.Error);
+        if (fires)
+        {
+            Bench.Settles("film-under-mesh", tray.ToString());
+        }
+    }
+
+    [Theory]
+    [InlineData("off \"when the feed is clamped\"", true)]
+    [InlineData("off \"at full wet\"", true)]
+    [InlineData("off after gel", false)]
+    [InlineData("off \"when the leftover of the full pot is hard\"", false)]
+    public void The_vacuum_stays_until_gel(string off, bool fires)
+    {
+        var tray = With("");
+        tray = tray with { Vacuum = tray.Vacuum + "; " + off };
+        Limits.Says("vacuum-off-early", tray, fires, Severity.Error);
+        if (fires)
+        {
+            Bench.Settles("vacuum-off-early", tray.ToString());
+        }
+    }
+
+    [Theory]
     [InlineData("peel-ply; flow-medium smaller 40 mm; breather; bag-film", true)]
     [InlineData("peel-ply; bleeder; bag-film", true)]
     [InlineData("peel-ply; release-film perforated; breather; bag-film", true)]
