@@ -37,6 +37,18 @@ public sealed class BenchWordTests
     }
 
     [Theory]
+    [InlineData("infusion", "infused")]
+    [InlineData("vacuum-bag", "bagged")]
+    [InlineData("wet-lay-up", "hand")]
+    public void A_process_is_understood_by_its_other_names(string said, string written)
+    {
+        var finding = Given.Single($"part p {{\n  process {said}\n}}\n");
+
+        Assert.Equal("regional-word", finding.Descriptor.Name);
+        Assert.Equal($"part p {{\n  process {written}\n}}\n", Given.Apply(finding.Where.Source, Assert.Single(finding.Fixes)));
+    }
+
+    [Theory]
     [InlineData("vacuum bag", "bag-film")]
     [InlineData("bagging-film", "bag-film")]
     [InlineData("infusion mesh", "flow-medium")]

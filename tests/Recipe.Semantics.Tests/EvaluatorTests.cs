@@ -36,6 +36,17 @@ public class EvaluatorTests
         Assert.Equal(fix, Assert.Single(finding.Fixes).Title);
     }
 
+    // A unit of another dimension that is spelt nearly so (a day for a darcy) is no guess.
+    [Theory]
+    [InlineData("flow-medium m {\n  permeability 3000 darcy\n}", "`darcy` is not a unit; a permeability is written in m2.")]
+    [InlineData("shop s {\n  room 20 grad\n}", "`grad` is not a unit; a temperature is written in degC or degF.")]
+    public void A_unit_that_nothing_is_like_is_answered_with_what_is_written_there(string text, string said)
+    {
+        var finding = Given.Single(text);
+        Assert.Equal(said, finding.Message);
+        Assert.Empty(finding.Fixes);
+    }
+
     [Fact]
     public void A_range_with_a_misspelt_unit_is_told_once_and_at_the_unit()
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Recipe.Semantics.Schema;
 using Recipe.Semantics.Values;
 using Recipe.Text;
 using Recipe.Text.Findings;
@@ -36,12 +37,12 @@ public static class UnknownUnit
             """,
     };
 
-    internal static Finding Create(SourceSpan where, string number, string spelling, ImmutableArray<string> candidates) =>
+    internal static Finding Create(SourceSpan where, string number, string spelling, ImmutableArray<string> candidates, QuantityKind wanted) =>
         Finding.Of(
             Descriptor,
             where,
             candidates.IsEmpty
-                ? $"`{spelling}` is not a unit."
+                ? $"`{spelling}` is not a unit; {wanted.Noun} is written in {Numbers.Or([.. wanted.Units])}."
                 : $"`{spelling}` is not a unit; did you mean {Numbers.Or([.. candidates.Select(c => $"{number} {c}")])}?") with
         {
             Fixes = [.. candidates.Select(c => new Fix($"Write {c}", FixSafety.NeedsALook, new TextEdit(where, c)))],

@@ -139,7 +139,7 @@ internal static class QuantityReader
 
         if (IsLoneNumber(value) && borrowed is null && StrayUnit(line, value) is { } stray)
         {
-            line.Report(UnknownUnit.Create(line.At(stray), line.Slice(value.Span), stray.Text, UnitGuess.For(stray.Text, kind.Dimension)));
+            line.Report(UnknownUnit.Create(line.At(stray), line.Slice(value.Span), stray.Text, UnitGuess.For(stray.Text, kind.Dimension), kind));
             line.Take();
             return null;
         }

@@ -29,12 +29,14 @@ internal static class PartSchema
     { IsRepeatable = true, NameIsKey = true };
 
     /// <summary>The processes.</summary>
-    public static readonly ChoiceKind Processes = Kinds.OneOf(
+    public static readonly ChoiceKind Processes = new(
         "a process",
-        ("hand", "brush and roller, no bag"),
-        ("bagged", "wet lay-up under a vacuum bag"),
-        ("infused", "dry lay-up, resin drawn in by vacuum"),
-        ("prepreg", "pre-impregnated cloth under vacuum"));
+        [
+            new("hand", "brush and roller, no bag") { Regional = ["wet-lay-up", "hand-lay-up", "hand-laminated"] },
+            new("bagged", "wet lay-up under a vacuum bag") { Regional = ["bag", "vacuum-bag", "vacuum-bagged", "vacuum-bagging"] },
+            new("infused", "dry lay-up, resin drawn in by vacuum") { Regional = ["infusion", "vacuum-infusion", "resin-infusion"] },
+            new("prepreg", "pre-impregnated cloth under vacuum") { Regional = ["pre-preg"] },
+        ]);
 
     private static readonly ImmutableArray<WordSchema> Head =
     [

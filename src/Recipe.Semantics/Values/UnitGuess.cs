@@ -38,7 +38,8 @@ internal static class UnitGuess
             return Symbols([near]);
         }
 
-        return wanted is null ? [] : For(spelling, null);
+        // A near spelling of another dimension (`darcy`, d) would only be the next thing that is wrong; the same letters in another case tell what was meant.
+        return wanted is null ? [] : Symbols(UnitTable.Spellings.Where(s => string.Equals(s, spelling, StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal));
     }
 
     private static ImmutableArray<string> Symbols(IEnumerable<string> spellings) =>
