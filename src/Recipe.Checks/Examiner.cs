@@ -93,7 +93,10 @@ public sealed class Examiner
             }
 
             // A slip from which all else follows is the one thing to say; what follows is only counted.
-            var said = open.FindIndex(raised => raised.Check.SettlesFirst) is var slip && slip < 0 ? open : open.FindAll(raised => raised.Check.SettlesFirst || raised.Check.IsSafety);
+            // Where a shop holds the slip to be milder than an error, nothing stops the papers, and so nothing may wait.
+            var said = open.FindIndex(raised => raised.Check.SettlesFirst && raised.Finding.Severity == Severity.Error) is var slip && slip < 0
+                ? open
+                : open.FindAll(raised => raised.Check.SettlesFirst || raised.Check.IsSafety);
             findings.AddRange(said.Select(raised => raised.Finding));
             if (said.Count < open.Count)
             {

@@ -104,12 +104,19 @@ public sealed class FilmUnderMesh : Check
             return;
         }
 
-        var mesh = bag.Layers.FirstOrDefault(layer => layer.Class == LayerClass.FlowMedium);
-        var film = bag.Layers.TakeWhile(layer => layer != mesh).FirstOrDefault(layer => layer is { Class: LayerClass.ReleaseFilm, Perforation.Value: Perforation.None, Smaller: null });
-        if (mesh is null || film is null)
+        var under = bag.Layers.TakeWhile(layer => layer.Class != LayerClass.FlowMedium).ToList();
+        if (under.Count == bag.Layers.Length || under.Find(layer => layer is { Class: LayerClass.ReleaseFilm, Smaller: null } && layer.Perforation?.Value is null or Perforation.None) is not { } film)
         {
             return;
         }
+
+        if (film.Perforation is null)
+        {
+            context.NotChecked($"nobody says whether {film.Material.Name} is perforated", film.Where);
+            return;
+        }
+
+        var mesh = bag.Layers[under.Count];
 
         context.Report(
             film.Where,

@@ -30,7 +30,6 @@ public static class BenchWords
         .. In(["plies", "plies of a variant"], Cut("slit"), null, "kerfed", "kerf", "kerfs", "slit", "slits", "scored"),
         .. In(["plies", "plies of a variant"], Cut("perforated"), null, "drilled", "perforated"),
         .. In(["plies", "plies of a variant"], Cut("grooved"), null, "grooved"),
-
         .. In(["part", "variant"], "what is laid on the mould before the plies is a `coat`, as in `coat white-gel-coat 500 g/m2 wait 90 min`", null, "gel-coat", "gelcoat", "surface-coat"),
 
         // The bag.
@@ -38,6 +37,11 @@ public static class BenchWords
         .. In(["bag"], "what the resin runs along is `flow-medium`", "flow-medium", "mesh", "flow-media", "resin-mesh", "distribution-medium", "distribution-media", "transfer-medium"),
         .. In(["bag"], "the line that feeds the resin stands in `infuse`: `feed-line length 420 mm`", null, "spiral", "spiral-tube", "spiral-hose", "feed", "feed-line", "feed-hose", "inlet"),
         .. In(["bag"], "the tape that seals the bag is `sealant-tape`", "sealant-tape", "sticky-tape", "seal-tape", "putty", "bag-putty", "mastic"),
+        .. In(
+            [],
+            "the language has no word for a tape, tube or film that shrinks, and counts no pressure of it; say a bag, or lay the part by `hand` and write the tape into a `note`, as its maker's sheet has it",
+            null,
+            "shrink-tape", "heat-shrink-tape", "shrink-tube", "shrink-wrap", "shrink-film", "heat-shrink"),
 
         // The infusion and the vacuum.
         .. In(
@@ -50,11 +54,6 @@ public static class BenchWords
         .. In(["infuse"], "what the resin runs along is a layer of the bag: `flow-medium smaller 40 mm`", null, "mesh", "infusion-mesh", "flow-mesh", "flow-medium", "flow-media"),
         .. In(["vacuum"], "how fast it is to be drawn stands behind the level, as in `draw 40 mbar absolute within 15 min`", null, "within"),
         .. In(["vacuum"], "the level is `draw`, as in `draw 800 mbar below ambient`", null, "level", "pull", "pressure", "suck"),
-        .. In(
-            [],
-            "the language has no word for a tape, tube or film that shrinks, and counts no pressure of it; say a bag, or lay the part by `hand` and write the tape into a `note`, as its maker's sheet has it",
-            null,
-            "shrink-tape", "heat-shrink-tape", "shrink-tube", "shrink-wrap", "shrink-film", "heat-shrink"),
 
         // The cure.
         .. Heats("lamp", "lamps", "heat-lamp", "heat-lamps", "heater", "fan-heater", "heat-mat", "heating-mat", "heat-blanket", "heating-blanket", "heated-blanket", "heat-gun", "hot-air-gun", "hot-box", "heat-box", "heat-tent"),

@@ -69,6 +69,15 @@ public class MouldTests
     }
 
     [Fact]
+    public void Nothing_waits_for_a_slip_that_the_shop_holds_to_be_milder()
+    {
+        var hall = (Tray.Hand with { Surface = "flat 40 m x 3 m" }).ToString();
+        var report = Bench.Of("findings {\n  mould-size-slip  advice\n}\n" + hall).Report;
+        Assert.Contains(report.Findings, finding => finding.Descriptor.Code == "RC2126" && finding.Severity == Severity.Advice);
+        Assert.Contains(report.Findings, finding => finding.Descriptor.Name == "wider-than-roll");
+    }
+
+    [Fact]
     public void Safety_waits_for_nothing()
     {
         var pot = Tray.Hand with { Resin = "fast-laminating-epoxy", WetOut = "pot 600 g", Surface = "flat 40 m x 3 m" };
